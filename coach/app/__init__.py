@@ -1,0 +1,1 @@
+"""Puts the parts together for each command."""

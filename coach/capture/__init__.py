@@ -1,0 +1,1 @@
+"""Cameras and video files; the only place that knows OpenCV."""

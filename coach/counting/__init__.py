@@ -1,0 +1,1 @@
+"""Readings in, holds and repetitions out; pure."""

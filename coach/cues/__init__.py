@@ -1,0 +1,1 @@
+"""Events in, what to say and show out; pure."""

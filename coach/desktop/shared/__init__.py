@@ -1,0 +1,1 @@
+"""Painting and widgets that both windows use."""

@@ -1,0 +1,1 @@
+"""The therapist's window."""

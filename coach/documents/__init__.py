@@ -1,0 +1,1 @@
+"""Plan, session and landmark documents to and from bytes; pure."""

@@ -1,0 +1,119 @@
+"""What is written down of one sitting: the session document, version 1.
+
+Every time is in seconds since the start of the session on a monotonic clock; ``started_at`` is
+the only wall-clock time. Angles are in degrees, errors half widths of 95 % intervals.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import Annotated, Literal
+
+import msgspec
+from msgspec import Meta
+
+from coach.domain.movement import Movement, Side, View
+from coach.domain.plan import PainScore, Plan, RangeDeg, Seconds, ShortText
+from coach.domain.progress import EndedBecause
+
+Fraction = Annotated[float, Meta(ge=0, le=1)]
+ErrorDeg = Annotated[float, Meta(ge=0, le=360)]
+TiltDeg = Annotated[float, Meta(ge=-360, le=360)]
+Count = Annotated[int, Meta(ge=0, le=10_000_000)]
+
+
+class SessionEnd(StrEnum):
+    """How a session, or an exercise in it, came to its end."""
+
+    COMPLETED = "completed"
+    STOPPED = "stopped"
+    """By the person."""
+    SKIPPED = "skipped"
+    """By the person, going on with the next exercise."""
+    PAIN = "pain"
+    """A pain above the plan's limit was given."""
+    INPUT_ENDED = "input-ended"
+    """The clip ended or the camera went away for good."""
+    INTERRUPTED = "interrupted"
+    """The program ended without saying so; the file was recovered from the journal."""
+
+
+class _Struct(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
+    """A strict record."""
+
+
+class FormRecord(_Struct, frozen=True):
+    """How the body behaved in a hold, medians; None where the view could not tell."""
+
+    trunk_lean_deg: TiltDeg | None = None
+    trunk_turn_deg: TiltDeg | None = None
+    elbow_flexion_deg: TiltDeg | None = None
+
+
+class RepetitionRecord(_Struct, frozen=True):
+    """One hold: see ``coach.domain.progress.Repetition``."""
+
+    number: Annotated[int, Meta(ge=1, le=10_000)]
+    start_s: Seconds
+    end_s: Seconds
+    held_s: Seconds
+    value_deg: RangeDeg
+    error_deg: ErrorDeg
+    spread_deg: ErrorDeg
+    seen_fraction: Fraction
+    ended_because: EndedBecause
+    form: FormRecord = FormRecord()
+
+
+class ExerciseRecord(_Struct, frozen=True):
+    """What was done of one planned exercise; ``planned_index`` counts in the plan from 0."""
+
+    planned_index: Annotated[int, Meta(ge=0, le=39)]
+    movement: Movement
+    side: Side
+    view: View
+    started_s: Seconds
+    ended_s: Seconds
+    ended_because: SessionEnd
+    repetitions: Annotated[tuple[RepetitionRecord, ...], Meta(max_length=10_000)] = ()
+    pain_before: PainScore | None = None
+    pain_after: PainScore | None = None
+
+
+class Camera(_Struct, frozen=True):
+    """Where the frames came from. ``frames_lost`` were taken but not measured."""
+
+    kind: Literal["camera", "file"]
+    width_px: Annotated[int, Meta(ge=1, le=20_000)]
+    height_px: Annotated[int, Meta(ge=1, le=20_000)]
+    frames_per_s: Annotated[float, Meta(ge=0, le=1_000)]
+    frames_seen: Count = 0
+    frames_lost: Count = 0
+    field_of_view_deg: Annotated[float, Meta(ge=10, le=170)] | None = None
+
+
+class Software(_Struct, frozen=True):
+    """What measured: ``definitions`` counts up whenever an angle's meaning changes."""
+
+    name: ShortText
+    version: ShortText
+    definitions: Annotated[int, Meta(ge=1, le=10_000)]
+    model_sha256: Annotated[str, Meta(pattern="^[0-9a-f]{64}$")]
+    estimator: Literal["frame-by-frame", "whole-sequence"] = "frame-by-frame"
+
+
+class SessionDocument(_Struct, frozen=True):
+    """``session.json`` of a session file."""
+
+    format: Literal["shoulder-session"] = "shoulder-session"
+    version: Literal[1] = 1
+    session_id: Annotated[str, Meta(pattern="^[0-9a-f]{32}$")]
+    started_at: Annotated[str, Meta(max_length=40)]
+    """ISO 8601 with zone offset."""
+    duration_s: Seconds
+    ended_because: SessionEnd
+    software: Software
+    camera: Camera
+    plan: Plan
+    exercises: Annotated[tuple[ExerciseRecord, ...], Meta(max_length=200)] = ()
+    pain_at_end: PainScore | None = None

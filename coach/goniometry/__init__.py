@@ -1,0 +1,1 @@
+"""Poses in, shoulder angles with their error or a doubt out; pure."""

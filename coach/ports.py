@@ -1,0 +1,50 @@
+"""What the core asks of the outside world."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import Protocol
+
+from coach.domain.frame import Frame
+from coach.domain.pose import Pose
+
+
+class FrameSource(Protocol):
+    """A camera or a video file, already open.
+
+    Iterating yields frames in time order until the source ends; faults raise
+    ``coach.domain.fault.Fault`` with one sentence.
+    """
+
+    kind: str
+    """"camera" or "file"."""
+    size_px: tuple[int, int]
+    """Width and height of the upright frames."""
+    frames_per_s: float
+    """Nominal rate, 0 where it is not known."""
+    frame_count: int | None
+    """How many frames a file promises; None for a camera."""
+    frames_lost: int
+    """Frames taken but never handed out, so far."""
+
+    def __iter__(self) -> Iterator[Frame]:
+        """Yield frames."""
+        ...
+
+    def close(self) -> None:
+        """Let go of the device or file; may be called twice."""
+        ...
+
+
+class PoseEstimator(Protocol):
+    """Finds one person's points in frames given in time order."""
+
+    model_sha256: str
+
+    def estimate(self, frame: Frame) -> Pose | None:
+        """Give the followed person's pose, None if nobody is seen."""
+        ...
+
+    def close(self) -> None:
+        """Free the model; may be called twice."""
+        ...

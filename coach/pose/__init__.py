@@ -1,0 +1,1 @@
+"""The pose model; the only place that knows MediaPipe."""

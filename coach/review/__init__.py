@@ -1,0 +1,1 @@
+"""Session documents in, trends and the report's content out; pure."""

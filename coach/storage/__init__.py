@@ -1,0 +1,1 @@
+"""Session files, journal and store; the only place that writes to disk."""

@@ -1,0 +1,1 @@
+"""Text to sound; the only place that knows espeak-ng."""
