@@ -4,8 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Annotated
 
-from coach.domain.reading import Doubt, Form
+import msgspec
+from msgspec import Meta
+
+from coach.domain.plan import RangeDeg, Seconds
+from coach.domain.reading import NO_FORM, Doubt, Form
+
+ErrorDeg = Annotated[float, Meta(ge=0, le=360)]
 
 
 class Phase(StrEnum):
@@ -33,8 +40,7 @@ class EndedBecause(StrEnum):
     """The clip or camera ended while the arm was held."""
 
 
-@dataclass(frozen=True, slots=True)
-class Repetition:
+class Repetition(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
     """One hold at the end of the range.
 
     ``start_s`` and ``end_s`` are frame stamps, ``held_s`` the seconds in which the arm was there
@@ -44,16 +50,16 @@ class Repetition:
     readings. ``form`` holds medians over the hold.
     """
 
-    number: int
-    start_s: float
-    end_s: float
-    held_s: float
-    value_deg: float
-    error_deg: float
-    spread_deg: float
-    seen_fraction: float
+    number: Annotated[int, Meta(ge=1, le=10_000)]
+    start_s: Seconds
+    end_s: Seconds
+    held_s: Seconds
+    value_deg: RangeDeg
+    error_deg: ErrorDeg
+    spread_deg: ErrorDeg
+    seen_fraction: Annotated[float, Meta(ge=0, le=1)]
     ended_because: EndedBecause
-    form: Form = Form()
+    form: Form = NO_FORM
 
 
 @dataclass(frozen=True, slots=True)

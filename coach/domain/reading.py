@@ -4,6 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from enum import StrEnum
+from typing import Annotated
+
+import msgspec
+from msgspec import Meta
+
+TiltDeg = Annotated[float, Meta(ge=-360, le=360)]
 
 
 class Doubt(StrEnum):
@@ -27,8 +33,7 @@ class Doubt(StrEnum):
     UNSURE = "unsure"
 
 
-@dataclass(frozen=True, slots=True)
-class Form:
+class Form(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     """How the body behaves beside the measured angle; None where this view cannot tell.
 
     Degrees relative to the start of the exercise where the trunk is meant; ``trunk_lean_deg`` is
@@ -36,9 +41,12 @@ class Form:
     vertical, ``elbow_flexion_deg`` 0 for a straight arm.
     """
 
-    trunk_lean_deg: float | None = None
-    trunk_turn_deg: float | None = None
-    elbow_flexion_deg: float | None = None
+    trunk_lean_deg: TiltDeg | None = None
+    trunk_turn_deg: TiltDeg | None = None
+    elbow_flexion_deg: TiltDeg | None = None
+
+
+NO_FORM = Form()
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +61,7 @@ class Reading:
     angle_deg: float | None
     error_deg: float | None
     doubt: Doubt | None = None
-    form: Form = Form()
+    form: Form = NO_FORM
 
     @property
     def usable(self) -> bool:

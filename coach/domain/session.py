@@ -13,12 +13,9 @@ import msgspec
 from msgspec import Meta
 
 from coach.domain.movement import Movement, Side, View
-from coach.domain.plan import PainScore, Plan, RangeDeg, Seconds, ShortText
-from coach.domain.progress import EndedBecause
+from coach.domain.plan import PainScore, Plan, Seconds, ShortText
+from coach.domain.progress import Repetition
 
-Fraction = Annotated[float, Meta(ge=0, le=1)]
-ErrorDeg = Annotated[float, Meta(ge=0, le=360)]
-TiltDeg = Annotated[float, Meta(ge=-360, le=360)]
 Count = Annotated[int, Meta(ge=0, le=10_000_000)]
 
 
@@ -38,34 +35,7 @@ class SessionEnd(StrEnum):
     """The program ended without saying so; the file was recovered from the journal."""
 
 
-class _Struct(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
-    """A strict record."""
-
-
-class FormRecord(_Struct, frozen=True):
-    """How the body behaved in a hold, medians; None where the view could not tell."""
-
-    trunk_lean_deg: TiltDeg | None = None
-    trunk_turn_deg: TiltDeg | None = None
-    elbow_flexion_deg: TiltDeg | None = None
-
-
-class RepetitionRecord(_Struct, frozen=True):
-    """One hold: see ``coach.domain.progress.Repetition``."""
-
-    number: Annotated[int, Meta(ge=1, le=10_000)]
-    start_s: Seconds
-    end_s: Seconds
-    held_s: Seconds
-    value_deg: RangeDeg
-    error_deg: ErrorDeg
-    spread_deg: ErrorDeg
-    seen_fraction: Fraction
-    ended_because: EndedBecause
-    form: FormRecord = FormRecord()
-
-
-class ExerciseRecord(_Struct, frozen=True):
+class ExerciseRecord(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
     """What was done of one planned exercise; ``planned_index`` counts in the plan from 0."""
 
     planned_index: Annotated[int, Meta(ge=0, le=39)]
@@ -75,12 +45,12 @@ class ExerciseRecord(_Struct, frozen=True):
     started_s: Seconds
     ended_s: Seconds
     ended_because: SessionEnd
-    repetitions: Annotated[tuple[RepetitionRecord, ...], Meta(max_length=10_000)] = ()
+    repetitions: Annotated[tuple[Repetition, ...], Meta(max_length=10_000)] = ()
     pain_before: PainScore | None = None
     pain_after: PainScore | None = None
 
 
-class Camera(_Struct, frozen=True):
+class Camera(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
     """Where the frames came from. ``frames_lost`` were taken but not measured."""
 
     kind: Literal["camera", "file"]
@@ -92,7 +62,7 @@ class Camera(_Struct, frozen=True):
     field_of_view_deg: Annotated[float, Meta(ge=10, le=170)] | None = None
 
 
-class Software(_Struct, frozen=True):
+class Software(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
     """What measured: ``definitions`` counts up whenever an angle's meaning changes."""
 
     name: ShortText
@@ -102,7 +72,7 @@ class Software(_Struct, frozen=True):
     estimator: Literal["frame-by-frame", "whole-sequence"] = "frame-by-frame"
 
 
-class SessionDocument(_Struct, frozen=True):
+class SessionDocument(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
     """``session.json`` of a session file."""
 
     format: Literal["shoulder-session"] = "shoulder-session"
