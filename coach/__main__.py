@@ -1,0 +1,1 @@
+"""The command line: ``coach``, ``coach review``, ``coach demo``, ``coach measure``."""

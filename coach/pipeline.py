@@ -1,0 +1,1 @@
+"""One step from a frame to what is shown, said and written down."""
