@@ -1,0 +1,90 @@
+"""How a program with windows begins: one place for names, fonts, colours and last-resort errors."""
+
+from __future__ import annotations
+
+import os
+import sys
+import traceback
+from types import TracebackType
+
+from PyQt6.QtGui import QColor, QPalette
+from PyQt6.QtWidgets import QApplication
+
+from coach.desktop.shared.theme import LIGHT, Palette, style_sheet, type_scale
+from coach.desktop.shared.typeface import font, load_fonts
+from coach.domain.fault import Fault
+
+ORGANISATION = "stiff-shoulder-coach"
+
+
+def create_application(
+    argv: list[str], *, name: str = "Shoulder coach", offscreen_allowed: bool = False
+) -> QApplication:
+    """Give the one QApplication, ready for windows.
+
+    Without a screen it raises a Fault, or draws into memory where ``offscreen_allowed``.
+    """
+    running = QApplication.instance()
+    if isinstance(running, QApplication):
+        application = running
+    else:
+        _choose_platform(offscreen_allowed=offscreen_allowed)
+        application = QApplication(argv)
+    application.setOrganizationName(ORGANISATION)
+    application.setApplicationName(name)
+    application.setApplicationDisplayName(name)
+    load_fonts()
+    application.setStyle("Fusion")
+    application.setFont(font(type_scale().body_px))
+    application.setPalette(qt_palette(LIGHT))
+    application.setStyleSheet(style_sheet(LIGHT))
+    sys.excepthook = _report
+    return application
+
+
+def _choose_platform(*, offscreen_allowed: bool) -> None:
+    # OpenCV's wheels point Qt at their own Qt 5 plugins when they are imported.
+    for variable in ("QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_FONTDIR"):
+        if "cv2" in os.environ.get(variable, ""):
+            del os.environ[variable]
+    if not sys.platform.startswith("linux") or os.environ.get("QT_QPA_PLATFORM"):
+        return
+    if os.environ.get("DISPLAY") or os.environ.get("WAYLAND_DISPLAY"):
+        return
+    if not offscreen_allowed:
+        raise Fault(
+            "There is no screen to open a window on: start the program from a desktop, "
+            "or use a command that needs none."
+        )
+    os.environ["QT_QPA_PLATFORM"] = "offscreen"
+
+
+def qt_palette(palette: Palette) -> QPalette:
+    """Give Qt's own palette, for the parts that a style sheet does not reach."""
+    roles = QPalette.ColorRole
+    chosen = QPalette()
+    for role, colour in (
+        (roles.Window, palette.paper),
+        (roles.WindowText, palette.ink),
+        (roles.Base, palette.card),
+        (roles.AlternateBase, palette.paper),
+        (roles.Text, palette.ink),
+        (roles.PlaceholderText, palette.ink_soft),
+        (roles.Button, palette.card),
+        (roles.ButtonText, palette.accent),
+        (roles.Highlight, palette.accent),
+        (roles.HighlightedText, palette.on_accent),
+        (roles.Link, palette.accent),
+        (roles.ToolTipBase, palette.ink),
+        (roles.ToolTipText, palette.card),
+    ):
+        chosen.setColor(role, QColor(colour))
+    return chosen
+
+
+def _report(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
+    """Print instead of ending the process, which PyQt6 does with Python's own hook."""
+    if issubclass(kind, KeyboardInterrupt):
+        QApplication.quit()
+        return
+    traceback.print_exception(kind, error, trace, file=sys.stderr)

@@ -1,0 +1,187 @@
+"""Colours, sizes of type and spaces of every window, and the style sheet made of them.
+
+Colours are ours: plum ink on warm paper, marigold for a hold, periwinkle for a rest. Marigold and
+periwinkle lie on the yellow-blue axis, which red-green colour blindness leaves alone, and no
+meaning is carried by colour only. The contrasts asked for by WCAG 2.2 AA (criteria 1.4.3 and
+1.4.11: 4.5 for text, 3 for graphics) are kept by a test.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from string import Template
+
+
+@dataclass(frozen=True, slots=True)
+class Palette:
+    """Colours as ``#rrggbb``, named by what they are for."""
+
+    paper: str
+    """Behind everything."""
+    card: str
+    """Raised parts, fields, tables."""
+    ink: str
+    """Text."""
+    ink_soft: str
+    """Text of second rank."""
+    line: str
+    """Borders and rules that must be seen."""
+    hairline: str
+    """Rules that need not be seen."""
+    accent: str
+    """What can be pressed, what is chosen."""
+    accent_deep: str
+    """The same while pressed."""
+    accent_wash: str
+    """A faint ground of the accent, under text."""
+    on_accent: str
+    """Text on the accent."""
+    caution: str
+    """Stop, refused, wrong; always together with words."""
+    caution_wash: str
+    """A faint ground of the caution, under text."""
+    focus: str
+    """The ring around what the keyboard acts on."""
+    stage: str
+    """The dark ground around the live picture."""
+    stage_ink: str
+    """Text on the dark ground."""
+    stage_soft: str
+    """Text of second rank on the dark ground."""
+    trough: str
+    """The empty part of the band around the picture."""
+    hold: str
+    """The band of a hold, the measured arm."""
+    rest: str
+    """The band of a rest, the trunk."""
+    series: tuple[str, str, str]
+    """Lines of a chart, in this order; they differ in lightness too."""
+
+
+LIGHT = Palette(
+    paper="#F5EFE4",
+    card="#FFFCF6",
+    ink="#231A35",
+    ink_soft="#574B69",
+    line="#85789A",
+    hairline="#DCD2C6",
+    accent="#5A2783",
+    accent_deep="#43196A",
+    accent_wash="#E9DDF2",
+    on_accent="#FFFCF6",
+    caution="#97291A",
+    caution_wash="#F9DED5",
+    focus="#0B5FD0",
+    stage="#1A1328",
+    stage_ink="#FBF5EA",
+    stage_soft="#C9BEDB",
+    trough="#3B2F52",
+    hold="#FFB938",
+    rest="#9FC3FF",
+    series=("#4A1F78", "#B4560A", "#2E7FA0"),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class TypeScale:
+    """Sizes of type in pixels, for windows read from the desk's distance."""
+
+    small_px: int
+    body_px: int
+    lead_px: int
+    title_px: int
+    display_px: int
+
+
+def type_scale(factor: float = 1.0) -> TypeScale:
+    """Give the sizes enlarged by ``factor`` (1 to 2)."""
+    return TypeScale(*(round(size * factor) for size in (13, 16, 20, 27, 44)))
+
+
+SPACES_PX = (4, 8, 12, 20, 32, 52)
+"""The only distances between parts of a window."""
+
+TARGET_PX = 44
+"""Least height of anything to be pressed, as WCAG 2.2's criterion 2.5.5 (AAA) asks."""
+
+_PADDING_PX = 8
+_BORDER_PX = 2
+
+_SHEET = Template("""
+* { color: $ink; }
+QMainWindow, QDialog, QWidget#page { background: $paper; }
+QToolTip { background: $ink; color: $card; border: 0; padding: 6px; }
+QLabel { background: transparent; }
+QLabel[role="soft"] { color: $ink_soft; }
+QLabel[role="lead"] { font-size: ${lead}px; }
+QLabel[role="title"] { font-size: ${title}px; font-weight: bold; }
+QLabel[role="display"] { font-size: ${display}px; font-weight: bold; }
+QLabel[role="caution"] { color: $caution; font-weight: bold; }
+QFrame[role="card"] { background: $card; border: 1px solid $hairline; border-radius: 14px; }
+QFrame[role="warning"] {
+    background: $caution_wash; border: 2px solid $caution; border-radius: 14px;
+}
+QPushButton {
+    background: $card; color: $accent; border: ${border}px solid $accent; border-radius: 12px;
+    padding: ${padding}px 18px; min-height: ${target}px; font-weight: bold;
+}
+QPushButton:hover { background: $accent_wash; }
+QPushButton:pressed { background: $accent_deep; color: $on_accent; }
+QPushButton:focus { border: 4px solid $focus; padding: 6px 16px; }
+QPushButton:disabled { color: $ink_soft; border-color: $line; background: $paper; }
+QPushButton:checked, QPushButton[role="primary"] { background: $accent; color: $on_accent; }
+QPushButton[role="primary"]:hover { background: $accent_deep; }
+QPushButton[role="primary"]:disabled { background: $paper; color: $ink_soft; }
+QPushButton[role="stop"] { color: $caution; border-color: $caution; }
+QPushButton[role="stop"]:hover { background: $caution_wash; }
+QPushButton[role="stop"]:pressed { background: $caution; color: $card; }
+QLineEdit, QPlainTextEdit, QComboBox, QAbstractSpinBox, QDateEdit {
+    background: $card; border: 1px solid $line; border-radius: 8px; padding: 6px 10px;
+    min-height: 28px; selection-background-color: $accent; selection-color: $on_accent;
+}
+QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus {
+    border: 3px solid $focus;
+}
+QAbstractItemView {
+    background: $card; border: 1px solid $line; border-radius: 8px; gridline-color: $hairline;
+    alternate-background-color: $paper;
+    selection-background-color: $accent_wash; selection-color: $ink;
+}
+QAbstractItemView:focus { border: 3px solid $focus; }
+QHeaderView::section {
+    background: $paper; color: $ink_soft; border: 0; border-bottom: 2px solid $line;
+    padding: 8px 10px; font-weight: bold;
+}
+QProgressBar {
+    background: $hairline; border: 0; border-radius: 6px; height: 12px; color: transparent;
+}
+QProgressBar::chunk { background: $accent; border-radius: 6px; }
+QMenu { background: $card; border: 1px solid $line; padding: 6px; }
+QMenu::item { padding: 8px 24px; }
+QMenu::item:selected { background: $accent; color: $on_accent; }
+QScrollBar:vertical { background: transparent; width: 14px; margin: 0; }
+QScrollBar::handle:vertical { background: $line; border-radius: 7px; min-height: 40px; }
+QScrollBar:horizontal { background: transparent; height: 14px; margin: 0; }
+QScrollBar::handle:horizontal { background: $line; border-radius: 7px; min-width: 40px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+""")
+
+
+def style_sheet(palette: Palette = LIGHT, factor: float = 1.0) -> str:
+    """Give the style sheet of the whole application.
+
+    Widgets choose their looks by the dynamic property ``role``: labels ``soft``, ``lead``,
+    ``title``, ``display``, ``caution``; frames ``card``, ``warning``; buttons ``primary``,
+    ``stop``.
+    """
+    sizes = type_scale(factor)
+    return _SHEET.substitute(
+        {name: getattr(palette, name) for name in Palette.__slots__ if name != "series"},
+        border=_BORDER_PX,
+        padding=_PADDING_PX,
+        lead=sizes.lead_px,
+        title=sizes.title_px,
+        display=sizes.display_px,
+        target=TARGET_PX - 2 * (_PADDING_PX + _BORDER_PX),
+    )
