@@ -1,0 +1,67 @@
+"""Every sentence the program says, looked up by language and key.
+
+A key stands for one whole sentence with named places for numbers; nothing is glued from parts,
+so that a translation is one more table.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from coach.cues.english import ENGLISH
+from coach.domain.cue import Cue, Urgency
+from coach.domain.movement import Movement, Side, View
+from coach.domain.plan import PlannedExercise
+from coach.domain.reading import Doubt
+
+FALLBACK: Final = "en"
+TABLES: Final[dict[str, dict[str, tuple[str, str]]]] = {FALLBACK: ENGLISH}
+"""Language, then key, then (spoken, caption)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Sentence:
+    """What is spoken, and what is shown in its place where there is little room."""
+
+    spoken: str
+    caption: str
+
+    def as_cue(self, key: str, urgency: Urgency, time_s: float, fresh_s: float) -> Cue:
+        """Make a cue of it that is due at ``time_s`` and true for ``fresh_s`` seconds."""
+        return Cue(time_s, time_s + fresh_s, urgency, key, self.spoken, self.caption)
+
+
+def sentence(key: str, language: str = FALLBACK, **numbers: float) -> Sentence:
+    """Look up a sentence and fill in its numbers; a missing translation falls back to English."""
+    spoken, caption = TABLES.get(language, {}).get(key) or TABLES[FALLBACK][key]
+    shown = {name: f"{number:g}" for name, number in numbers.items()}
+    return Sentence(spoken.format_map(shown), caption.format_map(shown))
+
+
+def doubt_sentence(doubt: Doubt, side: Side, language: str = FALLBACK) -> Sentence:
+    """Say why a frame gives no angle of this side's arm, and what to do about it."""
+    return sentence(_sided(f"doubt.{doubt.value}", side), language)
+
+
+def placing_sentence(view: View, side: Side, language: str = FALLBACK) -> Sentence:
+    """Say how to stand to the camera."""
+    return sentence(_sided(f"place.{view.value}", side), language)
+
+
+def movement_sentence(movement: Movement, side: Side, language: str = FALLBACK) -> Sentence:
+    """Say what to do with the arm."""
+    return sentence(_sided(f"do.{movement.value}", side), language)
+
+
+def dose_sentence(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
+    """Say how often and how long."""
+    often = "once" if planned.repetitions == 1 else "many"
+    key = f"dose.{often}-short" if planned.hold_s == 1 else f"dose.{often}"
+    return sentence(key, language, repetitions=planned.repetitions, hold_s=planned.hold_s)
+
+
+def _sided(key: str, side: Side) -> str:
+    """Choose the sentence that names a side where there is one."""
+    sided = f"{key}.{side.value}"
+    return sided if sided in TABLES[FALLBACK] else key
