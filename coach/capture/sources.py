@@ -1,0 +1,76 @@
+"""Opens cameras and video files."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from coach.capture.camera import Camera
+from coach.capture.video_file import VideoFile
+from coach.domain.fault import Fault
+
+MAX_PIXELS = 40_000_000
+"""Larger pictures are refused before memory is spent; 8K video has 33 million."""
+
+
+def open_source(what: str | Path | int) -> Camera | VideoFile:
+    """Open a camera by its number, or a video file by its path.
+
+    Raises ``Fault`` with one sentence where there is nothing to read.
+    """
+    return _open_camera(what) if isinstance(what, int) else _open_file(Path(what))
+
+
+def _open_camera(number: int) -> Camera:
+    from coach.capture import opencv
+
+    device = opencv.open_camera(number) if number >= 0 else None
+    if device is None:
+        raise Fault(
+            f"No camera answers as number {number}; plug one in, close other programs that use"
+            " it, or try another number."
+        )
+    return Camera(f"Camera {number}", device)
+
+
+def _open_file(path: Path) -> VideoFile:
+    from coach.capture import opencv
+
+    _check_readable(path)
+    reader = opencv.open_video(path)
+    if reader is None:
+        raise Fault(
+            f"'{path}' cannot be read as a video; it is another kind of file or was cut off, so"
+            " copy it again from where it was recorded, or choose another."
+        )
+    width, height = reader.size_px
+    if width * height > MAX_PIXELS:
+        reader.release()
+        raise Fault(
+            f"The pictures of '{path}' are {width} by {height}, too large to measure; record at"
+            " 1280 by 720."
+        )
+    return VideoFile(str(path), reader)
+
+
+def _check_readable(path: Path) -> None:
+    try:
+        if path.is_dir():
+            raise Fault(f"'{path}' is a folder; name a video file in it.")
+        with path.open("rb") as file:
+            empty = not file.read(1)
+    except FileNotFoundError:
+        raise Fault(f"There is no file '{path}'; check its name and folder.") from None
+    except PermissionError:
+        raise Fault(
+            f"'{path}' may not be read by you; ask its owner for the right to, or copy it to a"
+            " folder of yours."
+        ) from None
+    except (OSError, ValueError) as error:
+        reason = getattr(error, "strerror", None) or str(error)
+        raise Fault(
+            f"'{path}' cannot be opened ({reason}); copy it to another place and try again."
+        ) from None
+    if empty:
+        raise Fault(
+            f"'{path}' is empty; copy it again from where it was recorded, or choose another."
+        )

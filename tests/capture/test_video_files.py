@@ -1,0 +1,238 @@
+from __future__ import annotations
+
+import os
+import socket
+import subprocess
+import sys
+import threading
+from pathlib import Path
+
+import numpy as np
+import pytest
+
+from coach.capture.sources import open_source
+from coach.capture.video_file import VideoFile
+from coach.domain.fault import Fault
+
+from .clips import corner_picture, set_durations, turn_quarter_clockwise, write_clip
+
+
+def moving(count: int, width: int = 160, height: int = 120) -> list[np.ndarray]:
+    noise = np.random.default_rng(1).integers(0, 255, (height, width, 3), np.uint8)
+    return [np.roll(noise, 3 * n, axis=1) for n in range(count)]
+
+
+def test_frames_are_rgb_upright_contiguous_and_read_only(tmp_path: Path) -> None:
+    source = open_source(str(write_clip(tmp_path / "a.mp4", [corner_picture(160, 120)] * 4)))
+    frames = list(source)
+    assert source.kind == "file"
+    assert source.size_px == (160, 120)
+    assert source.frame_count == len(frames) == 4
+    assert [frame.index for frame in frames] == [0, 1, 2, 3]
+    picture = frames[0].image_rgb
+    assert picture.dtype == np.uint8
+    assert picture.flags.c_contiguous
+    assert not picture.flags.writeable
+    np.testing.assert_allclose(picture[20, 20], (220, 30, 30), atol=20)
+    np.testing.assert_allclose(picture[100, 140], (90, 90, 90), atol=20)
+    source.close()
+    source.close()
+
+
+def test_the_rotation_tag_of_a_phone_turns_the_picture_upright(tmp_path: Path) -> None:
+    clip = write_clip(tmp_path / "phone.mp4", [corner_picture(160, 120)] * 3)
+    turn_quarter_clockwise(clip)
+    source = open_source(clip)
+    frame = next(iter(source))
+    assert source.size_px == frame.size_px == (120, 160)
+    red = frame.image_rgb[..., 0] > 150
+    # The top left quarter of the stored picture is at the top right once turned clockwise.
+    assert red[:80, 60:].mean() > 0.95
+    assert red[80:].mean() < 0.05
+    assert red[:, :60].mean() < 0.05
+
+
+def test_stamps_of_a_variable_frame_rate_are_those_of_the_container(tmp_path: Path) -> None:
+    clip = write_clip(tmp_path / "phone.mp4", moving(30))
+    ticks = [int(n) for n in np.random.default_rng(2).integers(100, 2000, 30)]
+    tick_s = set_durations(clip, ticks)
+    stamps = [frame.time_s for frame in open_source(clip)]
+    expected = np.concatenate([[0], np.cumsum(ticks)[:-1]]) * tick_s
+    np.testing.assert_allclose(stamps, expected, atol=1e-6)
+
+
+@pytest.mark.parametrize("size", [(161, 121), (97, 131), (18, 16)])
+def test_odd_sizes(tmp_path: Path, size: tuple[int, int]) -> None:
+    width, height = size
+    source = open_source(write_clip(tmp_path / "odd.avi", moving(3, width, height)))
+    assert source.size_px == size
+    assert all(frame.image_rgb.shape == (height, width, 3) for frame in source)
+
+
+def test_a_truncated_file_gives_what_it_holds_and_says_so(tmp_path: Path) -> None:
+    clip = write_clip(tmp_path / "cut.avi", moving(60))
+    whole = clip.read_bytes()
+    clip.write_bytes(whole[: len(whole) // 3])
+    source = open_source(clip)
+    stamps = [frame.time_s for frame in source]
+    assert 10 < len(stamps) < 30
+    np.testing.assert_allclose(stamps, np.arange(len(stamps)) / 20, atol=1e-3)
+    assert isinstance(source, VideoFile)
+    assert len(source.notes) == 1
+    assert "cut off" in source.notes[0]
+
+
+def test_a_whole_file_has_no_notes(tmp_path: Path) -> None:
+    source = open_source(write_clip(tmp_path / "a.mp4", moving(20)))
+    assert isinstance(source, VideoFile)
+    assert len(list(source)) == 20
+    assert source.notes == []
+
+
+def bad_input(folder: Path, kind: str) -> Path:
+    path = folder / f"{kind}.mp4"
+    if kind == "empty":
+        path.write_bytes(b"")
+    elif kind == "text":
+        path = folder / "text.txt"
+        path.write_text("This is a letter.\n" * 500)
+    elif kind == "text-as-video":
+        path.write_text("This is a letter.\n" * 500)
+    elif kind == "noise":
+        path.write_bytes(np.random.default_rng(3).bytes(50_000))
+    elif kind == "no-index":
+        data = write_clip(path, moving(20)).read_bytes()
+        path.write_bytes(data[: data.index(b"moov") - 4])
+    elif kind == "no-frames":
+        data = write_clip(path, moving(3)).read_bytes()
+        start, end = data.index(b"mdat") + 4, data.index(b"moov") - 4
+        path.write_bytes(data[:start] + bytes(end - start) + data[end:])
+    elif kind == "folder":
+        path.mkdir()
+    else:
+        assert kind == "missing"
+    return path
+
+
+@pytest.mark.parametrize(
+    ("kind", "words"),
+    [
+        ("empty", "is empty"),
+        ("text", "cannot be read as a video"),
+        ("text-as-video", "cannot be read as a video"),
+        ("noise", "cannot be read as a video"),
+        ("no-index", "cannot be read as a video"),
+        ("no-frames", "holds no picture"),
+        ("folder", "is a folder"),
+        ("missing", "There is no file"),
+    ],
+)
+def test_bad_input_gives_one_sentence_and_no_chatter(
+    tmp_path: Path, capfd: pytest.CaptureFixture[str], kind: str, words: str
+) -> None:
+    path = bad_input(tmp_path, kind)
+    with pytest.raises(Fault, match=words) as caught:
+        open_source(str(path))
+    sentence = str(caught.value)
+    assert str(path) in sentence
+    assert sentence.endswith(".")
+    assert "\n" not in sentence
+    assert capfd.readouterr().err == ""
+
+
+def test_a_file_that_may_not_be_read(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    clip = write_clip(tmp_path / "locked.mp4", moving(3))
+    if os.name == "posix" and os.geteuid() != 0:
+        clip.chmod(0)
+    else:  # the administrator may read everything
+
+        def refuse(self: Path, mode: str) -> None:
+            raise PermissionError(13, "Permission denied")
+
+        monkeypatch.setattr(Path, "open", refuse)
+    with pytest.raises(Fault, match="may not be read by you"):
+        open_source(clip)
+
+
+def test_a_play_list_is_not_followed(tmp_path: Path) -> None:
+    server = socket.create_server(("127.0.0.1", 0))
+    server.settimeout(0.5)
+    visited = threading.Event()
+
+    def wait() -> None:
+        try:
+            server.accept()[0].close()
+            visited.set()
+        except TimeoutError:
+            pass
+
+    waiting = threading.Thread(target=wait)
+    waiting.start()
+    port = server.getsockname()[1]
+    write_clip(tmp_path / "good.mp4", moving(3))
+    for entry in (f"http://127.0.0.1:{port}/a.ts", "good.mp4"):
+        for name in ("list.m3u8", "list.mp4"):
+            (tmp_path / name).write_text(
+                f"#EXTM3U\n#EXT-X-TARGETDURATION:9\n#EXTINF:9,\n{entry}\n#EXT-X-ENDLIST\n"
+            )
+            with pytest.raises(Fault, match="cannot be read as a video"):
+                open_source(tmp_path / name)
+    waiting.join()
+    server.close()
+    assert not visited.is_set()
+
+
+class Reader:
+    """A decoder that gives prepared stamps."""
+
+    def __init__(self, stamps: list[float], frames_per_s: float) -> None:
+        self.frames_per_s, self.frame_count = frames_per_s, len(stamps)
+        self._stamps = iter(stamps)
+        self.released = 0
+
+    def read(self) -> tuple[np.ndarray, float] | None:
+        stamp = next(self._stamps, None)
+        return None if stamp is None else (np.zeros((4, 6, 3), np.uint8), stamp)
+
+    def release(self) -> None:
+        self.released += 1
+
+
+def test_without_stamps_the_mean_rate_counts_and_a_note_says_so() -> None:
+    source = VideoFile("a.h264", Reader([0.0] * 50, 25.0))
+    assert [frame.time_s for frame in source] == pytest.approx(np.arange(50) / 25)
+    assert "25 pictures a second are assumed" in source.notes[0]
+
+
+def test_a_stamp_that_goes_back_is_put_right_without_moving_the_others() -> None:
+    given = [0.0, 0.1, 0.2, 0.1, 0.4, 0.0, 0.6]
+    times = [frame.time_s for frame in VideoFile("a.mp4", Reader(given, 10.0))]
+    assert times == pytest.approx([0.0, 0.1, 0.2, 0.25, 0.4, 0.45, 0.6])
+
+
+def test_a_single_picture_is_a_video() -> None:
+    assert [frame.time_s for frame in VideoFile("a.mp4", Reader([0.0], 10.0))] == [0.0]
+
+
+def test_a_closed_file_ends() -> None:
+    reader = Reader([0.0, 0.1, 0.2, 0.3], 10.0)
+    source = VideoFile("a.mp4", reader)
+    frames = iter(source)
+    next(frames)
+    source.close()
+    source.close()
+    assert list(frames) == []
+    assert reader.released == 1
+
+
+@pytest.mark.parametrize("before", [None, "/somewhere/of/my/own"])
+def test_importing_opencv_leaves_the_environment_of_qt_alone(before: str | None) -> None:
+    names = ("QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_FONTDIR")
+    env = {key: value for key, value in os.environ.items() if key not in names}
+    if before is not None:
+        env |= dict.fromkeys(names, before)
+    code = f"import os, coach.capture.opencv; print([os.environ.get(n) for n in {names}])"
+    run = subprocess.run(
+        [sys.executable, "-c", code], env=env, capture_output=True, text=True, check=True
+    )
+    assert run.stdout.strip() == str([before, before])
