@@ -17,6 +17,18 @@ from coach.domain.plan import PainScore, Plan, Seconds, ShortText
 from coach.domain.progress import Repetition
 
 Count = Annotated[int, Meta(ge=0, le=10_000_000)]
+SessionId = Annotated[str, Meta(pattern="^[0-9a-f]{32}$")]
+WallTime = Annotated[
+    str,
+    Meta(
+        max_length=40,
+        pattern=(
+            "^[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}([.][0-9]{1,6})?"
+            "(Z|[+-][0-9]{2}:[0-9]{2})$"
+        ),
+    ),
+]
+"""ISO 8601 date and time with zone offset."""
 
 
 class SessionEnd(StrEnum):
@@ -29,6 +41,8 @@ class SessionEnd(StrEnum):
     """By the person, going on with the next exercise."""
     PAIN = "pain"
     """A pain above the plan's limit was given."""
+    UNFINISHED = "unfinished"
+    """Too many holds were let go early; the program went on."""
     INPUT_ENDED = "input-ended"
     """The clip ended or the camera went away for good."""
     INTERRUPTED = "interrupted"
@@ -77,9 +91,8 @@ class SessionDocument(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
 
     format: Literal["shoulder-session"] = "shoulder-session"
     version: Literal[1] = 1
-    session_id: Annotated[str, Meta(pattern="^[0-9a-f]{32}$")]
-    started_at: Annotated[str, Meta(max_length=40)]
-    """ISO 8601 with zone offset."""
+    session_id: SessionId
+    started_at: WallTime
     duration_s: Seconds
     ended_because: SessionEnd
     software: Software

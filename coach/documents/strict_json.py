@@ -1,0 +1,116 @@
+"""JSON from strangers: bounded, without duplicate keys, without numbers that are none."""
+
+from __future__ import annotations
+
+import json
+import math
+import re
+from typing import Any, NoReturn
+
+from coach.domain.fault import Fault
+
+MAX_DEPTH = 32
+_MAX_DIGITS = 40
+# Matches from every quote on, closed or not: a pattern that could fail would try each quote again.
+_STRING = re.compile(r'"(?:[^"\\]+|\\.?)*+"?', re.DOTALL)
+_CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff]")
+
+
+def parse_json(data: bytes, where: str, max_bytes: int) -> Any:
+    """Give the value that ``data`` (UTF-8) holds; ``where`` names it in a ``Fault``.
+
+    A whole number written with a point (``3.0``) counts as whole, as in JSON Schema.
+    """
+    if len(data) > max_bytes:
+        raise Fault(
+            f"{where} is too large: {len(data):,} bytes, at most {max_bytes:,} are read; "
+            "check that this is the right file."
+        )
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise Fault(
+            f"{where} is not UTF-8 text (byte {error.start}); check that this is the right file."
+        ) from error
+    _check_depth(text, where)
+    try:
+        value = json.loads(
+            text,
+            object_pairs_hook=lambda pairs: _object(pairs, where),
+            parse_constant=lambda name: _not_a_number(name, where),
+            parse_float=lambda digits: _float(digits, where),
+            parse_int=lambda digits: _int(digits, where),
+        )
+    except json.JSONDecodeError as error:
+        raise Fault(
+            f"{where} is not valid JSON (line {error.lineno}, column {error.colno}); "
+            "ask for it to be sent again."
+        ) from error
+    _check_text(value, where)
+    return value
+
+
+def _check_depth(text: str, where: str) -> None:
+    depth = 0
+    for bracket in re.finditer(r"[\[\]{}]", _STRING.sub("", text)):
+        depth += 1 if bracket.group() in "[{" else -1
+        if depth > MAX_DEPTH:
+            raise Fault(
+                f"{where} is nested more than {MAX_DEPTH} levels deep, which no file of this "
+                "kind is; check that this is the right file."
+            )
+
+
+def _object(pairs: list[tuple[str, Any]], where: str) -> dict[str, Any]:
+    found: dict[str, Any] = {}
+    for key, value in pairs:
+        if key in found:
+            raise Fault(
+                f"{where} gives {shown(key)} twice in one place, so it is not clear which "
+                "counts; remove one of them."
+            )
+        found[key] = value
+    return found
+
+
+def _not_a_number(name: str, where: str) -> NoReturn:
+    raise Fault(f"{where} holds {name} where a number belongs; correct that value.")
+
+
+def _float(digits: str, where: str) -> float | int:
+    value = float(digits) if len(digits) <= _MAX_DIGITS else math.inf
+    if not math.isfinite(value):
+        _not_a_number(digits[:_MAX_DIGITS], where)
+    return int(value) if value.is_integer() and abs(value) < 2**53 else value
+
+
+def _int(digits: str, where: str) -> int:
+    if len(digits) > _MAX_DIGITS:
+        _not_a_number(digits[:_MAX_DIGITS] + "...", where)
+    return int(digits)
+
+
+def _check_text(value: Any, where: str) -> None:
+    if isinstance(value, str):
+        if _CONTROL.search(value):
+            raise Fault(
+                f"{where} holds a text with control characters ({shown(value)}); "
+                "take them out."
+            )
+    elif isinstance(value, dict):
+        for key, inner in value.items():
+            _check_text(key, where)
+            _check_text(inner, where)
+    elif isinstance(value, list):
+        for inner in value:
+            _check_text(inner, where)
+
+
+def shown(value: Any) -> str:
+    """Give a value as it may stand in a sentence: JSON, short, ASCII."""
+    if isinstance(value, dict):
+        return "an object"
+    if isinstance(value, list):
+        return f"a list of {len(value)}"
+    text = json.dumps(value)
+    return text if len(text) <= 40 else text[:37] + "..."

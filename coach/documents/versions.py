@@ -1,0 +1,41 @@
+"""Which format and version a document says it has, and the way up from older ones."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from coach.documents.strict_json import shown
+from coach.domain.fault import Fault
+
+Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
+
+
+def upgraded(
+    raw: Any, *, name: str, newest: int, upgrades: Mapping[int, Upgrade], where: str
+) -> dict[str, Any]:
+    """Give ``raw`` in version ``newest`` of format ``name``.
+
+    ``upgrades[n]`` turns version n into n + 1, ``version`` field included.
+    """
+    if not isinstance(raw, dict) or raw.get("format") != name:
+        said = shown(raw.get("format")) if isinstance(raw, dict) else "not given"
+        raise Fault(
+            f"{where} is not of the format {name} (its format is {said}); "
+            "check that this is the right file."
+        )
+    version = raw.get("version")
+    if not isinstance(version, int) or isinstance(version, bool) or version < 1:
+        raise Fault(
+            f"{where} has the version {shown(version)}, allowed are whole numbers from 1 to "
+            f"{newest}; ask for a new file."
+        )
+    if version > newest:
+        raise Fault(
+            f"{where} was made by a newer version of this program (file version {version}, "
+            f"known up to {newest}); update the program to open it."
+        )
+    while version < newest:
+        raw = upgrades[version](raw)
+        version += 1
+    return raw
