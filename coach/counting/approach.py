@@ -1,0 +1,233 @@
+"""From rest to a hold: moving, settling, and which plateau is the end of a range.
+
+A plateau is an end range when the arm has risen to it by ``RISE_DEG`` since it was last down, when
+it lies as much above the learned rest, and when it is no pause on the way back from a higher point.
+10 degrees is twice the sway and drift of a resting arm on camera (measured jitter 0.5-2 degrees,
+slow bias of a few) and less than the smallest range worth a stretch, 15 degrees of rotation.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from coach.counting.hold import Hold, Samples
+from coach.counting.leaving import BRIDGE_S, check_completed, drop_deg, fall_start_s, recorded
+from coach.counting.ramp import plateau_after_rise
+from coach.counting.state import LEVEL_S, State
+from coach.counting.trail import Trail
+from coach.counting.value import repetition
+from coach.domain.progress import (
+    EndedBecause,
+    HoldStarted,
+    Phase,
+    PhaseChanged,
+    ProgressEvent,
+)
+
+RISE_DEG = 10.0
+RANGE_SHARE = 0.2
+"""A range of less than a fifth of one held before is fidgeting."""
+BACK_SHARE = 0.7
+"""Below this share of the way to the highest point a plateau is a pause on the way back."""
+QUIET_DEG = 3.0
+"""Change of the running median over ``QUIET_S`` that noise of 2 degrees explains."""
+QUIET_S = 0.55
+FOLLOW_DEG_S = 0.5
+"""How fast the learned rest follows a quiet arm upward: slow enough for the slowest stretch."""
+TRY_S = 0.1
+"""How often a settling arm is looked at closely."""
+SLACK_S = 0.05
+"""Half a frame at ten a second, by which dated stamps are rounded."""
+LEAST_RAMP_DEG = 5.0
+FLAT_S = 2.5
+"""A plateau of this length is believed even if no movement into it was seen."""
+OPENING_RISE_DEG = 8.0
+OPENING_FALL_DEG = 20.0
+"""Of a plateau that was there from the start only one side is seen: twice the usual height."""
+
+Events = tuple[ProgressEvent, ...]
+
+
+def approach(state: State, gap_s: float) -> tuple[State, Events]:
+    """Take the newest reading of ``state.trail`` with no hold open."""
+    t, trail = state.time_s, state.trail
+    level = trail.median_deg(t - LEVEL_S, t)
+    assert level is not None
+    state, events = _waiting(state, level)
+    state = _extremes(state, level)
+    early = trail.median_deg(t - QUIET_S - LEVEL_S, t - QUIET_S)
+    moving = state.phase in (Phase.MOVING, Phase.RETURNING)
+    allowed = QUIET_DEG if moving else 1.5 * QUIET_DEG
+    quiet = early is not None and abs(level - early) <= allowed
+    raised = quiet and _is_raised(state, level)
+    state = replace(
+        state,
+        quiet_since_s=(state.quiet_since_s if state.quiet_since_s is not None else t)
+        if quiet
+        else None,
+        raised_since_s=(state.raised_since_s if state.raised_since_s is not None else t)
+        if raised
+        else None,
+    )
+    if raised:
+        if t - state.tried_s >= TRY_S:
+            state = replace(state, tried_s=t)
+            since = _settled_since(state, level)
+            if since is not None:
+                state, more = _start(state, since)
+                return state, (*events, *more)
+        phase = Phase.SETTLING
+    elif quiet:
+        state = _learn_rest(state, level, min(gap_s, BRIDGE_S))
+        resting = state.quiet_since_s is not None and t - state.quiet_since_s >= 1.0
+        phase = Phase.REST if resting or state.phase is not Phase.RETURNING else state.phase
+    elif early is None:
+        phase = state.phase
+    else:
+        risen = state.low_deg is not None and level - state.low_deg > RISE_DEG / 2
+        back = state.phase is Phase.RETURNING and not risen
+        phase = Phase.RETURNING if back else Phase.MOVING
+    state, opened = _opening(state, level, quiet)
+    if phase is not state.phase:
+        return replace(state, phase=phase), (*events, *opened, PhaseChanged(t, phase))
+    return state, (*events, *opened)
+
+
+def _waiting(state: State, level: float) -> tuple[State, Events]:
+    """Record a stage once the arm has come down without holding higher."""
+    if state.stage is None or level >= state.stage.below_deg:
+        return state, ()
+    return recorded(replace(state, stage=None), state.stage.repetition)
+
+
+def _extremes(state: State, level: float) -> State:
+    t, trail = state.time_s, state.trail
+    slow = trail.median_deg(t - 1.2, t, least=3)
+    broad = trail.median_deg(t - 0.8, t, least=3)
+    low, peak = state.low_deg, state.peak_deg
+    if slow is not None:
+        low = slow if low is None else min(low, slow)
+    if broad is not None:
+        peak = max(peak, broad)
+    if low is not None and level < low + 0.3 * (peak - low):
+        peak = max(low, level)
+    return replace(state, low_deg=low, peak_deg=peak)
+
+
+def _is_raised(state: State, level: float) -> bool:
+    if state.low_deg is None:
+        return False
+    rise = level - state.low_deg
+    least = max(RISE_DEG, RANGE_SHARE * state.range_deg)
+    if rise < (drop_deg(state.range_deg) if state.range_deg else RISE_DEG):
+        return False
+    if state.rest_deg is not None and level < state.rest_deg + least:
+        return False
+    return rise >= BACK_SHARE * (state.peak_deg - state.low_deg)
+
+
+def _learn_rest(state: State, level: float, dt_s: float) -> State:
+    t, low, rest = state.time_s, state.low_deg, state.rest_deg
+    follow = FOLLOW_DEG_S * dt_s
+    if low is not None and level > low:
+        low = min(level, low + follow)
+    if state.quiet_since_s is not None and t - state.quiet_since_s >= 1.0:
+        rest = level if rest is None else min(level, rest + follow)
+    return replace(state, low_deg=low, rest_deg=rest)
+
+
+def _settled_since(state: State, level: float) -> float | None:
+    t, trail = state.time_s, state.trail
+    times, angles = trail.between(_foot_s(trail, t, level), t)
+    found = plateau_after_rise(times, angles)
+    if found is not None and found.rise_deg >= LEAST_RAMP_DEG:
+        start_s = trail.first_at(found.since_s)
+        if t - max(start_s, found.since_s) >= state.task.settle_s - SLACK_S:
+            return start_s
+    if state.raised_since_s is not None and t - state.raised_since_s >= FLAT_S:
+        before = trail.median_deg(t - FLAT_S, t - FLAT_S + LEVEL_S)
+        if before is not None and abs(level - before) <= QUIET_DEG:
+            return trail.first_at(state.raised_since_s)
+    return None
+
+
+def _foot_s(trail: Trail, now_s: float, level: float) -> float:
+    """When the last movement up to the present level began, going back in steps of 0.2 s."""
+    step_s, stamps, levels = 0.2, [now_s], [level]
+    while stamps[-1] - step_s > trail.times_s[0]:
+        at = stamps[-1] - step_s
+        known = trail.median_deg(at - LEVEL_S / 2, at + LEVEL_S / 2)
+        stamps.append(at)
+        levels.append(levels[-1] if known is None else known)
+    for k in range(4, len(stamps)):
+        if levels[k - 4] < level - 6.0 and levels[k] > levels[k - 4] - 1.5:
+            return stamps[k - 4] - 0.3
+    return trail.times_s[0]
+
+
+def _start(state: State, start_s: float) -> tuple[State, Events]:
+    t, trail = state.time_s, state.trail
+    samples = Samples()
+    for row in trail.rows:
+        if row.time_s >= start_s:
+            samples = samples.with_sample(row)
+    level = trail.median_deg(start_s - SLACK_S, t)
+    blind_s = trail.blind_s(start_s, BRIDGE_S)
+    assert level is not None
+    assert state.low_deg is not None
+    hold = Hold(
+        start_s=start_s,
+        level_deg=level,
+        foot_deg=state.low_deg,
+        samples=samples,
+        there_s=t,
+        seen_s=trail.credited_s(start_s),
+        blind_s=blind_s,
+        there_blind_s=blind_s,
+    )
+    state = replace(
+        state,
+        hold=hold,
+        opening=None,
+        phase=Phase.HOLDING,
+        quiet_since_s=None,
+        raised_since_s=None,
+    )
+    state, done = check_completed(state)
+    return state, (PhaseChanged(t, Phase.HOLDING), HoldStarted(t, start_s), *done)
+
+
+def _opening(state: State, level: float, quiet: bool) -> tuple[State, Events]:
+    """Follow the plateau with which a clip began: rest, or a hold begun before it."""
+    t, trail, hold = state.time_s, state.trail, state.opening
+    if state.task.hold_s is not None:
+        return state, ()
+    if hold is None:
+        if state.opened or not quiet:
+            return state, ()
+        start_s = trail.times_s[0]
+        hold = Hold(start_s, level, level, Samples(), there_s=t)
+        return replace(state, opening=hold, opened=True), ()
+    if level > hold.level_deg + OPENING_RISE_DEG or state.usable_s - hold.there_s > TRAIL_AWAY_S:
+        return replace(state, opening=None), ()
+    hold = replace(hold, samples=hold.samples.with_sample(trail.rows[-1]))
+    if level >= hold.level_deg - OPENING_FALL_DEG:
+        there = abs(level - hold.level_deg) < OPENING_RISE_DEG / 2
+        return replace(state, opening=hold.there(t) if there else hold), ()
+    end_s = fall_start_s(trail, hold, t, t)
+    state = replace(state, opening=None, rest_deg=None)
+    if end_s - hold.start_s < state.task.least_s:
+        return state, ()
+    rep = repetition(
+        hold.samples.rows,
+        number=1,
+        start_s=hold.start_s,
+        end_s=end_s,
+        held_s=end_s - hold.start_s,
+        seen_s=end_s - hold.start_s,
+        ended_because=EndedBecause.LET_GO,
+    )
+    return recorded(state, rep)
+
+
+TRAIL_AWAY_S = 5.0

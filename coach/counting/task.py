@@ -1,0 +1,35 @@
+"""What is being counted."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Task:
+    """Holds of ``hold_s`` seconds at the end of the range.
+
+    ``hold_s`` None is the free task of a clip without a plan: any settled end range of
+    ``FREE_HOLD_S`` or more that the arm then leaves counts. ``target_deg`` is an angle not to be
+    passed.
+    """
+
+    hold_s: float | None = None
+    target_deg: float | None = None
+
+    @property
+    def least_s(self) -> float:
+        """Seconds below which a hold is not worth a record."""
+        return FREE_HOLD_S if self.hold_s is None else 0.0
+
+    @property
+    def settle_s(self) -> float:
+        """Seconds of plateau after which a hold is believed.
+
+        0.8 s is twice what an arm that turns round at its top (30 degrees in 2 s, minimum jerk)
+        spends within a degree of it; asked holds of a second cannot wait as long.
+        """
+        return 0.8 if self.hold_s is None else min(0.8, max(0.6, 0.6 * self.hold_s))
+
+
+FREE_HOLD_S = 2.0
