@@ -1,0 +1,160 @@
+"""What a chart of one movement shows, before anything is painted."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from statistics import median
+
+from coach.review.axis import Axis, angle_axis, date_axis, day_number
+from coach.review.change import Summary, Verdict
+from coach.review.history import Point, Series
+from coach.review.wording import (
+    MOVEMENTS,
+    SIDES,
+    counted,
+    degrees,
+    period,
+    signed_degrees,
+    with_error,
+)
+
+MANY_SESSIONS = 60
+"""From here on single sessions are dots and the line goes through the weeks' medians."""
+LONG_GAP_DAYS = 21.0
+"""A line is not drawn across a longer time without sessions."""
+
+
+@dataclass(frozen=True, slots=True)
+class Dot:
+    """A session or a week: day number, degrees, half width of the 95 % interval."""
+
+    day: float
+    value_deg: float
+    error_deg: float
+    complete: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Level:
+    """A mean over some sessions, from day to day."""
+
+    begin_day: float
+    end_day: float
+    value_deg: float
+
+
+@dataclass(frozen=True, slots=True)
+class PainMark:
+    """Pain of one session."""
+
+    day: float
+    before: int | None
+    after: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class Chart:
+    """Angle over date with its error, and pain on the same dates.
+
+    ``runs`` are the dots that a line and an error band may join: sessions, or the weeks' medians
+    where ``weekly``. ``undecided_deg`` is the band around the first value inside which a change
+    is within measurement error.
+    """
+
+    title: str
+    statement: str
+    dots: tuple[Dot, ...]
+    runs: tuple[tuple[Dot, ...], ...]
+    weekly: bool
+    first: Level | None
+    last: Level | None
+    undecided_deg: tuple[float, float] | None
+    other_side_deg: float | None
+    pains: tuple[PainMark, ...]
+
+    def axes(self, most_dates: int = 8, most_angles: int = 7) -> tuple[Axis, Axis]:
+        """Give the axis of days and that of degrees."""
+        days = [d.day for d in self.dots] + [p.day for p in self.pains]
+        lows = [d.value_deg - d.error_deg for d in self.dots]
+        highs = [d.value_deg + d.error_deg for d in self.dots]
+        if self.other_side_deg is not None:
+            lows.append(self.other_side_deg)
+            highs.append(self.other_side_deg)
+        return (
+            date_axis(min(days), max(days), most_dates),
+            angle_axis(min(lows, default=0.0), max(highs, default=10.0), most_angles),
+        )
+
+    def description(self) -> str:
+        """Say in words what the picture shows, for those who do not see it."""
+        return f"{self.title}. {self.statement}"
+
+
+def chart(series: Series, summary: Summary | None) -> Chart:
+    """Arrange one series for painting."""
+    dots = tuple(Dot(day_number(p.at), p.value_deg, p.error_deg, p.complete) for p in series.points)
+    weekly = len(dots) > MANY_SESSIONS
+    difference = summary.difference if summary else None
+    first = last = undecided = None
+    if summary and difference:
+        first = _level(series.points[: summary.first.sessions], summary.first.value_deg)
+        last = _level(series.points[-summary.last.sessions :], summary.last.value_deg)
+        middle, half = summary.first.value_deg, difference.mdc_deg
+        undecided = (middle - half, middle + half)
+    return Chart(
+        title=f"{MOVEMENTS[series.movement]}, {SIDES[series.side]}",
+        statement=statement(summary),
+        dots=dots,
+        runs=_runs(_weeks(dots) if weekly else dots),
+        weekly=weekly,
+        first=first,
+        last=last,
+        undecided_deg=undecided,
+        other_side_deg=summary.other_side_deg if summary else None,
+        pains=tuple(
+            PainMark(day_number(p.at), p.before, p.after)
+            for p in series.pains
+            if p.worst is not None
+        ),
+    )
+
+
+def statement(summary: Summary | None) -> str:
+    """Say in one line what may be concluded."""
+    if summary is None:
+        return "No session gave a value."
+    difference = summary.difference
+    if difference is None:
+        value = with_error(degrees(summary.first.value_deg), summary.first.error_deg)
+        return f"One session: {value}; {Verdict.TOO_FEW} to speak of change."
+    change = signed_degrees(difference.change_deg)
+    span = period(summary.first.begin, summary.last.end)
+    return (
+        f"{change}: {difference.verdict} (detectable from {degrees(difference.mdc_deg)}); "
+        f"{counted(summary.sessions, 'session')}, {span}"
+    )
+
+
+def _level(points: Sequence[Point], value_deg: float) -> Level:
+    return Level(day_number(points[0].at), day_number(points[-1].at), value_deg)
+
+
+def _weeks(dots: Sequence[Dot]) -> tuple[Dot, ...]:
+    weeks: dict[int, list[Dot]] = {}
+    for dot in dots:
+        weeks.setdefault((int(dot.day) - 1) // 7, []).append(dot)
+    return tuple(
+        Dot(*(median(getattr(d, n) for d in week) for n in ("day", "value_deg", "error_deg")))
+        for _, week in sorted(weeks.items())
+    )
+
+
+def _runs(dots: Sequence[Dot]) -> tuple[tuple[Dot, ...], ...]:
+    runs: list[list[Dot]] = []
+    for dot in dots:
+        if runs and dot.day - runs[-1][-1].day <= LONG_GAP_DAYS:
+            runs[-1].append(dot)
+        else:
+            runs.append([dot])
+    return tuple(map(tuple, runs))

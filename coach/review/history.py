@@ -1,0 +1,194 @@
+"""From one patient's session documents to what can be compared over time.
+
+A session gives at most one value per movement and side: the median of its completed holds, each
+already a median over its hold. A median of holds does not grow with their number as a best one
+does, and one slipped hold does not move it. Where no hold was completed, holds of at least half
+the asked seconds stand in, and the point says so.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from statistics import fmean, median, stdev
+
+from coach.domain.fault import Fault
+from coach.domain.movement import Movement, Side, View
+from coach.domain.plan import PlannedExercise
+from coach.domain.progress import EndedBecause, Repetition
+from coach.domain.session import ExerciseRecord, SessionDocument
+
+Z95 = 1.959964
+"""The normal distribution's two-sided 95 % point."""
+_MEDIAN_TO_MEAN_SE = math.sqrt(math.pi / 2)
+_ENOUGH_OF_A_HOLD = 0.5
+
+
+@dataclass(frozen=True, slots=True, order=True)
+class SetUp:
+    """What, if changed, may shift all later values: compared for equality only."""
+
+    camera: str
+    width_px: int
+    height_px: int
+    field_of_view_deg: float
+    view: View
+    model_sha256: str
+    estimator: str
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """One session's range in one movement.
+
+    ``at`` keeps the zone offset of the place where the session was held, so ``at.date()`` is the
+    patient's own date. ``error_deg`` is the half width of the 95 % interval of ``value_deg``.
+    ``complete`` is false where no hold reached the asked seconds.
+    """
+
+    session_id: str
+    at: datetime
+    value_deg: float
+    error_deg: float
+    best_deg: float
+    mean_deg: float
+    spread_deg: float
+    held_s: float
+    holds: int
+    seen_fraction: float
+    complete: bool
+    set_up: SetUp
+
+
+@dataclass(frozen=True, slots=True)
+class PainPoint:
+    """Pain 0-10 before and after one movement's exercise in one session."""
+
+    session_id: str
+    at: datetime
+    before: int | None
+    after: int | None
+
+    @property
+    def worst(self) -> int | None:
+        """The higher of the two, None where neither was given."""
+        return max((s for s in (self.before, self.after) if s is not None), default=None)
+
+
+@dataclass(frozen=True, slots=True)
+class Series:
+    """One movement of one side by one definition of the angle, oldest first."""
+
+    movement: Movement
+    side: Side
+    definitions: int
+    points: tuple[Point, ...]
+    pains: tuple[PainPoint, ...]
+
+
+def started(document: SessionDocument) -> datetime:
+    """Read when a session began, with the zone offset of its place."""
+    try:
+        at = datetime.fromisoformat(document.started_at)
+    except ValueError:
+        at = None
+    if at is None or at.tzinfo is None:
+        raise Fault(
+            f"Session {document.session_id[:8]} says it began at '{document.started_at}', which "
+            "is no ISO 8601 time with a zone offset: ask the patient to send the file again"
+        )
+    return at
+
+
+def asked(document: SessionDocument, record: ExerciseRecord) -> PlannedExercise | None:
+    """Find what the plan asked for, None where the record points outside its plan."""
+    exercises = document.plan.exercises
+    return exercises[record.planned_index] if record.planned_index < len(exercises) else None
+
+
+def in_order(documents: Iterable[SessionDocument]) -> tuple[SessionDocument, ...]:
+    """Sort by instant; places in different zones do not get mixed up."""
+    return tuple(sorted(documents, key=lambda d: (started(d), d.session_id)))
+
+
+def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
+    """Arrange one patient's sessions by movement, side and definition.
+
+    Raises Fault where the documents are of more than one patient.
+    """
+    codes = {d.plan.patient_code for d in documents}
+    if len(codes) > 1:
+        raise Fault(
+            f"Sessions of {len(codes)} patients cannot be one history: review each code alone"
+        )
+    points: dict[tuple[Movement, Side, int], list[Point]] = {}
+    pains: dict[tuple[Movement, Side, int], list[PainPoint]] = {}
+    for document in in_order(documents):
+        at = started(document)
+        by_kind: dict[tuple[Movement, Side], list[ExerciseRecord]] = {}
+        for record in document.exercises:
+            by_kind.setdefault((record.movement, record.side), []).append(record)
+        for (movement, side), records in by_kind.items():
+            key = (movement, side, document.software.definitions)
+            before = next((r.pain_before for r in records if r.pain_before is not None), None)
+            after = next(
+                (r.pain_after for r in reversed(records) if r.pain_after is not None), None
+            )
+            pain = PainPoint(document.session_id, at, before, after)
+            pains.setdefault(key, []).append(pain)
+            point = _point(document, at, records)
+            if point is not None:
+                points.setdefault(key, []).append(point)
+    order = {movement: i for i, movement in enumerate(Movement)}
+    return tuple(
+        Series(movement, side, definitions, tuple(points.get(key, ())), tuple(pains[key]))
+        for key in sorted(pains, key=lambda k: (order[k[0]], k[1], k[2]))
+        for movement, side, definitions in (key,)
+    )
+
+
+def _point(
+    document: SessionDocument, at: datetime, records: Sequence[ExerciseRecord]
+) -> Point | None:
+    completed: list[Repetition] = []
+    nearly: list[Repetition] = []
+    for record in records:
+        planned = asked(document, record)
+        for repetition in record.repetitions:
+            if repetition.ended_because is EndedBecause.COMPLETED:
+                completed.append(repetition)
+            elif planned and repetition.held_s >= _ENOUGH_OF_A_HOLD * planned.hold_s:
+                nearly.append(repetition)
+    holds = completed or nearly
+    if not holds:
+        return None
+    values = [r.value_deg for r in holds]
+    spread = stdev(values) if len(values) > 1 else 0.0
+    scatter = Z95 * _MEDIAN_TO_MEAN_SE * spread / math.sqrt(len(values))
+    weights = [max(r.held_s, 0.1) for r in holds]
+    camera, software = document.camera, document.software
+    return Point(
+        session_id=document.session_id,
+        at=at,
+        value_deg=median(values),
+        # The holds of a session share camera, clothes and body, so their errors do not average.
+        error_deg=math.hypot(median(r.error_deg for r in holds), scatter),
+        best_deg=max(values),
+        mean_deg=fmean(values),
+        spread_deg=spread,
+        held_s=sum(r.held_s for r in holds),
+        holds=len(holds),
+        seen_fraction=fmean((r.seen_fraction for r in holds), weights),
+        complete=bool(completed),
+        set_up=SetUp(
+            camera.kind,
+            camera.width_px,
+            camera.height_px,
+            camera.field_of_view_deg or 0.0,
+            records[0].view,
+            software.model_sha256,
+            software.estimator,
+        ),
+    )

@@ -1,0 +1,231 @@
+"""What the one-page report says, as data; ``coach.desktop.shared.report_page`` paints it.
+
+It states what was measured and what was done. It names no disease and gives no advice: that is
+the therapist's.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date
+from statistics import fmean
+
+from coach.domain.fault import Fault
+from coach.domain.movement import Movement, Side
+from coach.domain.session import SessionDocument
+from coach.review.adherence import Adherence, adherence
+from coach.review.change import Summary, Verdict, summary
+from coach.review.chart import Chart, chart
+from coach.review.history import Series, history, in_order, started
+from coach.review.notes import notes_on
+from coach.review.wording import (
+    MOVEMENTS,
+    NONE,
+    SIDES,
+    day,
+    degrees,
+    listed,
+    minutes,
+    percent,
+    period,
+    signed_degrees,
+    whole,
+    with_error,
+)
+
+COLUMNS = (
+    "Movement", "Side", "Sessions", "First", "Last", "Best", "Change",
+    "Detectable from", "Verdict", "Of other side",
+)  # fmt: skip
+METHOD = (
+    "Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one "
+    "camera at home in a self-assisted stretch: neither an active nor a passive range. A session's "
+    "value is the median of its completed holds. First and last are means of up to a week of "
+    "sessions. Errors are half widths of 95 % intervals."
+)
+_HIGH_PAIN = 7
+"""Above it the clinic sheet asks for the therapist (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """A line of the table: ``cells`` in the order of COLUMNS, from ``summary``."""
+
+    series: Series
+    summary: Summary | None
+    cells: tuple[str, ...]
+    chart: Chart
+
+
+@dataclass(frozen=True, slots=True)
+class PainCourse:
+    """The highest pain given in the first and in the last session, and in any; 0-10."""
+
+    first: int
+    last: int
+    worst: int
+    worst_on: date
+    high_sessions: int
+    """Sessions in which pain above 7 was given."""
+
+
+@dataclass(frozen=True, slots=True)
+class Quality:
+    """How well the camera saw: shares of 1, None where nothing was held or no frame taken."""
+
+    seen: float | None
+    lost: float | None
+    files_refused: int
+
+
+@dataclass(frozen=True, slots=True)
+class Report:
+    """Everything on the page."""
+
+    patient_code: str
+    title: str
+    begin: date
+    end: date
+    printed_on: date | None
+    sessions: int
+    software: str
+    rows: tuple[Row, ...]
+    adherence: Adherence
+    pain: PainCourse | None
+    quality: Quality
+    notes: tuple[str, ...]
+    method: str = METHOD
+
+    @property
+    def period(self) -> str:
+        """From the first session to the last."""
+        return period(self.begin, self.end)
+
+    @property
+    def facts(self) -> tuple[tuple[str, str], ...]:
+        """Name and text of what stands beside the table."""
+        done, dose = self.adherence, self.adherence.dose
+        facts = [
+            ("Sessions", f"{done.done} done of {done.asked} asked for"),
+            ("Holds", f"{dose.holds_completed} completed of {dose.holds_asked}"),
+            ("Hold time", f"{minutes(dose.held_s)} of {minutes(dose.asked_s)}"),
+        ]
+        if self.pain:
+            pain = self.pain
+            text = f"first {pain.first}, last {pain.last}, worst {pain.worst}"
+            facts.append(("Pain 0\N{EN DASH}10", f"{text} ({day(pain.worst_on)})"))
+        else:
+            facts.append(("Pain 0\N{EN DASH}10", "not given"))
+        quality = self.quality
+        seen = percent(quality.seen) if quality.seen is not None else NONE
+        lost = percent(quality.lost) if quality.lost is not None else NONE
+        facts.append(("Camera", f"arm seen in {seen} of hold time, {lost} of frames lost"))
+        if quality.files_refused:
+            facts.append(("Files refused", str(quality.files_refused)))
+        return tuple(facts)
+
+
+def report(
+    documents: Sequence[SessionDocument],
+    *,
+    until: date | None = None,
+    printed_on: date | None = None,
+    files_refused: int = 0,
+) -> Report:
+    """Write the report of one patient from their sessions, in any order."""
+    if not documents:
+        raise Fault("There is no session to report on: import session files first.")
+    ordered = in_order(documents)
+    latest = ordered[-1]
+    series = history(ordered)
+    rows = tuple(_row(s, _other_side(ordered, s.movement, s.side)) for s in series)
+    dates = [started(d).date() for d in ordered]
+    return Report(
+        patient_code=latest.plan.patient_code,
+        title=latest.plan.title,
+        begin=min(dates),
+        end=max(dates),
+        printed_on=printed_on,
+        sessions=len(ordered),
+        software=_software(ordered),
+        rows=rows,
+        adherence=adherence(ordered, until),
+        pain=_pain(ordered),
+        quality=_quality(ordered, series, files_refused),
+        notes=notes_on(
+            [(r.series, r.summary) for r in rows],
+            len({d.software.definitions for d in ordered}),
+        ),
+    )
+
+
+def _row(series: Series, other_side_deg: float | None) -> Row:
+    result = summary(series, other_side_deg)
+    name, side = MOVEMENTS[series.movement], SIDES[series.side]
+    if result is None:
+        cells = (name, side, "0", NONE, NONE, NONE, NONE, NONE, Verdict.TOO_FEW.value, NONE)
+        return Row(series, None, cells, chart(series, None))
+    difference = result.difference
+    single = result.sessions == 1
+    other = result.percent_of_other
+    cells = (
+        name,
+        side,
+        str(result.sessions),
+        with_error(degrees(result.first.value_deg), result.first.error_deg),
+        NONE if single else with_error(degrees(result.last.value_deg), result.last.error_deg),
+        degrees(result.best.value_deg),
+        with_error(signed_degrees(difference.change_deg), difference.error_deg)
+        if difference
+        else NONE,
+        degrees(difference.mdc_deg) if difference else NONE,
+        result.verdict.value,
+        f"{whole(other)} %" if other is not None else NONE,
+    )
+    return Row(series, result, cells, chart(series, result))
+
+
+def _other_side(ordered: Sequence[SessionDocument], movement: Movement, side: Side) -> float | None:
+    """Take the newest plan that knows; a plan that exercises both sides leaves it open."""
+    for document in reversed(ordered):
+        plan = document.plan
+        if any(e.movement is movement and e.side is side.other for e in plan.exercises):
+            continue
+        for other in plan.other_side:
+            if other.movement is movement:
+                return other.value_deg
+    return None
+
+
+def _software(ordered: Sequence[SessionDocument]) -> str:
+    names = dict.fromkeys(
+        f"{s.name} {s.version} (angle definitions {s.definitions})"
+        for s in (d.software for d in ordered)
+    )
+    return listed(tuple(names)[-3:])
+
+
+def _pain(ordered: Sequence[SessionDocument]) -> PainCourse | None:
+    given: list[tuple[int, date]] = []
+    for document in ordered:
+        scores = [s for e in document.exercises for s in (e.pain_before, e.pain_after)]
+        known = [s for s in (*scores, document.pain_at_end) if s is not None]
+        if known:
+            given.append((max(known), started(document).date()))
+    if not given:
+        return None
+    worst, worst_on = max(given, key=lambda g: g[0])
+    high = sum(score > _HIGH_PAIN for score, _ in given)
+    return PainCourse(given[0][0], given[-1][0], worst, worst_on, high)
+
+
+def _quality(
+    ordered: Sequence[SessionDocument], series: Sequence[Series], files_refused: int
+) -> Quality:
+    points = [p for s in series for p in s.points]
+    weights = [max(p.held_s, 0.1) for p in points]
+    seen = fmean((p.seen_fraction for p in points), weights) if points else None
+    lost = sum(d.camera.frames_lost for d in ordered)
+    total = lost + sum(d.camera.frames_seen for d in ordered)
+    return Quality(seen, lost / total if total else None, files_refused)
