@@ -1,0 +1,205 @@
+"""A clip in every detail, and the moments it is made of."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tests.bench import body as bodies
+from tests.bench import everyday, people, posing, surface, truth
+from tests.bench.motion import Script, wobble
+from tests.bench.picture import Film
+from tests.bench.renderer import Renderer
+from tests.bench.scene import Camera, Lens, Placed, Room, place
+from tests.bench.skeleton import Posed
+
+
+@dataclass(frozen=True, slots=True)
+class Manner:
+    """How this person does it: deviations at the end of range, and restlessness throughout.
+
+    ``hike``, lean (forward), side lean (away), twist (shoulder backward) grow with the movement.
+    """
+
+    hike_deg: float = 0.0
+    lean_deg: float = 0.0
+    side_lean_deg: float = 0.0
+    twist_deg: float = 0.0
+    away_deg: float = 9.0
+    away_change_deg: float = 0.0
+    elbow_deg: float = 9.0
+    forward_deg: float = 0.0
+    sway_deg: float = 0.7
+    breath_deg: float = 0.5
+    wobble_deg: float = 0.6
+    yaw_deg: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class ClipSpec:
+    """Everything a clip follows from. ``script`` is None for everyday movement."""
+
+    name: str
+    person: str
+    movement: str
+    side: str
+    view: str
+    seed: int
+    fps: float
+    camera: Camera
+    room: Room
+    lens: Lens
+    manner: Manner
+    script: Script | None
+    everyday_s: float = 20.0
+    lying: bool = False
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Shot:
+    """One frame: its time, its picture (height, width, 3) RGB, and the joints behind it."""
+
+    time_s: float
+    picture: NDArray[np.uint8]
+    joints: truth.Joints
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Take:
+    """A clip ready to be shot."""
+
+    spec: ClipSpec
+    placed: Placed
+    times_s: NDArray[np.float64]
+    posed: tuple[Posed, ...]
+
+    def shots(self) -> Iterator[Shot]:
+        """Render frame after frame."""
+        spec = self.spec
+        body = bodies.load(people.ALL[spec.person])
+        renderer = Renderer(body, surface.dress(body), spec.room, self.placed)
+        film = Film(spec.lens, spec.seed)
+        try:
+            for time_s, posed in zip(self.times_s, self.posed, strict=True):
+                picture = film.expose(renderer.draw(posed))
+                yield Shot(float(time_s), picture, truth.Joints.of(posed))
+        finally:
+            renderer.close()
+
+
+def prepare(spec: ClipSpec) -> Take:
+    """Pose every frame and place the camera."""
+    body = bodies.load(people.ALL[spec.person])
+    seconds = spec.script.duration_s if spec.script else spec.everyday_s
+    times_s = np.arange(round(seconds * spec.fps) + 1) / spec.fps
+    posed = tuple(
+        posing.stand(body, spec.side, arm, other, stance)
+        for arm, other, stance in _moments(spec, times_s, body)
+    )
+    hands = [p.head("finger3-1.L" if spec.side == "left" else "finger3-1.R")[2] for p in posed]
+    highest_m = max(body.height_m + 0.06, max(hands) + 0.12)
+    lowest_m = 0.45 * body.height_m if spec.camera.distance_m < 2.1 else 0.02
+    placed = place(spec.camera, spec.view, spec.side, lowest_m, highest_m, spec.lying)
+    return Take(spec, placed, times_s, posed)
+
+
+def _moments(
+    spec: ClipSpec, times_s: NDArray[np.float64], body: bodies.Body
+) -> Iterator[tuple[posing.Arm, posing.Arm, posing.Stance]]:
+    rng = np.random.default_rng(spec.seed)
+    manner = spec.manner
+    breath = np.sin(2 * np.pi * rng.uniform(0.2, 0.3) * times_s + rng.uniform(0, 6))
+    sway = [wobble(times_s, manner.sway_deg * k, rng, 0.25) for k in (1.0, 0.7)]
+    head = [wobble(times_s, 5.0, rng, 0.12), wobble(times_s, 8.0, rng, 0.1)]
+    drift = [wobble(times_s, a, rng, 0.15) for a in (1.2, 1.5, 3.0, 4.0)]
+    shake = wobble(times_s, manner.wobble_deg, rng, 0.9)
+    # A stout trunk keeps the hanging arms further out.
+    girth_deg = 9.0 * max(people.ALL[spec.person].weight - 0.5, 0.0) / 0.35
+    if spec.script is None:
+        poses = everyday.perform(times_s, rng)
+    else:
+        profile_deg = spec.script.angle_deg(times_s)
+        peaks = [rep.peak_deg for rep in spec.script.repetitions]
+        top_deg = max(peaks, key=abs)
+    for i in range(len(times_s)):
+        resting = posing.Arm(
+            "flexion",
+            2.0 + drift[2][i],
+            away_deg=8.0 + girth_deg + drift[0][i],
+            elbow_deg=13.0 + drift[3][i],
+            pronation_deg=22.0,
+        )
+        if spec.script is None:
+            arm, other, yaw_deg, lean_deg = poses[i]
+            done = 0.0
+        else:
+            done = float(np.clip(profile_deg[i] / top_deg, 0.0, 1.1)) ** 1.5
+            arm = _exercise_arm(spec, profile_deg[i] + shake[i], done, girth_deg + drift[0][i])
+            other, yaw_deg, lean_deg = resting, 0.0, 0.0
+        yield arm, other, posing.Stance(
+            yaw_deg=manner.yaw_deg + yaw_deg + drift[1][i],
+            sway_deg=(float(sway[0][i]), float(sway[1][i])),
+            lean_deg=manner.lean_deg * done + lean_deg + 0.4 * manner.breath_deg * breath[i],
+            side_lean_deg=manner.side_lean_deg * done,
+            twist_deg=manner.twist_deg * done,
+            hike_deg=manner.hike_deg * done + manner.breath_deg * breath[i],
+            other_hike_deg=manner.breath_deg * breath[i],
+            head_deg=(float(head[0][i]), float(head[1][i])),
+            lying=spec.lying,
+        )
+
+
+def _exercise_arm(spec: ClipSpec, angle_deg: float, done: float, out_deg: float) -> posing.Arm:
+    manner, movement = spec.manner, spec.movement
+    away_deg = manner.away_deg + manner.away_change_deg * done
+    low = max(0.0, 1.0 - abs(angle_deg) / 60.0)
+    part = float(np.clip(angle_deg / 160.0, 0.0, 1.0))
+    smooth = part * part * (3 - 2 * part)
+    if movement.startswith("external-rotation"):
+        return posing.Arm(
+            movement, angle_deg, away_deg=away_deg + out_deg, elbow_deg=manner.elbow_deg,
+            pronation_deg=5.0, forward_deg=manner.forward_deg,
+        )  # fmt: skip
+    axial_deg = {"flexion": -30.0 * smooth, "abduction": 60.0 * smooth}.get(movement, 0.0)
+    # The girth of the trunk only matters to an arm that hangs beside it.
+    extra_deg = 0.0 if movement == "abduction" else out_deg * max(low, 0.2)
+    return posing.Arm(
+        movement, angle_deg, away_deg=away_deg + extra_deg, elbow_deg=manner.elbow_deg,
+        axial_deg=axial_deg, pronation_deg=18.0 * low + 4.0,
+    )  # fmt: skip
+
+
+def truth_rows(spec: ClipSpec, joints: list[truth.Joints]) -> dict[str, NDArray[np.float64]]:
+    """Give the true angles of every frame, each (N,), degrees."""
+    elevation = np.array([truth.elevation_deg(spec.side, j) for j in joints])
+    return {
+        "angle_deg": np.array([truth.angle_deg(spec.movement, spec.side, j) for j in joints]),
+        "elevation_deg": elevation[:, 0],
+        "plane_deg": elevation[:, 1],
+        "elbow_deg": np.array([truth.elbow_flexion_deg(spec.side, j) for j in joints]),
+    }
+
+
+def true_holds(spec: ClipSpec, times_s: Any, angle_deg: Any) -> list[dict[str, float]]:
+    """Give the holds; the value is the median true angle after the first second."""
+    out = []
+    for hold in spec.script.holds() if spec.script else ():
+        inside = (times_s >= hold.start_s + 1.0) & (times_s <= hold.end_s)
+        out.append(
+            {
+                "start_s": round(hold.start_s, 4),
+                "end_s": round(hold.end_s, 4),
+                "held_s": round(hold.held_s, 4),
+                "value_deg": round(float(np.median(angle_deg[inside])), 3),
+            }
+        )
+    return out
+
+
+def spec_document(spec: ClipSpec) -> dict[str, Any]:
+    """Give the whole recipe as plain values."""
+    return asdict(spec)

@@ -1,0 +1,57 @@
+"""Make benchmark files or clips: ``python -m tests.bench.generate --help``."""
+
+from __future__ import annotations
+
+import argparse
+import time
+from pathlib import Path
+
+import numpy as np
+
+from tests.bench import drawing_lots
+from tests.bench.clip import prepare
+from tests.bench.tracking import landmark_set
+from tests.bench.video import write_clip
+
+MOVEMENTS = ("flexion", "abduction", "external-rotation-0", "extension")
+
+
+def main() -> None:
+    """Read the command line and make what is asked for, one file after the other."""
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("folder", type=Path, help="where the sets' folders go")
+    parser.add_argument("--sets", nargs="+", default=list(drawing_lots.SETS))
+    parser.add_argument("--movements", nargs="+", default=list(MOVEMENTS))
+    parser.add_argument("--first", type=int, default=0, help="number of the first clip")
+    parser.add_argument("--count", type=int, default=6, help="clips of each movement")
+    parser.add_argument("--seconds", type=float, default=20.0)
+    parser.add_argument("--fps", type=float, default=15.0)
+    parser.add_argument("--landmarks-only", action="store_true", help="npz instead of mp4")
+    parser.add_argument("--model", type=Path, default=Path("models/pose_full.task"))
+    options = parser.parse_args()
+    for which in options.sets:
+        folder = options.folder / which
+        folder.mkdir(parents=True, exist_ok=True)
+        for number in range(options.first, options.first + options.count):
+            for movement in options.movements:
+                began_s = time.monotonic()
+                spec = drawing_lots.draw(which, movement, number, options.seconds, options.fps)
+                target = folder / f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"
+                if target.exists():
+                    continue
+                take = prepare(spec)
+                if options.landmarks_only:
+                    half = target.with_suffix(".part.npz")
+                    np.savez_compressed(half, **landmark_set(take, options.model))
+                    half.rename(target)
+                else:
+                    write_clip(take, target)
+                spent_s = time.monotonic() - began_s
+                line = f"{which} {target.name} {len(take.times_s)} frames {spent_s:.0f} s"
+                print(line, flush=True)
+                with (options.folder / "PROGRESS.txt").open("a") as log:
+                    log.write(line + "\n")
+
+
+if __name__ == "__main__":
+    main()

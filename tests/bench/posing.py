@@ -1,0 +1,191 @@
+"""Pose a body by clinical coordinates of the arm against the thorax.
+
+The arm's direction is asked for in the thorax frame of ``truth`` and met to rounding, except that
+the axial turn of the upper arm is spread over its two bones, and the truth is read back from the
+joint centres anyway. All angles in degrees; a positive lean goes forward, a positive side lean
+away from the exercising arm, a positive twist turns the exercising shoulder backward.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from tests.bench.body import Body
+from tests.bench.skeleton import Array, Posed, Rig, pose, turn, unit
+from tests.bench.truth import Joints, thorax_axes
+
+SPINE = ("spine05", "spine04", "spine03", "spine02", "spine01")
+X, Y, Z = np.eye(3)
+LEFT, BACKWARD, UPWARD = np.eye(3)
+
+
+@dataclass(frozen=True, slots=True)
+class Arm:
+    """One arm against the thorax: ``angle_deg`` of the movement, and what goes with it.
+
+    ``away_deg`` is the angle out of the plane of movement: outward for flexion, extension and
+    rotation, forward for abduction. ``pronation_deg`` is 0 with the thumb forward on a hanging
+    arm, positive towards the palm facing back. ``forward_deg`` carries a rotating arm forward.
+    """
+
+    movement: str
+    angle_deg: float
+    away_deg: float = 9.0
+    elbow_deg: float = 8.0
+    axial_deg: float = 0.0
+    pronation_deg: float = 10.0
+    forward_deg: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Stance:
+    """The whole person apart from the arms."""
+
+    yaw_deg: float = 0.0
+    sway_deg: tuple[float, float] = (0.0, 0.0)
+    lean_deg: float = 0.0
+    side_lean_deg: float = 0.0
+    twist_deg: float = 0.0
+    hike_deg: float = 0.0
+    other_hike_deg: float = 0.0
+    head_deg: tuple[float, float] = (0.0, 0.0)
+    feet_apart_deg: float = 0.0
+    lying: bool = False
+
+
+def stand(body: Body, side: str, arm: Arm, other: Arm, stance: Stance) -> Posed:
+    """Pose the body with its soles on z = 0 (or its back on it, lying), near x = y = 0."""
+    rig, s = body.rig, 1 if side == "right" else -1
+    relative = _trunk(stance, s) | _legs(stance)
+    elevation_deg = {side: _elevation_deg(arm), _other(side): _elevation_deg(other)}
+    hike_deg = {side: stance.hike_deg, _other(side): stance.other_hike_deg}
+    for name in ("left", "right"):
+        relative |= _girdle(name, elevation_deg[name], hike_deg[name])
+    root_turn, root_m = _root(body, stance)
+    trunk = pose(rig, relative, {}, root_turn, root_m)
+    axes = thorax_axes(Joints.of(trunk))
+    absolute: dict[str, Array] = {}
+    for name, each in ((side, arm), (_other(side), other)):
+        absolute |= _arm(rig, name, each, axes)
+    return pose(rig, relative, absolute, root_turn, root_m)
+
+
+def arm_direction(arm: Arm, s: int) -> tuple[Array, Array, Array]:
+    """Upper arm direction and elbow axis (upper arm x forearm), in thorax axes (Xt, Yt, Zt).
+
+    The third is the elbow axis before any axial turn, which the skin is measured against.
+    """
+    out = s * Z
+    if arm.movement in ("flexion", "extension"):
+        sign = 1 if arm.movement == "flexion" else -1
+        swing, tilt_to = turn(Z, sign * arm.angle_deg), out
+    elif arm.movement == "abduction":
+        swing, tilt_to = turn(-s * X, arm.angle_deg), X
+    elif arm.movement == "external-rotation-0":
+        swing, tilt_to = turn(Z, arm.forward_deg), out
+    elif arm.movement == "external-rotation-90":
+        swing, tilt_to = turn(-s * X, 90.0), X
+    else:
+        raise ValueError(f"unknown movement {arm.movement!r}")
+    straight = swing @ -Y
+    # The plane's angle is kept exactly: the part out of the plane is added at right angles.
+    u = unit(straight + np.tan(np.radians(arm.away_deg)) * tilt_to)
+    tilt = turn(unit(np.cross(straight, tilt_to)), arm.away_deg)
+    if arm.movement.startswith("external-rotation"):
+        a = unit(X - (X @ u) * u)
+        angle_rad = np.radians(arm.angle_deg)
+        forearm = np.cos(angle_rad) * a + np.sin(angle_rad) * s * np.cross(u, a)
+        return u, np.cross(u, forearm), tilt @ swing @ Z
+    neutral = tilt @ swing @ Z
+    return u, turn(u, s * arm.axial_deg) @ neutral, neutral
+
+
+def _arm(rig: Rig, side: str, arm: Arm, axes: Array) -> dict[str, Array]:
+    tag, s = side[0].upper(), 1 if side == "right" else -1
+    shoulder, elbow, wrist = (rig.head(f"{b}.{tag}") for b in ("upperarm01", "lowerarm01", "wrist"))
+    u0, f0 = unit(elbow - shoulder), unit(wrist - elbow)
+    e0 = unit(np.cross(u0, f0))
+    u, e, neutral = (axes @ v for v in arm_direction(arm, s))
+    rest = np.stack([u0, e0, np.cross(u0, e0)])
+    whole = np.stack([u, e, np.cross(u, e)], axis=1) @ rest
+    # Half of the axial turn is left to the second bone: the skin of the shoulder twists less.
+    axial_deg = _angle_about_deg(u, neutral, e)
+    upper = turn(u, -0.6 * axial_deg) @ whole
+    bent_deg = float(np.degrees(np.arccos(u0 @ f0)))
+    lower = whole @ turn(e0, arm.elbow_deg - bent_deg)
+    f, thumb = lower @ f0, lower @ _thumb_at_rest(rig, tag)
+    wanted = np.cross(whole @ e0, f)
+    now_deg = _angle_about_deg(f, wanted, thumb)
+    roll_deg = (-s * arm.pronation_deg - now_deg + 180.0) % 360.0 - 180.0
+    return {
+        f"upperarm01.{tag}": upper,
+        f"upperarm02.{tag}": turn(u, -0.1 * axial_deg) @ whole,
+        f"lowerarm01.{tag}": turn(f, 0.15 * roll_deg) @ lower,
+        f"lowerarm02.{tag}": turn(f, 0.6 * roll_deg) @ lower,
+        f"wrist.{tag}": turn(f, roll_deg) @ lower,
+    }
+
+
+def _angle_about_deg(axis: Array, a: Array, b: Array) -> float:
+    a, b = a - (a @ axis) * axis, b - (b @ axis) * axis
+    return float(np.degrees(np.arctan2(np.cross(a, b) @ axis, a @ b)))
+
+
+def _thumb_at_rest(rig: Rig, tag: str) -> Array:
+    return unit(rig.head(f"finger2-1.{tag}") - rig.head(f"finger5-1.{tag}"))
+
+
+def _elevation_deg(arm: Arm) -> float:
+    u = arm_direction(arm, 1)[0]
+    return float(np.degrees(np.arccos(np.clip(-u[1], -1.0, 1.0))))
+
+
+def _girdle(side: str, elevation_deg: float, hike_deg: float) -> dict[str, Array]:
+    """Raise collar bone and shoulder blade with the arm: the joint centre goes up by 4-5 cm."""
+    tag, s = side[0].upper(), 1 if side == "right" else -1
+    beyond_deg = max(elevation_deg - 30.0, 0.0)
+    collar = turn(s * BACKWARD, 0.10 * beyond_deg + hike_deg)
+    back = turn(-s * UPWARD, 0.06 * beyond_deg)
+    return {
+        f"clavicle.{tag}": back @ collar,
+        f"shoulder01.{tag}": turn(s * BACKWARD, 0.22 * beyond_deg + 0.4 * hike_deg),
+    }
+
+
+def _trunk(stance: Stance, s: int) -> dict[str, Array]:
+    """Spread the trunk's turns over the spine; axes as at rest (left, back, up)."""
+    n = len(SPINE)
+    each = (
+        turn(UPWARD, -s * stance.twist_deg / n)
+        @ turn(BACKWARD, s * stance.side_lean_deg / n)
+        @ turn(LEFT, stance.lean_deg / n)
+    )
+    nod_deg, look_deg = stance.head_deg
+    neck = turn(UPWARD, look_deg / 3) @ turn(LEFT, (nod_deg - 0.6 * stance.lean_deg) / 3)
+    return dict.fromkeys(SPINE, each) | dict.fromkeys(("neck01", "neck02", "head"), neck)
+
+
+def _legs(stance: Stance) -> dict[str, Array]:
+    out: dict[str, Array] = {}
+    for tag, s in (("L", 1), ("R", -1)):
+        out[f"upperleg01.{tag}"] = turn(BACKWARD, s * (3.5 - stance.feet_apart_deg))
+        out[f"foot.{tag}"] = turn(BACKWARD, -s * (3.5 - stance.feet_apart_deg))
+    return out
+
+
+def _root(body: Body, stance: Stance) -> tuple[Array, Array]:
+    root_m = body.rig.head("root")
+    if stance.lying:
+        depth_m = float(body.vertices_m[body.share("spine", "root") > 0.5, 1].max())
+        lie = turn(UPWARD, stance.yaw_deg) @ turn(LEFT, -90.0)
+        return lie, np.array([0.0, 0.0, depth_m - root_m[1]])
+    sway = turn(LEFT, stance.sway_deg[0]) @ turn(BACKWARD, stance.sway_deg[1])
+    ankle_to_root = np.array([0.0, root_m[1], root_m[2] - body.sole_m])
+    whole = turn(UPWARD, stance.yaw_deg) @ sway
+    return whole, np.asarray(whole @ ankle_to_root)
+
+
+def _other(side: str) -> str:
+    return "left" if side == "right" else "right"

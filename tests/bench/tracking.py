@@ -1,0 +1,104 @@
+"""The pose model run on rendered pictures, and the file a benchmark reads."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+from numpy.typing import NDArray
+
+from tests.bench import truth
+from tests.bench.clip import Take, spec_document, true_holds, truth_rows
+
+JOINT_NAMES = tuple(
+    f"{side} {joint}"
+    for joint in ("shoulder", "elbow", "wrist", "hip", "thorax")
+    for side in ("left", "right")
+)
+
+
+class Tracker:
+    """One person per frame, video mode."""
+
+    def __init__(self, model_path: Path) -> None:
+        import mediapipe as mp
+
+        self._mp: Any = mp
+        vision = mp.tasks.vision
+        options = vision.PoseLandmarkerOptions(
+            base_options=mp.tasks.BaseOptions(model_asset_path=str(model_path)),
+            running_mode=vision.RunningMode.VIDEO,
+            num_poses=1,
+        )
+        self._landmarker: Any = vision.PoseLandmarker.create_from_options(options)
+
+    def track(self, picture: NDArray[np.uint8], time_s: float) -> dict[str, NDArray[np.float64]]:
+        """Landmarks of one frame: image (33, 3), world (33, 3), visibility and presence (33,).
+
+        Image x and y in pixels, z in pixels of the same scale; NaN where nobody was found.
+        """
+        height, width = picture.shape[:2]
+        image = self._mp.Image(image_format=self._mp.ImageFormat.SRGB, data=picture)
+        found = self._landmarker.detect_for_video(image, round(time_s * 1000))
+        if not found.pose_landmarks:
+            nothing = np.full((33, 3), np.nan)
+            return {
+                "image": nothing, "world": nothing,
+                "visibility": np.zeros(33), "presence": np.zeros(33),
+            }  # fmt: skip
+        image_points, world_points = found.pose_landmarks[0], found.pose_world_landmarks[0]
+        return {
+            "image": np.array([[p.x * width, p.y * height, p.z * width] for p in image_points]),
+            "world": np.array([[p.x, p.y, p.z] for p in world_points]),
+            "visibility": np.array([p.visibility for p in image_points]),
+            "presence": np.array([p.presence for p in image_points]),
+        }
+
+    def close(self) -> None:
+        """Let the model go."""
+        self._landmarker.close()
+
+
+def landmark_set(take: Take, model_path: Path) -> dict[str, Any]:
+    """Render a take, track it and give the arrays of its benchmark file."""
+    tracker = Tracker(model_path)
+    rows, joints, times_s = [], [], []
+    for shot in take.shots():
+        rows.append(tracker.track(shot.picture, shot.time_s))
+        joints.append(shot.joints)
+        times_s.append(shot.time_s)
+    tracker.close()
+    image = np.stack([row["image"] for row in rows])
+    angles = truth_rows(take.spec, joints)
+    centres_m = np.stack([j.stacked() for j in joints])
+    axes = np.stack([truth.thorax_axes(j) for j in joints])
+    holds = true_holds(take.spec, np.array(times_s), angles["angle_deg"])
+    spec, camera = take.spec, take.spec.camera
+    return {
+        "movement": spec.movement,
+        "side": spec.side,
+        "view": spec.view,
+        "person": spec.person,
+        "fps": spec.fps,
+        "size_px": np.array([camera.width_px, camera.height_px]),
+        "time_s": np.array(times_s),
+        **angles,
+        "found": ~np.isnan(image[:, 0, 0]),
+        "image_px": image[:, :, :2],
+        "image_z_px": image[:, :, 2],
+        "world_m": np.stack([row["world"] for row in rows]),
+        "visibility": np.stack([row["visibility"] for row in rows]),
+        "presence": np.stack([row["presence"] for row in rows]),
+        "joint_names": np.array(JOINT_NAMES),
+        "joints_px": take.placed.project(centres_m),
+        "joints_camera_m": take.placed.to_camera(centres_m),
+        "thorax_axes_camera": take.placed.turn @ axes,
+        "intrinsics": camera.intrinsics,
+        "camera_turn": take.placed.turn,
+        "camera_eye_m": take.placed.eye_m,
+        "holds": np.array([list(hold.values()) for hold in holds]).reshape(-1, 4),
+        "hold_fields": np.array(["start_s", "end_s", "held_s", "value_deg"]),
+        "spec_json": json.dumps(spec_document(spec)),
+    }
