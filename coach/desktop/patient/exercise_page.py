@@ -1,0 +1,169 @@
+"""The page of an exercise: mirror and caption at the left, numbers and buttons at the right."""
+
+from __future__ import annotations
+
+import math
+from typing import assert_never
+
+from PyQt6.QtCore import pyqtSignal
+from PyQt6.QtGui import QImage, QResizeEvent
+from PyQt6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
+
+from coach.cues.wording import doubt_sentence, movement_sentence
+from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.limb import limb_of
+from coach.desktop.patient.picture import Band, Picture
+from coach.desktop.patient.readouts import Caption, HoldCount, Readout, Tone
+from coach.desktop.patient.wording import error_degrees, exercise_name, whole_degrees
+from coach.desktop.shared.typeface import font
+from coach.domain.moment import Moment, Order, Stage
+from coach.domain.plan import PlannedExercise
+from coach.domain.progress import EndedBecause, Phase
+
+_PANEL_OF_WIDTH = 0.38
+_PANEL_OF_HEIGHT = 0.56
+"""The panel's least width as a share of the window's height, so that its numbers fit."""
+
+
+class ExercisePage(QWidget):
+    """Shows a Moment of the stages EXERCISE and PAUSED; ``ordered`` is what a button asks for."""
+
+    ordered = pyqtSignal(Order)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Begin empty."""
+        super().__init__(parent)
+        self.setObjectName("page")
+        self._paused = False
+        self.picture = Picture(parent=self)
+        self.caption = Caption(self)
+        self.angle = Readout(0.168, self)
+        self.clock = Readout(0.30, self)
+        self.count = HoldCount(self)
+        self._title = QLabel(self)
+        self._title.setWordWrap(True)
+        self._then = QLabel(self)
+        self._then.setWordWrap(True)
+        self._then.setProperty("role", "soft")
+        self.pause_button = KeyButton(self.tr("Pause"), self.tr("Space"), "primary")
+        self.skip_button = KeyButton(self.tr("Skip"), "N", share=0.026)
+        self.stop_button = KeyButton(self.tr("Stop"), "S", "stop", share=0.026)
+        self.pause_button.clicked.connect(self._toggle)
+        self.skip_button.clicked.connect(lambda: self.ordered.emit(Order.SKIP))
+        self.stop_button.clicked.connect(lambda: self.ordered.emit(Order.STOP))
+        self._panel = QWidget(self)
+        column = QVBoxLayout(self._panel)
+        column.setSpacing(0)
+        column.addWidget(self._title, 10)
+        column.addWidget(self.count, 14)
+        column.addSpacing(8)
+        column.addWidget(self.angle, 22)
+        column.addWidget(self.clock, 28)
+        column.addWidget(self._then, 8)
+        buttons = QGridLayout()
+        buttons.setSpacing(10)
+        buttons.addWidget(self.pause_button, 0, 0, 1, 2)
+        buttons.addWidget(self.skip_button, 1, 0)
+        buttons.addWidget(self.stop_button, 1, 1)
+        column.addLayout(buttons, 17)
+
+    def resizeEvent(self, event: QResizeEvent | None) -> None:  # noqa: D102, N802
+        wide, tall = self.width(), self.height()
+        panel = min(int(max(_PANEL_OF_WIDTH * wide, _PANEL_OF_HEIGHT * tall)), wide - 320)
+        strip = int(0.15 * tall)
+        self.picture.setGeometry(0, 0, wide - panel, tall - strip)
+        self.caption.setGeometry(0, tall - strip, wide - panel, strip)
+        self._panel.setGeometry(wide - panel, 0, panel, tall)
+        edge = int(0.028 * tall)
+        layout = self._panel.layout()
+        if layout is not None:
+            layout.setContentsMargins(edge, edge // 2, edge, edge)
+        self._title.setFont(font(0.035 * tall, bold=True))
+        self._then.setFont(font(0.032 * tall, bold=True))
+
+    def show_image(self, image: QImage) -> None:
+        """Show another frame, upright and unmirrored."""
+        self.picture.show_image(image)
+
+    def show_moment(self, moment: Moment) -> None:
+        """Show everything else."""
+        planned = moment.planned
+        self._paused = moment.stage is Stage.PAUSED
+        self.pause_button.name(self.tr("Go on") if self._paused else self.tr("Pause"))
+        self.picture.show_veil(self.tr("Paused") if self._paused else "")
+        if planned is None:
+            return
+        self._title.setText(exercise_name(planned))
+        self.count.show_count(moment.repetitions, planned.repetitions, planned.hold_s)
+        self._show_angle(moment, planned)
+        self._show_clock(moment, planned)
+        self._then.setText(self._what_follows(moment, planned))
+
+    def _show_angle(self, moment: Moment, planned: PlannedExercise) -> None:
+        reading = moment.reading
+        heading = self.tr("Arm against trunk, shoulder blade included")
+        value = ""
+        angle_deg = None
+        if reading is None:
+            self.angle.show_words(heading, self.tr("Looking for you"))
+        elif reading.angle_deg is None or reading.error_deg is None:
+            if reading.doubt is not None:
+                words = doubt_sentence(reading.doubt, planned.side).caption
+                self.angle.show_words(self.tr("Not measured now"), words, Tone.ALARM)
+        else:
+            angle_deg = reading.angle_deg
+            value = whole_degrees(angle_deg)
+            self.angle.show_number(heading, value, f"± {error_degrees(reading.error_deg)}")
+        limb = None if moment.pose is None else limb_of(moment.pose, planned, angle_deg)
+        self.picture.show_limb(limb, value)
+
+    def _show_clock(self, moment: Moment, planned: PlannedExercise) -> None:
+        left_s = moment.remaining_s
+        if left_s is None:
+            self.picture.show_band(None)
+            self._show_phase(moment, planned)
+            return
+        whole_s = planned.rest_s if moment.resting else planned.hold_s
+        waiting = self._paused or (
+            not moment.resting and (moment.reading is None or not moment.reading.usable)
+        )
+        self.picture.show_band(Band(left_s, whole_s, moment.resting, waiting))
+        if waiting:
+            heading, tone = self.tr("The clock is waiting: seconds left"), Tone.WAITING
+        elif moment.resting:
+            heading, tone = self.tr("Rest: seconds left"), Tone.REST
+        else:
+            heading, tone = self.tr("Hold: seconds left"), Tone.HOLD
+        self.clock.show_number(heading, str(math.ceil(max(0.0, left_s))), tone=tone)
+
+    def _show_phase(self, moment: Moment, planned: PlannedExercise) -> None:
+        match moment.phase:
+            case Phase.REST:
+                words = movement_sentence(planned.movement, planned.side).caption
+            case Phase.MOVING:
+                words = self.tr("Slowly, until you feel a stretch")
+            case Phase.SETTLING:
+                words = self.tr("Stay there")
+            case Phase.HOLDING:
+                words = self.tr("Hold")
+            case Phase.RETURNING:
+                words = self.tr("Slowly back")
+            case _ as never:
+                assert_never(never)
+        self.clock.show_words(self.tr("Now"), words)
+
+    def _what_follows(self, moment: Moment, planned: PlannedExercise) -> str:
+        done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in moment.repetitions)
+        under_way = 0 if moment.resting else 1
+        if done + under_way < planned.repetitions:
+            if moment.resting or planned.rest_s == 0:
+                return self.tr("Then: hold {number} of {asked}").format(
+                    number=done + under_way + 1, asked=planned.repetitions
+                )
+            return self.tr("Then: rest for {rest_s} seconds").format(rest_s=f"{planned.rest_s:g}")
+        if moment.following is not None:
+            return self.tr("Then: {name}").format(name=exercise_name(moment.following))
+        return self.tr("Then: you are done for today")
+
+    def _toggle(self) -> None:
+        self.ordered.emit(Order.RESUME if self._paused else Order.PAUSE)

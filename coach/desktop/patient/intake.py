@@ -1,0 +1,214 @@
+"""The capture thread: frames from a source into a box from which the analysis takes them."""
+
+from __future__ import annotations
+
+import threading
+import time
+import traceback
+from collections import deque
+from collections.abc import Callable
+from typing import Protocol
+
+from coach.desktop.patient.coaching import OpenSource
+from coach.domain.fault import Fault
+from coach.domain.frame import Frame
+from coach.ports import FrameSource
+
+BELT_FRAMES = 2
+"""How far a file may be read ahead of its analysis."""
+
+UNEXPECTED = (
+    "Something inside the program went wrong; what was recorded so far is kept: "
+    "close the program and start it again."
+)
+
+
+class Box(Protocol):
+    """Between the thread that reads and the thread that measures."""
+
+    frames_lost: int
+
+    def put(self, frame: Frame) -> None:
+        """Leave a frame."""
+        ...
+
+    def take(self) -> Frame | None:
+        """Fetch the oldest unread frame without waiting."""
+        ...
+
+    def close(self) -> None:
+        """Let nobody wait any longer."""
+        ...
+
+
+class Mailbox:
+    """One slot for a camera: a new frame replaces an unread one, which counts as lost."""
+
+    def __init__(self) -> None:
+        """Begin empty."""
+        self.frames_lost = 0
+        self._lock = threading.Lock()
+        self._frame: Frame | None = None
+
+    def put(self, frame: Frame) -> None:
+        """Leave a frame, replacing an unread one."""
+        with self._lock:
+            if self._frame is not None:
+                self.frames_lost += 1
+            self._frame = frame
+
+    def take(self) -> Frame | None:
+        """Fetch the newest frame, once."""
+        with self._lock:
+            frame, self._frame = self._frame, None
+            return frame
+
+    def close(self) -> None:
+        """Nobody waits here."""
+
+
+class Belt:
+    """A short queue for a file: a full one makes the reader wait, so that no frame is lost."""
+
+    frames_lost = 0
+
+    def __init__(self, capacity: int = BELT_FRAMES) -> None:
+        """Begin empty, with room for ``capacity`` frames."""
+        self._changed = threading.Condition()
+        self._frames: deque[Frame] = deque()
+        self._capacity = capacity
+        self._closed = False
+
+    def put(self, frame: Frame) -> None:
+        """Leave a frame, waiting for room."""
+        with self._changed:
+            self._changed.wait_for(lambda: self._closed or len(self._frames) < self._capacity)
+            if not self._closed:
+                self._frames.append(frame)
+
+    def take(self) -> Frame | None:
+        """Fetch the oldest frame."""
+        with self._changed:
+            frame = self._frames.popleft() if self._frames else None
+            self._changed.notify_all()
+            return frame
+
+    def close(self) -> None:
+        """Let a waiting reader go."""
+        with self._changed:
+            self._closed = True
+            self._changed.notify_all()
+
+
+class Intake:
+    """Reads a source in a thread of its own until it ends, fails or is stopped.
+
+    A file plays in real time by its stamps, and stands still after its first frame until
+    ``play`` and again after ``stand``; a camera knows no standing. The callbacks come from the
+    capture thread: ``opened`` once, ``ready`` after each frame, ``ended`` at the end of the source
+    with None or the sentence of a fault, but not after ``stop``.
+    """
+
+    def __init__(
+        self,
+        open_source: OpenSource,
+        *,
+        opened: Callable[[FrameSource], None],
+        ready: Callable[[], None],
+        ended: Callable[[str | None], None],
+        file_waits: bool = True,
+    ) -> None:
+        """Prepare the thread; ``start`` starts it."""
+        self._open_source = open_source
+        self._opened, self._ready, self._ended = opened, ready, ended
+        self._stopping = threading.Event()
+        self._playing = threading.Event()
+        self._file_waits = file_waits
+        self._box: Box = Mailbox()
+        self._ahead_s: float | None = None
+        self._thread = threading.Thread(target=self._run, name="capture", daemon=True)
+
+    def start(self) -> None:
+        """Begin to read."""
+        self._thread.start()
+
+    def play(self) -> None:
+        """Let a file run."""
+        self._playing.set()
+
+    def stand(self) -> None:
+        """Let a file stand still."""
+        if self._file_waits:
+            self._playing.clear()
+
+    def take(self) -> Frame | None:
+        """Fetch the next frame without waiting."""
+        return self._box.take()
+
+    @property
+    def frames_lost(self) -> int:
+        """Frames read but never taken, so far."""
+        return self._box.frames_lost
+
+    def now_s(self) -> float | None:
+        """Give the present on the clock of the frames' stamps, None before the first frame."""
+        return None if self._ahead_s is None else time.monotonic() - self._ahead_s
+
+    def stop(self, wait_s: float = 5.0) -> bool:
+        """End the thread and say whether it has ended; a hanging driver may keep it."""
+        self._stopping.set()
+        self._playing.set()
+        self._box.close()
+        if self._thread.is_alive() and self._thread is not threading.current_thread():
+            self._thread.join(wait_s)
+        return not self._thread.is_alive()
+
+    def _run(self) -> None:
+        fault: str | None = None
+        try:
+            self._read()
+        except Fault as error:
+            fault = str(error)
+        except Exception:  # the edge of the thread: nothing above could report it
+            traceback.print_exc()
+            fault = UNEXPECTED
+        if not self._stopping.is_set():
+            self._ended(fault)
+
+    def _read(self) -> None:
+        source = self._open_source()
+        try:
+            live = source.kind == "camera"
+            if not live:
+                self._box = Belt()
+                if not self._file_waits:
+                    self._playing.set()
+            if self._stopping.is_set():
+                return
+            self._opened(source)
+            for number, frame in enumerate(source):
+                if not live:
+                    self._pace(frame.time_s, first=number == 0)
+                if self._stopping.is_set():
+                    return
+                ahead_s = time.monotonic() - frame.time_s
+                if live and self._ahead_s is not None:
+                    ahead_s = min(ahead_s, self._ahead_s)
+                self._ahead_s = ahead_s
+                self._box.put(frame)
+                self._ready()
+        finally:
+            source.close()
+
+    def _pace(self, time_s: float, *, first: bool) -> None:
+        if first:
+            return
+        if not self._playing.is_set():
+            while not self._playing.wait(0.1):
+                if self._stopping.is_set():
+                    return
+            # Playing goes on from here, as if no time had passed.
+            self._ahead_s = time.monotonic() - time_s
+        now_s = self.now_s()
+        if now_s is not None and time_s > now_s:
+            self._stopping.wait(time_s - now_s)

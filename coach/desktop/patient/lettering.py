@@ -1,0 +1,81 @@
+"""Text painted as large as its place allows, for windows that are read from across a room."""
+
+from __future__ import annotations
+
+from PyQt6.QtCore import QPointF, QRectF, Qt
+from PyQt6.QtGui import QColor, QFont, QFontMetricsF, QPainter
+
+from coach.desktop.shared.typeface import font
+
+_WRAP = Qt.TextFlag.TextWordWrap
+_STEP = 0.94
+
+
+def draw_fitted(
+    painter: QPainter,
+    place: QRectF,
+    text: str,
+    *,
+    largest_px: float,
+    smallest_px: float,
+    colour: str,
+    bold: bool = False,
+    align: Qt.AlignmentFlag = Qt.AlignmentFlag.AlignCenter,
+) -> float:
+    """Write ``text``, wrapped at words, as large as fits into ``place``; give the size used."""
+    flags = _WRAP.value | align.value
+    size_px = largest_px
+    while size_px > smallest_px:
+        if _fits(font(size_px, bold=bold), place, text, flags):
+            break
+        size_px = max(size_px * _STEP, smallest_px)
+    painter.setFont(font(size_px, bold=bold))
+    painter.setPen(QColor(colour))
+    painter.drawText(place, flags, text)
+    return size_px
+
+
+def draw_number(
+    painter: QPainter,
+    place: QRectF,
+    number: str,
+    beside: str,
+    *,
+    largest_px: float,
+    colour: str,
+    beside_colour: str,
+    beside_share: float = 0.55,
+    centred: bool = False,
+) -> float:
+    """Write a number on the middle line of ``place`` with smaller text beside it.
+
+    Both are made smaller together until they fit the width; gives the number's size in pixels.
+    """
+    size_px = largest_px
+    while True:
+        large = font(size_px, bold=True, tabular=True)
+        small = font(size_px * beside_share, bold=True, tabular=True)
+        gap_px = size_px * 0.16 if beside else 0.0
+        number_px = QFontMetricsF(large).horizontalAdvance(number)
+        width_px = number_px + gap_px + QFontMetricsF(small).horizontalAdvance(beside)
+        if width_px <= place.width() or size_px < 12:
+            break
+        size_px *= _STEP
+    cap_px = QFontMetricsF(large).capHeight()
+    base_px = place.center().y() + cap_px / 2
+    left_px = place.left() + ((place.width() - width_px) / 2 if centred else 0.0)
+    for chosen, colour_now, at_px, text in (
+        (large, colour, left_px, number),
+        (small, beside_colour, left_px + number_px + gap_px, beside),
+    ):
+        painter.setFont(chosen)
+        painter.setPen(QColor(colour_now))
+        painter.drawText(QPointF(at_px, base_px), text)
+    return size_px
+
+
+def _fits(chosen: QFont, place: QRectF, text: str, flags: int) -> bool:
+    metrics = QFontMetricsF(chosen)
+    needed = metrics.boundingRect(place, flags, text)
+    longest = max((metrics.horizontalAdvance(word) for word in text.split()), default=0.0)
+    return needed.height() <= place.height() and longest <= place.width()

@@ -1,0 +1,203 @@
+"""Asks for pain from 0 to 10, by mouse or key, before and after an exercise."""
+
+from __future__ import annotations
+
+from PyQt6.QtCore import QPointF, QRectF, Qt, pyqtSignal
+from PyQt6.QtGui import (
+    QColor,
+    QKeyEvent,
+    QPainter,
+    QPainterPath,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+)
+from PyQt6.QtWidgets import (
+    QAbstractButton,
+    QButtonGroup,
+    QHBoxLayout,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.prose import ProsePage
+from coach.desktop.patient.welcome_page import PAIN_TO_STOP
+from coach.desktop.patient.wording import exercise_name
+from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.typeface import font
+from coach.domain.moment import Moment, Order, Stage
+
+HIGHEST = 10
+TEN_KEY = "X"
+
+
+class ScoreButton(QAbstractButton):
+    """One score on a slope that rises from 0 to 10; the chosen one is filled."""
+
+    def __init__(self, score: int, parent: QWidget | None = None) -> None:
+        """Make the button of ``score``."""
+        super().__init__(parent)
+        self.score = score
+        self.setCheckable(True)
+        self.setText(str(score))
+        self.setAccessibleName(self.tr("Pain {score} of 10").format(score=score))
+        key = TEN_KEY if score == HIGHEST else str(score)
+        self.setAccessibleDescription(self.tr("Key: {key}").format(key=key))
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setCursor(Qt.CursorShape.PointingHandCursor)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMinimumWidth(56)
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        room = QRectF(self.rect()).adjusted(4, 4, -4, -4)
+        chosen = self.isChecked()
+        shape = QPainterPath()
+        shape.addRoundedRect(room, 12, 12)
+        painter.fillPath(shape, QColor(LIGHT.accent if chosen else LIGHT.card))
+        if not chosen:
+            painter.setClipPath(shape)
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(LIGHT.accent_wash))
+            painter.drawPolygon(self._slope(room))
+            painter.setClipping(False)
+        focused = self.hasFocus()
+        painter.setPen(QPen(QColor(LIGHT.focus if focused else LIGHT.accent), 5 if focused else 2))
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawPath(shape)
+        painter.setPen(QColor(LIGHT.on_accent if chosen else LIGHT.ink))
+        painter.setFont(font(min(room.width() * 0.62, room.height() * 0.4), bold=True))
+        painter.drawText(room, Qt.AlignmentFlag.AlignCenter, self.text())
+        painter.end()
+
+    def _slope(self, room: QRectF) -> QPolygonF:
+        steps = HIGHEST + 1
+        left = room.bottom() - room.height() * self.score / steps
+        right = room.bottom() - room.height() * (self.score + 1) / steps
+        return QPolygonF(
+            [
+                QPointF(room.left(), room.bottom()),
+                QPointF(room.left(), left),
+                QPointF(room.right(), right),
+                QPointF(room.right(), room.bottom()),
+            ]
+        )
+
+
+class PainPage(ProsePage):
+    """Emits ``answered`` with the score once it is chosen and confirmed."""
+
+    answered = pyqtSignal(int)
+    ordered = pyqtSignal(Order)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Begin without a choice."""
+        super().__init__(parent)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self._limit = HIGHEST
+        self._group = QButtonGroup(self)
+        self._occasion = self.line("", 0.034, role="soft")
+        self._question = self.line("", 0.066, bold=True)
+        self._note = self.line("", 0.034, bold=True, role="caution")
+        self._note.setMinimumHeight(56)
+        self.go_button = KeyButton(self.tr("Go on"), self.tr("Space"), "primary", share=0.04)
+        self.stop_button = KeyButton(self.tr("Stop for today"), "S", "stop", share=0.026)
+        self.go_button.clicked.connect(self.confirm)
+        self.stop_button.clicked.connect(lambda: self.ordered.emit(Order.STOP))
+        self._group.idToggled.connect(self._chosen)
+        scores = QHBoxLayout()
+        scores.setSpacing(6)
+        for score in range(HIGHEST + 1):
+            button = ScoreButton(score, self)
+            self._group.addButton(button, score)
+            scores.addWidget(button)
+        ends = QHBoxLayout()
+        ends.addWidget(self.line(self.tr("no pain"), 0.03, wrap=False))
+        ends.addStretch(1)
+        ends.addWidget(self.line(self.tr("worst pain you can think of"), 0.03, wrap=False))
+        hint = self.line(
+            self.tr("Keys: 0 to 9, {key} for 10, or the arrows").format(key=TEN_KEY),
+            0.025,
+            role="soft",
+        )
+        buttons = QHBoxLayout()
+        buttons.setSpacing(16)
+        buttons.addWidget(self.stop_button, 3)
+        buttons.addWidget(self.go_button, 8)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(44, 30, 44, 34)
+        column.addWidget(self._occasion)
+        column.addWidget(self._question)
+        column.addStretch(3)
+        column.addLayout(scores, 34)
+        column.addLayout(ends)
+        column.addWidget(hint)
+        column.addStretch(2)
+        column.addWidget(self._note)
+        column.addLayout(buttons, 14)
+
+    def ask(self, moment: Moment) -> None:
+        """Ask anew, for the exercise of this moment."""
+        planned = moment.planned
+        name = exercise_name(planned) if planned is not None else ""
+        if moment.stage is Stage.PAIN_BEFORE:
+            self._occasion.setText(self.tr("Before: {name}").format(name=name))
+            self._question.setText(self.tr("How much does your shoulder hurt now?"))
+        else:
+            self._occasion.setText(self.tr("After: {name}").format(name=name))
+            self._question.setText(self.tr("And how much does it hurt now?"))
+        self._limit = HIGHEST if planned is None else planned.pain_limit
+        self._group.setExclusive(False)
+        for button in self._group.buttons():
+            button.setChecked(False)
+        self._group.setExclusive(True)
+        self._note.setText("")
+        self.go_button.setEnabled(False)
+        self.setFocus()
+
+    def choose(self, score: int) -> None:
+        """Choose a score without confirming it."""
+        button = self._group.button(min(max(score, 0), HIGHEST))
+        if button is not None:
+            button.setChecked(True)
+
+    @property
+    def chosen(self) -> int | None:
+        """The score that is chosen, None before a choice."""
+        score = self._group.checkedId()
+        return None if score < 0 else score
+
+    def confirm(self) -> None:
+        """Answer with the chosen score, if there is one."""
+        if self.chosen is not None:
+            self.answered.emit(self.chosen)
+
+    def keyPressEvent(self, event: QKeyEvent | None) -> None:  # noqa: D102, N802
+        if event is None:
+            return
+        typed = event.text().upper()
+        if len(typed) == 1 and typed in "0123456789":
+            self.choose(int(typed))
+        elif typed == TEN_KEY:
+            self.choose(HIGHEST)
+        elif event.key() in (Qt.Key.Key_Right, Qt.Key.Key_Up):
+            self.choose(0 if self.chosen is None else self.chosen + 1)
+        elif event.key() in (Qt.Key.Key_Left, Qt.Key.Key_Down):
+            self.choose(0 if self.chosen is None else self.chosen - 1)
+        else:
+            super().keyPressEvent(event)
+
+    def _chosen(self, score: int, checked: bool) -> None:
+        if not checked:
+            return
+        self.go_button.setEnabled(True)
+        if score > PAIN_TO_STOP:
+            note = self.tr("That is a lot. Stop here and ask your therapist before you go on.")
+        elif score > self._limit:
+            note = self.tr("That is more than the {limit} your plan allows. Tell your therapist.")
+        else:
+            note = ""
+        self._note.setText(note.format(limit=self._limit))

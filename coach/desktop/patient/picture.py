@@ -1,0 +1,268 @@
+"""The live picture as a mirror, the measured limb on it, and the band of time around it."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+
+from PyQt6.QtCore import QPointF, QRectF, Qt
+from PyQt6.QtGui import (
+    QColor,
+    QImage,
+    QPainter,
+    QPainterPath,
+    QPaintEvent,
+    QPen,
+    QPolygonF,
+    QTransform,
+)
+from PyQt6.QtWidgets import QWidget
+
+from coach.desktop.patient.lettering import draw_fitted
+from coach.desktop.patient.limb import Limb, Point
+from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.typeface import font
+
+NOTCH_S = 10.0
+"""The band is notched at every so many seconds, so that its length can be read."""
+
+
+@dataclass(frozen=True, slots=True)
+class Band:
+    """Time left: ``remaining_s`` of ``whole_s``; ``waiting`` while the clock stands."""
+
+    remaining_s: float
+    whole_s: float
+    resting: bool = False
+    waiting: bool = False
+
+    @property
+    def fraction(self) -> float:
+        """The share that is left, 0 to 1."""
+        return min(1.0, max(0.0, self.remaining_s / self.whole_s)) if self.whole_s > 0 else 0.0
+
+
+class Picture(QWidget):
+    """Shows a frame mirrored; everything given to it is in pixels of the unmirrored frame.
+
+    The band starts full and burns down on both sides at once, from the middle of the upper edge to
+    the middle of the lower one.
+    """
+
+    def __init__(self, *, framed: bool = True, parent: QWidget | None = None) -> None:
+        """Begin dark and empty; without a frame there is no band."""
+        super().__init__(parent)
+        self._image: QImage | None = None
+        self._limb: Limb | None = None
+        self._value = ""
+        self._band: Band | None = None
+        self._veil = ""
+        self._framed = framed
+        self.setAccessibleName(self.tr("Live picture, mirrored"))
+        self.setMinimumSize(320, 240)
+
+    def show_image(self, image: QImage) -> None:
+        """Show another frame, upright and unmirrored."""
+        self._image = image
+        self.update()
+
+    def show_limb(self, limb: Limb | None, value: str) -> None:
+        """Draw this limb and write its value beside the arc."""
+        self._limb, self._value = limb, value
+        self.update()
+
+    def show_band(self, band: Band | None) -> None:
+        """Show the time that is left; None where nothing is timed."""
+        self._band = band
+        self.update()
+
+    def show_veil(self, word: str) -> None:
+        """Darken the picture and write one word on it; empty for a clear picture."""
+        self._veil = word
+        self.update()
+
+    def picture_rect(self) -> QRectF:
+        """Give the place of the picture inside the widget: never cropped, never stretched."""
+        room = QRectF(self.rect())
+        edge = self._edge_px() * (1.9 if self._framed else 0.7)
+        room.adjust(edge, edge, -edge, -edge)
+        if self._image is None or self._image.isNull():
+            return room
+        scale = min(room.width() / self._image.width(), room.height() / self._image.height())
+        width_px, height_px = self._image.width() * scale, self._image.height() * scale
+        middle = room.center()
+        return QRectF(middle.x() - width_px / 2, middle.y() - height_px / 2, width_px, height_px)
+
+    def mirrored(self, point: Point) -> QPointF:
+        """Place a point of the unmirrored frame on the widget."""
+        place = self.picture_rect()
+        if self._image is None:
+            return place.center()
+        return QPointF(
+            place.right() - point[0] * place.width() / self._image.width(),
+            place.top() + point[1] * place.height() / self._image.height(),
+        )
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        painter = QPainter(self)
+        painter.setRenderHints(
+            QPainter.RenderHint.Antialiasing | QPainter.RenderHint.SmoothPixmapTransform
+        )
+        painter.fillRect(self.rect(), QColor(LIGHT.stage))
+        if self._framed:
+            self._paint_band(painter)
+        place = self.picture_rect()
+        if self._image is not None:
+            clip = QPainterPath()
+            clip.addRoundedRect(place, self._edge_px(), self._edge_px())
+            painter.setClipPath(clip)
+            self._paint_image(painter, place, self._image)
+            if self._limb is not None:
+                self._paint_limb(painter, self._limb, place)
+            painter.setClipping(False)
+        if self._veil:
+            self._paint_veil(painter, place)
+        painter.end()
+
+    def _edge_px(self) -> float:
+        return max(14.0, 0.036 * min(self.width(), self.height()))
+
+    def _paint_image(self, painter: QPainter, place: QRectF, image: QImage) -> None:
+        painter.save()
+        painter.translate(place.right(), place.top())
+        painter.scale(-place.width() / image.width(), place.height() / image.height())
+        painter.drawImage(0, 0, image)
+        painter.restore()
+
+    def _paint_limb(self, painter: QPainter, limb: Limb, place: QRectF) -> None:
+        thin = max(3.0, 0.009 * place.height())
+        on = self.mirrored
+        self._line(painter, [on(at) for at in limb.trunk], LIGHT.rest, thin)
+        self._line(painter, [on(at) for at in limb.zero], LIGHT.rest, thin * 0.7, dashed=True)
+        if limb.limit is not None:
+            self._line(painter, [on(at) for at in limb.limit], LIGHT.stage_ink, thin, dashed=True)
+        if limb.arc:
+            arc = [on(at) for at in limb.arc]
+            wedge = QColor(LIGHT.hold)
+            wedge.setAlphaF(0.32)
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(wedge)
+            painter.drawPolygon(QPolygonF([on(limb.zero[0]), *arc]))
+            self._line(painter, arc, LIGHT.hold, thin)
+        self._line(painter, [on(at) for at in limb.arm], LIGHT.hold, thin * 1.9)
+        painter.setPen(QPen(QColor(LIGHT.stage), thin * 0.6))
+        painter.setBrush(QColor(LIGHT.stage_ink))
+        for joint in limb.arm:
+            painter.drawEllipse(on(joint), thin * 1.7, thin * 1.7)
+        if limb.arc and self._value:
+            self._paint_value(painter, on(limb.zero[0]), on(limb.label), place)
+
+    def _line(
+        self,
+        painter: QPainter,
+        points: list[QPointF],
+        colour: str,
+        width_px: float,
+        *,
+        dashed: bool = False,
+    ) -> None:
+        # A dark casing keeps the line visible on any clothes and wall.
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for ink, extra_px in ((LIGHT.stage, width_px * 0.8), (colour, 0.0)):
+            pen = QPen(QColor(ink), width_px + extra_px)
+            pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+            pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+            if dashed and ink == colour:
+                pen.setDashPattern([1.5, 2.5])
+            painter.setPen(pen)
+            painter.drawPolyline(QPolygonF(points))
+
+    def _paint_value(self, painter: QPainter, apex: QPointF, at: QPointF, place: QRectF) -> None:
+        painter.setFont(font(max(20.0, 0.075 * place.height()), bold=True, tabular=True))
+        box = painter.fontMetrics().boundingRect(self._value)
+        pill = QRectF(0, 0, box.width() * 1.35, box.height() * 1.12)
+        away = at - apex
+        length = math.hypot(away.x(), away.y()) or 1.0
+        push_px = (abs(away.x()) * pill.width() + abs(away.y()) * pill.height()) / (2 * length)
+        pill.moveCenter(at + away * ((push_px + 0.02 * place.height()) / length))
+        pill.moveLeft(min(max(pill.left(), place.left() + 8), place.right() - pill.width() - 8))
+        pill.moveTop(min(max(pill.top(), place.top() + 8), place.bottom() - pill.height() - 8))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(LIGHT.stage))
+        painter.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2)
+        painter.setPen(QColor(LIGHT.hold))
+        painter.drawText(pill, Qt.AlignmentFlag.AlignCenter, self._value)
+
+    def _paint_band(self, painter: QPainter) -> None:
+        edge = self._edge_px()
+        half = _half_outline(QRectF(self.rect()).adjusted(edge, edge, -edge, -edge), edge)
+        length = half.length()
+        for turn in (QTransform(), QTransform(-1, 0, 0, 1, self.width(), 0)):
+            path = turn.map(half)
+            painter.strokePath(path, _flat_pen(LIGHT.trough, edge))
+            if self._band is None:
+                continue
+            colour = LIGHT.rest if self._band.resting else LIGHT.hold
+            pen = _flat_pen(colour, edge)
+            left_px = self._band.fraction * length
+            if self._band.fraction < 1.0:
+                pen.setDashPattern([max(left_px, 0.01) / edge, 2.0 * length / edge])
+            if left_px > 0.0:
+                painter.strokePath(path, pen)
+            notch_s = NOTCH_S if not self._band.waiting else self._band.whole_s / 40
+            self._paint_notches(painter, path, notch_s, edge)
+
+    def _paint_notches(
+        self, painter: QPainter, path: QPainterPath, notch_s: float, edge: float
+    ) -> None:
+        if self._band is None or notch_s <= 0:
+            return
+        painter.setPen(_flat_pen(LIGHT.stage, max(3.0, edge * 0.16)))
+        for number in range(1, math.ceil(self._band.whole_s / notch_s)):
+            share = number * notch_s / self._band.whole_s
+            at = path.pointAtPercent(share)
+            angle_rad = math.radians(path.angleAtPercent(share))
+            across = QPointF(math.sin(angle_rad), math.cos(angle_rad)) * (edge * 0.6)
+            painter.drawLine(at - across, at + across)
+
+    def _paint_veil(self, painter: QPainter, place: QRectF) -> None:
+        dark = QColor(LIGHT.stage)
+        dark.setAlphaF(0.82)
+        painter.fillRect(place.adjusted(-1, -1, 1, 1), dark)
+        bars = QRectF(0, 0, place.height() * 0.2, place.height() * 0.24)
+        bars.moveCenter(QPointF(place.center().x(), place.top() + place.height() * 0.34))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(LIGHT.rest))
+        third = bars.width() / 3
+        for left in (bars.left(), bars.right() - third):
+            painter.drawRoundedRect(QRectF(left, bars.top(), third, bars.height()), 6, 6)
+        words = place.adjusted(0, place.height() * 0.48, 0, -place.height() * 0.12)
+        large_px = 0.24 * place.height()
+        draw_fitted(
+            painter,
+            words,
+            self._veil,
+            largest_px=large_px,
+            smallest_px=20,
+            colour=LIGHT.stage_ink,
+            bold=True,
+        )
+
+
+def _half_outline(room: QRectF, radius: float) -> QPainterPath:
+    """Right half of a rounded outline, from the middle below to the middle above."""
+    path = QPainterPath(QPointF(room.center().x(), room.bottom()))
+    path.lineTo(room.right() - radius, room.bottom())
+    path.arcTo(
+        room.right() - 2 * radius, room.bottom() - 2 * radius, 2 * radius, 2 * radius, -90, 90
+    )
+    path.lineTo(room.right(), room.top() + radius)
+    path.arcTo(room.right() - 2 * radius, room.top(), 2 * radius, 2 * radius, 0, 90)
+    path.lineTo(room.center().x(), room.top())
+    return path
+
+
+def _flat_pen(colour: str, width_px: float) -> QPen:
+    pen = QPen(QColor(colour), width_px)
+    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+    return pen

@@ -1,0 +1,213 @@
+"""The numbers that are read from three metres: angle, clock, count."""
+
+from __future__ import annotations
+
+from enum import Enum
+
+from PyQt6.QtCore import QRectF, Qt
+from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen
+from PyQt6.QtWidgets import QWidget
+
+from coach.desktop.patient.lettering import draw_fitted, draw_number
+from coach.desktop.shared.theme import LIGHT
+from coach.domain.progress import EndedBecause, Repetition
+
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+
+
+class Tone(Enum):
+    """How a readout looks: ground (None for the page's own), ink, ink of the heading."""
+
+    PLAIN = (None, LIGHT.ink, LIGHT.ink_soft)
+    WORDS = (None, LIGHT.accent, LIGHT.ink_soft)
+    HOLD = (LIGHT.stage, LIGHT.hold, LIGHT.stage_ink)
+    REST = (LIGHT.stage, LIGHT.rest, LIGHT.stage_ink)
+    WAITING = (LIGHT.stage, LIGHT.stage_soft, LIGHT.stage_ink)
+    ALARM = (LIGHT.caution_wash, LIGHT.caution, LIGHT.caution)
+
+
+class Readout(QWidget):
+    """A small heading over a number that fills its place, or over words where there is none.
+
+    ``share`` is the largest size of the number's type as a share of the window's height.
+    """
+
+    def __init__(self, share: float, parent: QWidget | None = None) -> None:
+        """Begin empty."""
+        super().__init__(parent)
+        self._share = share
+        self._heading = self._number = self._beside = self._words = ""
+        self._tone = Tone.PLAIN
+
+    def show_number(
+        self, heading: str, number: str, beside: str = "", tone: Tone = Tone.PLAIN
+    ) -> None:
+        """Show a number, with something smaller beside it."""
+        self._show(heading, number, beside, "", tone)
+
+    def show_words(self, heading: str, words: str, tone: Tone = Tone.WORDS) -> None:
+        """Show words in the number's place."""
+        self._show(heading, "", "", words, tone)
+
+    def _show(self, heading: str, number: str, beside: str, words: str, tone: Tone) -> None:
+        before = (self._heading, self._number, self._beside, self._words, self._tone)
+        if before == (heading, number, beside, words, tone):
+            return
+        self._heading, self._number, self._beside = heading, number, beside
+        self._words, self._tone = words, tone
+        self.setAccessibleName(
+            " ".join(part for part in (f"{heading}:", number, beside, words) if part)
+        )
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        ground, ink, heading_ink = self._tone.value
+        window = self.window()
+        tall = float(window.height()) if window is not None else 800.0
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        room = QRectF(self.rect())
+        if ground is not None:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(ground))
+            painter.drawRoundedRect(room, 16, 16)
+            room.adjust(tall * 0.022, tall * 0.01, -tall * 0.022, -tall * 0.01)
+        top = QRectF(room.left(), room.top(), room.width(), tall * 0.036)
+        draw_fitted(
+            painter,
+            top,
+            self._heading,
+            largest_px=tall * 0.028,
+            smallest_px=9,
+            colour=heading_ink,
+            bold=ground is not None,
+            align=_LEFT,
+        )
+        room.setTop(top.bottom())
+        if self._number:
+            draw_number(
+                painter,
+                room,
+                self._number,
+                self._beside,
+                largest_px=tall * self._share,
+                colour=ink,
+                beside_colour=heading_ink,
+            )
+        else:
+            draw_fitted(
+                painter,
+                room,
+                self._words,
+                largest_px=tall * 0.075,
+                smallest_px=12,
+                colour=ink,
+                bold=True,
+                align=_LEFT,
+            )
+        painter.end()
+
+
+class HoldCount(QWidget):
+    """How many holds are done, in numbers and as one box a hold, filled as far as it was held."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Begin with nothing asked."""
+        super().__init__(parent)
+        self._shares: tuple[float, ...] = ()
+        self._done = 0
+        self._asked = 0
+
+    def show_count(self, repetitions: tuple[Repetition, ...], asked: int, hold_s: float) -> None:
+        """Show these repetitions against what is asked."""
+        done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in repetitions)
+        shares = tuple(min(1.0, rep.held_s / hold_s) for rep in repetitions)
+        self._shares = shares + (0.0,) * max(0, asked - done)
+        self._done, self._asked = done, asked
+        self.setAccessibleName(
+            self.tr("Holds done: {done} of {asked}").format(done=done, asked=asked)
+        )
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        if not self._asked:
+            return
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        room = QRectF(self.rect())
+        boxes = QRectF(room.left(), room.bottom() - room.height() * 0.24, room.width(), 0)
+        boxes.setBottom(room.bottom() - 2)
+        room.setBottom(boxes.top() - room.height() * 0.04)
+        draw_number(
+            painter,
+            room,
+            str(self._done),
+            self.tr("of {asked} holds").format(asked=self._asked),
+            largest_px=room.height() * 1.24,
+            colour=LIGHT.accent,
+            beside_colour=LIGHT.ink_soft,
+            beside_share=0.5,
+        )
+        gap = min(10.0, boxes.width() / (4 * len(self._shares)))
+        each = (boxes.width() - gap * (len(self._shares) - 1)) / len(self._shares)
+        for number, share in enumerate(self._shares):
+            box = QRectF(boxes.left() + number * (each + gap), boxes.top(), each, boxes.height())
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(LIGHT.accent))
+            filled = QRectF(box)
+            filled.setWidth(box.width() * share)
+            painter.drawRoundedRect(filled, 3, 3)
+            painter.setPen(QPen(QColor(LIGHT.accent), 2.0))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), 3, 3)
+        painter.end()
+
+
+class Caption(QWidget):
+    """The words last spoken, on the dark ground, as large as they fit."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Begin silent."""
+        super().__init__(parent)
+        self._words = ""
+        self._note = ""
+
+    def show_words(self, words: str) -> None:
+        """Show what is being said."""
+        if words != self._words:
+            self._words = words
+            self.setAccessibleName(words)
+            self.update()
+
+    def show_note(self, note: str) -> None:
+        """Show something small and lasting, such as that there is no sound."""
+        self._note = note
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        window = self.window()
+        tall = float(window.height()) if window is not None else 800.0
+        painter = QPainter(self)
+        painter.fillRect(self.rect(), QColor(LIGHT.stage))
+        room = QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
+        if self._note:
+            foot = QRectF(room.left(), room.bottom() - tall * 0.026, room.width(), tall * 0.026)
+            draw_fitted(
+                painter,
+                foot,
+                self._note,
+                largest_px=tall * 0.021,
+                smallest_px=9,
+                colour=LIGHT.stage_soft,
+            )
+            room.setBottom(foot.top())
+        draw_fitted(
+            painter,
+            room,
+            self._words,
+            largest_px=tall * 0.058,
+            smallest_px=12,
+            colour=LIGHT.stage_ink,
+            bold=True,
+        )
+        painter.end()

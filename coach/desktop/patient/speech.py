@@ -1,0 +1,90 @@
+"""Ties the speaker's decisions to the window's clock and to the loudspeaker."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PyQt6.QtCore import QObject, Qt, QTimer, pyqtSignal
+
+from coach.desktop.patient.loudspeaker import Loudspeaker
+from coach.domain.fault import Fault
+from coach.domain.moment import Moment
+from coach.voice.speaker import Speaker
+
+TICK_MS = 20
+"""How often it is asked whether something is due; a fraction of what an ear can tell."""
+
+
+class Speech(QObject):
+    """Speaks the cues of the moments it hears, on the clock of their stamps.
+
+    ``said`` carries the caption of each cue as it begins, with or without sound; ``muted`` says
+    once, in a sentence, that there is no sound.
+    """
+
+    said = pyqtSignal(str)
+    muted = pyqtSignal(str)
+
+    def __init__(
+        self,
+        speaker: Speaker,
+        now_s: Callable[[], float | None],
+        parent: QObject | None = None,
+    ) -> None:
+        """Stay silent until ``start``; ``now_s`` reads the clock of the moments' stamps."""
+        super().__init__(parent)
+        self._speaker = speaker
+        self._now_s = now_s
+        self._told = False
+        self._loudspeaker: Loudspeaker | None = None
+        self._timer = QTimer(self)
+        self._timer.setTimerType(Qt.TimerType.PreciseTimer)
+        self._timer.setInterval(TICK_MS)
+        self._timer.timeout.connect(self._tick)
+
+    def start(self) -> None:
+        """Open the output and begin to listen."""
+        try:
+            self._loudspeaker = Loudspeaker(self)
+        except Fault as fault:
+            self._mute(str(fault))
+        else:
+            self._loudspeaker.silent.connect(self._fell_silent)
+            self._loudspeaker.failed.connect(self._mute)
+        self._timer.start()
+
+    def hear(self, moment: Moment) -> None:
+        """Take in a moment's cues."""
+        self._speaker.hear(moment)
+
+    def stop(self) -> None:
+        """Fall silent for good."""
+        self._timer.stop()
+        if self._loudspeaker is not None:
+            self._loudspeaker.stop()
+
+    def _tick(self) -> None:
+        now_s = self._now_s()
+        if now_s is None:
+            return
+        utterance = self._speaker.tick(now_s)
+        if self._speaker.fault is not None:
+            self._mute(str(self._speaker.fault))
+        if utterance is None:
+            return
+        if self._loudspeaker is not None:
+            if utterance.sound is not None:
+                self._loudspeaker.play(utterance.sound)
+            elif utterance.interrupts:
+                self._loudspeaker.stop()
+        self.said.emit(utterance.cue.caption or utterance.cue.spoken)
+
+    def _fell_silent(self) -> None:
+        now_s = self._now_s()
+        if now_s is not None:
+            self._speaker.finished(now_s)
+
+    def _mute(self, sentence: str) -> None:
+        if not self._told:
+            self._told = True
+            self.muted.emit(sentence)

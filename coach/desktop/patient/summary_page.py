@@ -1,0 +1,187 @@
+"""The last page: what was done, what was measured, how it felt, where it lies."""
+
+from __future__ import annotations
+
+from PyQt6.QtCore import Qt, pyqtSignal
+from PyQt6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+
+from coach.desktop.patient.coaching import Outcome
+from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.prose import ProsePage
+from coach.desktop.patient.range_dial import RangeDial
+from coach.desktop.patient.wording import exercise_name, with_error
+from coach.domain.plan import PlannedExercise
+from coach.domain.progress import EndedBecause, Repetition
+from coach.domain.session import ExerciseRecord, SessionEnd
+
+NOTHING = "\N{EN DASH}"
+PAIN_RISE = 2
+"""A rise of the 0-10 rating that matters: Michener et al. 2011, 2.17 points."""
+
+
+class SummaryPage(ProsePage):
+    """Shows an Outcome; says what was held and measured, and praises neither pain nor range."""
+
+    closed = pyqtSignal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Begin empty."""
+        super().__init__(parent)
+        self._title = self.line("", 0.06, bold=True)
+        self._advice = self.line("", 0.028, bold=True, role="caution")
+        self._saved = self.line("", 0.025)
+        self._saved.setTextInteractionFlags(
+            Qt.TextInteractionFlag.TextSelectableByMouse
+            | Qt.TextInteractionFlag.TextSelectableByKeyboard
+        )
+        note = self.line(
+            self.tr(
+                "Angles are of the arm against the trunk, shoulder blade included, the middle one "
+                "of the holds; ± is the 95 % error. Only your therapist can say what they mean."
+            ),
+            0.022,
+            role="soft",
+        )
+        self.close_button = KeyButton(self.tr("Close"), self.tr("Enter"), "primary", share=0.034)
+        self.close_button.clicked.connect(self.closed)
+        self._scroll = QScrollArea(self)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self._scroll.setAccessibleName(self.tr("What was done"))
+        foot = QHBoxLayout()
+        foot.setSpacing(24)
+        words = QVBoxLayout()
+        words.addWidget(self._saved)
+        words.addWidget(note)
+        foot.addLayout(words, 7)
+        foot.addWidget(self.close_button, 3)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(44, 24, 44, 28)
+        column.setSpacing(10)
+        column.addWidget(self._title)
+        column.addWidget(self._advice)
+        column.addWidget(self._scroll, 1)
+        column.addLayout(foot)
+
+    def show_outcome(self, outcome: Outcome) -> None:
+        """Show how a session ended."""
+        document = outcome.document
+        if document.ended_because is SessionEnd.COMPLETED:
+            self._title.setText(self.tr("Done for today"))
+        else:
+            self._title.setText(self.tr("Stopped. What you did is kept."))
+        advice = self._advice_on(document.exercises)
+        self._advice.setText(advice)
+        self._advice.setVisible(bool(advice))
+        if outcome.saved_at is not None:
+            self._saved.setText(
+                self.tr("Saved for your therapist: {path}").format(path=outcome.saved_at)
+            )
+        else:
+            self._saved.setText(outcome.fault or self.tr("Nothing was saved."))
+        inside = QWidget()
+        inside.setObjectName("page")
+        column = QVBoxLayout(inside)
+        column.setContentsMargins(0, 0, 8, 0)
+        column.setSpacing(10)
+        for record in document.exercises:
+            column.addWidget(self._record(record, document.plan.exercises[record.planned_index]))
+        if not document.exercises:
+            column.addWidget(self.line(self.tr("No exercise was begun."), 0.034))
+        column.addStretch(1)
+        old = self._scroll.takeWidget()
+        if old is not None:
+            self.forget(old)
+            old.deleteLater()
+        self._scroll.setWidget(inside)
+        self.close_button.setFocus()
+
+    def _record(self, record: ExerciseRecord, planned: PlannedExercise) -> QFrame:
+        frame = QFrame(self)
+        frame.setProperty("role", "card")
+        row = QHBoxLayout(frame)
+        row.setContentsMargins(16, 8, 20, 8)
+        row.setSpacing(22)
+        middle = middle_repetition(record.repetitions)
+        row.addWidget(
+            RangeDial(
+                record.movement,
+                record.side,
+                None if middle is None else middle.value_deg,
+                0.0 if middle is None else middle.error_deg,
+            )
+        )
+        name = QVBoxLayout()
+        name.addStretch(1)
+        name.addWidget(self.line(exercise_name(planned), 0.034, bold=True))
+        ended = self._ended(record.ended_because)
+        if ended:
+            name.addWidget(self.line(ended, 0.026, role="soft"))
+        name.addStretch(1)
+        row.addLayout(name, 5)
+        done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in record.repetitions)
+        held_s = sum(rep.held_s for rep in record.repetitions)
+        asked_s = planned.repetitions * planned.hold_s
+        value = NOTHING if middle is None else with_error(middle.value_deg, middle.error_deg)
+        for figure, below, share in (
+            (
+                self.tr("{done} of {asked} holds").format(done=done, asked=planned.repetitions),
+                self.tr("{held} s held, {asked} s asked").format(
+                    held=round(held_s), asked=f"{asked_s:g}"
+                ),
+                4,
+            ),
+            (value, self.tr("angle"), 3),
+            (
+                self.tr("{before} → {after}").format(
+                    before=_score(record.pain_before), after=_score(record.pain_after)
+                ),
+                self.tr("pain before and after"),
+                3,
+            ),
+        ):
+            column = QVBoxLayout()
+            column.setSpacing(0)
+            column.addStretch(1)
+            column.addWidget(self.line(figure, 0.036, bold=True))
+            column.addWidget(self.line(below, 0.024, role="soft"))
+            column.addStretch(1)
+            row.addLayout(column, share)
+        return frame
+
+    def _ended(self, because: SessionEnd) -> str:
+        return {
+            SessionEnd.COMPLETED: "",
+            SessionEnd.STOPPED: self.tr("stopped by you"),
+            SessionEnd.SKIPPED: self.tr("skipped by you"),
+            SessionEnd.PAIN: self.tr("ended because of the pain: ask your therapist"),
+            SessionEnd.INPUT_ENDED: self.tr("ended because the picture ended"),
+            SessionEnd.INTERRUPTED: self.tr("broken off"),
+        }[because]
+
+    def _advice_on(self, records: tuple[ExerciseRecord, ...]) -> str:
+        rises = [
+            record.pain_after - record.pain_before
+            for record in records
+            if record.pain_before is not None and record.pain_after is not None
+        ]
+        if max(rises, default=0) < PAIN_RISE:
+            return ""
+        return self.tr(
+            "Your pain went up. If it stays up for more than half an hour, or keeps you awake, "
+            "tell your therapist before the next session."
+        )
+
+
+def middle_repetition(repetitions: tuple[Repetition, ...]) -> Repetition | None:
+    """Give the completed hold with the median value, the lower one of two.
+
+    Without a completed one it is of the others; None without any."""
+    completed = [rep for rep in repetitions if rep.ended_because is EndedBecause.COMPLETED]
+    by_value = sorted(completed or repetitions, key=lambda rep: rep.value_deg)
+    return by_value[(len(by_value) - 1) // 2] if by_value else None
+
+
+def _score(pain: int | None) -> str:
+    return NOTHING if pain is None else str(pain)

@@ -1,0 +1,202 @@
+"""The patient's window: one page a stage, the same keys everywhere."""
+
+from __future__ import annotations
+
+from typing import assert_never
+
+from PyQt6.QtCore import Qt, QTimer
+from PyQt6.QtGui import QCloseEvent, QKeyEvent, QShowEvent
+from PyQt6.QtWidgets import (
+    QAbstractButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
+
+from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
+from coach.desktop.patient.engine import Engine, Step
+from coach.desktop.patient.exercise_page import ExercisePage
+from coach.desktop.patient.fault_banner import FaultBanner
+from coach.desktop.patient.pain_page import PainPage
+from coach.desktop.patient.speech import Speech
+from coach.desktop.patient.summary_page import SummaryPage
+from coach.desktop.patient.welcome_page import WelcomePage
+from coach.domain.moment import Moment, Order, Stage
+from coach.domain.plan import Plan
+from coach.voice.speaker import Speaker
+
+STOP_KEYS = (Qt.Key.Key_S, Qt.Key.Key_Escape)
+ENTER_KEYS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+
+
+class PatientWindow(QWidget):
+    """Runs one session.
+
+    ``open_source`` and ``begin`` are called in the two threads behind the window. Without a
+    ``speaker`` there is neither speech nor captions of it. ``outcome`` holds what came of it once
+    the session is over. Closing the window ends the session, keeps what was done, and ends both
+    threads.
+    """
+
+    def __init__(
+        self,
+        plan: Plan,
+        open_source: OpenSource,
+        begin: BeginCoaching,
+        speaker: Speaker | None = None,
+        *,
+        file_waits: bool = True,
+        parent: QWidget | None = None,
+    ) -> None:
+        """Build the pages; the threads start when the window is first shown."""
+        super().__init__(parent)
+        self.setObjectName("page")
+        self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self.setWindowTitle(self.tr("Shoulder coach"))
+        self.resize(1280, 800)
+        self.setMinimumSize(960, 600)
+        self.stage: Stage | None = None
+        self._exercise_index = -1
+        self._started = False
+        self.engine = Engine(open_source, begin, file_waits=file_waits, parent=self)
+        self.engine.stepped.connect(self._step)
+        self.engine.finished.connect(self._finish)
+        self.engine.failed.connect(self._fail)
+        self.welcome = WelcomePage(plan, self)
+        self.exercise = ExercisePage(self)
+        self.pain = PainPage(self)
+        self.summary = SummaryPage(self)
+        self.banner = FaultBanner(self)
+        self.welcome.ordered.connect(self.engine.order)
+        self.exercise.ordered.connect(self.engine.order)
+        self.pain.ordered.connect(self.engine.order)
+        self.pain.answered.connect(lambda score: self.engine.order(Order.PAIN, score))
+        self.summary.closed.connect(self.close)
+        self.banner.again_button.clicked.connect(self._try_again)
+        self._pages = QStackedWidget(self)
+        for page in (self.welcome, self.exercise, self.pain, self.summary):
+            self._pages.addWidget(page)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.banner)
+        column.addWidget(self._pages, 1)
+        self._speech: Speech | None = None
+        if speaker is not None:
+            self._speech = Speech(speaker, self.engine.now_s, self)
+            self._speech.said.connect(self._say)
+            self._speech.muted.connect(self._note)
+
+    @property
+    def outcome(self) -> Outcome | None:
+        """How the session ended, None before it has."""
+        return self.engine.outcome
+
+    def showEvent(self, event: QShowEvent | None) -> None:  # noqa: D102, N802
+        super().showEvent(event)
+        if not self._started:
+            self._started = True
+            # The window is to be seen before the camera and the model take their seconds.
+            QTimer.singleShot(0, self._start)
+
+    def closeEvent(self, event: QCloseEvent | None) -> None:  # noqa: D102, N802
+        if self._speech is not None:
+            self._speech.stop()
+        self.engine.close()
+        super().closeEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent | None) -> None:  # noqa: D102, N802
+        if event is None or event.isAutoRepeat():
+            return
+        key = Qt.Key(event.key())
+        focused = self.focusWidget()
+        if key in ENTER_KEYS and isinstance(focused, QAbstractButton) and focused.isEnabled():
+            focused.click()
+        elif key is Qt.Key.Key_R and self.banner.again_button.isVisible():
+            self._try_again()
+        elif key is Qt.Key.Key_F11:
+            self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
+        elif not self._order_by_key(key):
+            super().keyPressEvent(event)
+
+    def _order_by_key(self, key: Qt.Key) -> bool:
+        onward = key is Qt.Key.Key_Space or key in ENTER_KEYS
+        match self.stage:
+            case None:
+                return False
+            case Stage.WELCOME:
+                button = self.welcome.start_button if onward else None
+            case Stage.EXERCISE | Stage.PAUSED:
+                page = self.exercise
+                button = page.pause_button if onward else None
+                button = page.skip_button if key is Qt.Key.Key_N else button
+                button = page.stop_button if key in STOP_KEYS else button
+            case Stage.PAIN_BEFORE | Stage.PAIN_AFTER:
+                button = self.pain.go_button if onward else None
+                button = self.pain.stop_button if key in STOP_KEYS else button
+            case Stage.FINISHED:
+                button = self.summary.close_button if key in ENTER_KEYS else None
+            case _ as never:
+                assert_never(never)
+        if button is None:
+            return False
+        button.click()
+        return True
+
+    def _start(self) -> None:
+        if self._speech is not None:
+            self._speech.start()
+        self.engine.start()
+
+    def _try_again(self) -> None:
+        self.banner.hide()
+        self.stage = None
+        self.engine.start()
+
+    def _step(self, step: Step) -> None:
+        moment = step.moment
+        if step.image is not None:
+            self.welcome.picture.show_image(step.image)
+            self.exercise.show_image(step.image)
+            self.welcome.ready()
+        if self._speech is not None:
+            self._speech.hear(moment)
+        self._turn_page(moment)
+        if moment.stage in (Stage.EXERCISE, Stage.PAUSED):
+            self.exercise.show_moment(moment)
+
+    def _turn_page(self, moment: Moment) -> None:
+        if moment.stage is self.stage and moment.exercise_index == self._exercise_index:
+            return
+        self.stage, self._exercise_index = moment.stage, moment.exercise_index
+        match moment.stage:
+            case Stage.WELCOME:
+                self._pages.setCurrentWidget(self.welcome)
+            case Stage.EXERCISE | Stage.PAUSED:
+                self._pages.setCurrentWidget(self.exercise)
+                self.exercise.pause_button.setFocus()
+            case Stage.PAIN_BEFORE | Stage.PAIN_AFTER:
+                self._pages.setCurrentWidget(self.pain)
+                self.pain.ask(moment)
+            case Stage.FINISHED:
+                pass  # the summary comes with the outcome
+            case _ as never:
+                assert_never(never)
+
+    def _finish(self, outcome: Outcome) -> None:
+        self.stage = Stage.FINISHED
+        self._pages.setCurrentWidget(self.summary)
+        self.summary.show_outcome(outcome)
+        if outcome.fault is not None:
+            self.banner.say(outcome.fault, again=False)
+
+    def _fail(self, sentence: str) -> None:
+        self.banner.say(sentence, again=self.stage in (None, Stage.WELCOME))
+
+    def _say(self, words: str) -> None:
+        self.welcome.caption.show_words(words)
+        self.exercise.caption.show_words(words)
+
+    def _note(self, sentence: str) -> None:
+        self.welcome.caption.show_note(sentence)
+        self.exercise.caption.show_note(sentence)
