@@ -56,6 +56,8 @@ class Pose:
     ``visibility`` (33,): the model's own 0-1; high values do not mean small errors.
     NaN marks a point that is not known. ``people`` is how many the model saw around this time.
     ``brightness`` is the picture's mean grey level around the person, 0-1, where known.
+    ``another_person`` is true while the points seem to be on somebody else than before: such a
+    pose may be drawn, but not measured.
     """
 
     time_s: float
@@ -65,3 +67,4 @@ class Pose:
     visibility: NDArray[np.float64] = field(repr=False)
     people: int = 1
     brightness: float | None = None
+    another_person: bool = False
