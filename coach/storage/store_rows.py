@@ -1,0 +1,82 @@
+"""A session document as rows of the store's tables."""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime
+from typing import Any
+
+from sqlalchemy import Connection, insert, select
+
+from coach.domain.progress import EndedBecause
+from coach.domain.session import SessionDocument
+from coach.review.history import asked
+from coach.storage.store_tables import exercises, patients, repetitions, sessions
+
+_EXERCISE = (
+    "planned_index", "movement", "side", "view", "ended_because", "pain_before", "pain_after",
+)  # fmt: skip
+_REPETITION = (
+    "number", "start_s", "end_s", "held_s", "value_deg", "error_deg", "spread_deg",
+    "seen_fraction", "ended_because",
+)  # fmt: skip
+
+
+def utc_text(at: datetime) -> str:
+    """Write an instant so that texts sort as instants do."""
+    return at.astimezone(UTC).isoformat(timespec="microseconds")
+
+
+def add_session(
+    connection: Connection, document: SessionDocument, started_utc: str, text: str
+) -> None:
+    """Insert a session that is not there yet, its patient where new, and what it holds."""
+    code = document.plan.patient_code
+    patient = connection.scalar(select(patients.c.id).where(patients.c.code == code))
+    if patient is None:
+        added = connection.execute(insert(patients).values(code=code))
+        (patient,) = added.inserted_primary_key or (None,)
+    row = {
+        "id": document.session_id,
+        "patient_id": patient,
+        "started_at": document.started_at,
+        "started_utc": started_utc,
+        "duration_s": document.duration_s,
+        "ended_because": document.ended_because,
+        "software_version": document.software.version,
+        "definitions": document.software.definitions,
+        "pain_at_end": document.pain_at_end,
+        "document": text,
+    }
+    connection.execute(insert(sessions), [row])
+    exercise_rows, repetition_rows = _rows(document)
+    if exercise_rows:
+        connection.execute(insert(exercises), exercise_rows)
+    if repetition_rows:
+        connection.execute(insert(repetitions), repetition_rows)
+
+
+def _rows(document: SessionDocument) -> tuple[list[dict[str, Any]], list[dict[str, Any]]]:
+    exercise_rows: list[dict[str, Any]] = []
+    repetition_rows: list[dict[str, Any]] = []
+    for position, record in enumerate(document.exercises):
+        planned = asked(document, record)
+        exercise_rows.append(
+            {name: getattr(record, name) for name in _EXERCISE}
+            | {
+                "session_id": document.session_id,
+                "position": position,
+                "hold_asked_s": planned.hold_s if planned else None,
+                "repetitions_asked": planned.repetitions if planned else None,
+            }
+        )
+        repetition_rows.extend(
+            {name: getattr(repetition, name) for name in _REPETITION}
+            | {
+                "session_id": document.session_id,
+                "exercise_position": position,
+                "position": index,
+                "completed": repetition.ended_because is EndedBecause.COMPLETED,
+            }
+            for index, repetition in enumerate(record.repetitions)
+        )
+    return exercise_rows, repetition_rows
