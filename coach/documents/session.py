@@ -12,7 +12,7 @@ from coach.documents.versions import Upgrade, upgraded
 from coach.domain.fault import Fault
 from coach.domain.session import ExerciseRecord, SessionDocument
 
-MAX_SESSION_BYTES = 8_000_000
+MAX_SESSION_BYTES = 4_000_000
 
 ROUNDING_S = 0.01
 """Slack when times are compared: they are stored in whole milliseconds."""

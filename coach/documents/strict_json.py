@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import math
 import re
+from itertools import accumulate
 from typing import Any, NoReturn
 
 from coach.domain.fault import Fault
@@ -13,6 +14,8 @@ MAX_DEPTH = 32
 _MAX_DIGITS = 40
 # Matches from every quote on, closed or not: a pattern that could fail would try each quote again.
 _STRING = re.compile(r'"(?:[^"\\]+|\\.?)*+"?', re.DOTALL)
+_NO_BRACKET = re.compile(r"[^\[\]{}]+")
+_STEPS = {"[": 1, "{": 1, "]": -1, "}": -1}
 _CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff]")
 
 
@@ -51,14 +54,12 @@ def parse_json(data: bytes, where: str, max_bytes: int) -> Any:
 
 
 def _check_depth(text: str, where: str) -> None:
-    depth = 0
-    for bracket in re.finditer(r"[\[\]{}]", _STRING.sub("", text)):
-        depth += 1 if bracket.group() in "[{" else -1
-        if depth > MAX_DEPTH:
-            raise Fault(
-                f"{where} is nested more than {MAX_DEPTH} levels deep, which no file of this "
-                "kind is; check that this is the right file."
-            )
+    brackets = _NO_BRACKET.sub("", _STRING.sub("", text))
+    if max(accumulate(map(_STEPS.__getitem__, brackets)), default=0) > MAX_DEPTH:
+        raise Fault(
+            f"{where} is nested more than {MAX_DEPTH} levels deep, which no file of this "
+            "kind is; check that this is the right file."
+        )
 
 
 def _object(pairs: list[tuple[str, Any]], where: str) -> dict[str, Any]:
@@ -94,8 +95,7 @@ def _check_text(value: Any, where: str) -> None:
     if isinstance(value, str):
         if _CONTROL.search(value):
             raise Fault(
-                f"{where} holds a text with control characters ({shown(value)}); "
-                "take them out."
+                f"{where} holds a text with control characters ({shown(value)}); take them out."
             )
     elif isinstance(value, dict):
         for key, inner in value.items():

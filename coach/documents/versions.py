@@ -35,7 +35,8 @@ def upgraded(
             f"{where} was made by a newer version of this program (file version {version}, "
             f"known up to {newest}); update the program to open it."
         )
+    document: dict[str, Any] = raw
     while version < newest:
-        raw = upgrades[version](raw)
+        document = upgrades[version](document)
         version += 1
-    return raw
+    return document

@@ -1,0 +1,149 @@
+"""``landmarks.csv``: the body's points, one row a frame, to draw and to measure again."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from coach.documents.cells import check_range, check_times, number, number_grid, split_rows
+from coach.documents.tables import STORED_LANDMARKS, Floats, LandmarkTable
+from coach.domain.fault import Fault
+from coach.domain.pose import Landmark, Pose
+
+FRAME_COLUMNS = ("time_s", "picture_width_px", "picture_height_px", "people", "brightness")
+POINT_COLUMNS = ("x_px", "y_px", "x_m", "y_m", "z_m", "visibility")
+
+MAX_LANDMARKS_BYTES = 64_000_000
+MAX_LANDMARK_ROWS = 200_000
+"""More than five hours at ten rows a second."""
+MAX_CELLS = 10_000_000
+
+MAX_PX = 100_000
+MAX_M = 100
+"""Coordinates further out are not known."""
+
+_REQUIRED = FRAME_COLUMNS[:3]
+_PREFIX = {landmark.name.lower(): landmark for landmark in Landmark}
+
+
+def point_columns(landmark: Landmark) -> tuple[str, ...]:
+    """Give the names of one landmark's six columns."""
+    return tuple(f"{landmark.name.lower()}_{column}" for column in POINT_COLUMNS)
+
+
+def landmark_header(landmarks: tuple[Landmark, ...] = STORED_LANDMARKS) -> str:
+    """Give the first line, line end included."""
+    names = [*FRAME_COLUMNS, *(name for each in landmarks for name in point_columns(each))]
+    return ",".join(names) + "\n"
+
+
+def landmark_row(
+    time_s: float, pose: Pose, landmarks: tuple[Landmark, ...] = STORED_LANDMARKS
+) -> str:
+    """Give one row, line end included; ``time_s`` counts from the session's start."""
+    width_px, height_px = pose.size_px
+    cells = [
+        number(time_s, 3),
+        str(width_px),
+        str(height_px),
+        str(pose.people),
+        number(pose.brightness, 2),
+    ]
+    rows = list(landmarks)
+    points = zip(
+        pose.image_px[rows].tolist(),
+        pose.world_m[rows].tolist(),
+        pose.visibility[rows].tolist(),
+        strict=True,
+    )
+    for image_px, world_m, visibility in points:
+        cells += [number(value, 1, MAX_PX) for value in image_px]
+        cells += [number(value, 3, MAX_M) for value in world_m]
+        cells.append(number(visibility, 2, 1))
+    return ",".join(cells) + "\n"
+
+
+def write_landmarks(table: LandmarkTable) -> bytes:
+    """Give the whole table as CSV, for a converter of other recordings as for a session."""
+    rows = [landmark_header(table.landmarks)]
+    rows += [landmark_row(pose.time_s, pose, table.landmarks) for pose in table.poses()]
+    return "".join(rows).encode()
+
+
+def read_landmarks(data: bytes, where: str) -> LandmarkTable:
+    """Read a landmark table; ``where`` names it in a ``Fault``.
+
+    Columns may stand in any order. ``time_s`` and the picture's size must be there; a column that
+    is not there is not known throughout, one of an unknown name is refused.
+    """
+    header, lines = split_rows(
+        data,
+        where,
+        max_bytes=MAX_LANDMARKS_BYTES,
+        max_rows=MAX_LANDMARK_ROWS,
+        max_columns=len(FRAME_COLUMNS) + len(Landmark) * len(POINT_COLUMNS),
+    )
+    landmarks = _known_landmarks(header, where)
+    if len(lines) * len(header) > MAX_CELLS:
+        raise Fault(
+            f"{where} is too large: {len(lines) * len(header):,} cells, at most {MAX_CELLS:,} "
+            "are read; cut it into parts."
+        )
+    grid = number_grid(lines, len(header), where)
+    columns = dict(zip(header, grid.T, strict=True))
+    unknown = np.full(len(grid), np.nan)
+    _check_frames(columns, where)
+    for name in header:
+        if name.endswith("_visibility"):
+            check_range(columns[name], 0, 1, name, where)
+        elif name.endswith("_m"):
+            check_range(columns[name], -MAX_M, MAX_M, name, where)
+        elif name not in FRAME_COLUMNS:
+            check_range(columns[name], -MAX_PX, MAX_PX, name, where)
+    points = np.array(
+        [[columns.get(name, unknown) for name in point_columns(landmark)] for landmark in landmarks]
+    ).reshape(len(landmarks), len(POINT_COLUMNS), len(grid))
+    points = points.transpose(2, 0, 1)
+    sizes = np.stack([columns[name] for name in _REQUIRED[1:]], axis=1)
+    people = columns.get("people", unknown)
+    return LandmarkTable(
+        landmarks=landmarks,
+        time_s=columns["time_s"],
+        size_px=sizes.astype(np.int64),
+        people=np.where(np.isnan(people), 1, people).astype(np.int64),
+        brightness=columns.get("brightness", unknown),
+        image_px=points[:, :, 0:2],
+        world_m=points[:, :, 2:5],
+        visibility=points[:, :, 5],
+    )
+
+
+def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
+    if len(set(header)) != len(header):
+        raise Fault(f"{where} names a column twice; check that this is the right file.")
+    for name in _REQUIRED:
+        if name not in header:
+            raise Fault(f"{where} has no column {name}; check that this is the right file.")
+    found: set[Landmark] = set()
+    for name in header:
+        if name in FRAME_COLUMNS:
+            continue
+        ending = next((end for end in POINT_COLUMNS if name.endswith(f"_{end}")), "")
+        landmark = _PREFIX.get(name.removesuffix(f"_{ending}"))
+        if landmark is None:
+            raise Fault(
+                f"{where} has the unknown column {name!a}; check that this is the right file."
+            )
+        found.add(landmark)
+    return tuple(sorted(found))
+
+
+def _check_frames(columns: dict[str, Floats], where: str) -> None:
+    check_times(columns["time_s"], where)
+    for name in _REQUIRED[1:]:
+        check_range(columns[name], 1, 20_000, name, where)
+        if np.isnan(columns[name]).any():
+            raise Fault(f"{where} has rows without {name}; ask for the file again.")
+    if "people" in columns:
+        check_range(columns["people"], 0, 1_000, "people", where)
+    if "brightness" in columns:
+        check_range(columns["brightness"], 0, 1, "brightness", where)

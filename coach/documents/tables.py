@@ -1,0 +1,109 @@
+"""The two tables of a session file, as arrays."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from coach.domain.pose import Landmark, Pose
+from coach.domain.progress import Phase
+from coach.domain.reading import Doubt
+
+Floats = NDArray[np.float64]
+Codes = NDArray[np.int16]
+
+PHASES = tuple(Phase)
+DOUBTS = tuple(Doubt)
+
+STORED_LANDMARKS = (
+    Landmark.NOSE,
+    Landmark.LEFT_EAR,
+    Landmark.RIGHT_EAR,
+    Landmark.LEFT_SHOULDER,
+    Landmark.RIGHT_SHOULDER,
+    Landmark.LEFT_ELBOW,
+    Landmark.RIGHT_ELBOW,
+    Landmark.LEFT_WRIST,
+    Landmark.RIGHT_WRIST,
+    Landmark.LEFT_INDEX,
+    Landmark.RIGHT_INDEX,
+    Landmark.LEFT_HIP,
+    Landmark.RIGHT_HIP,
+    Landmark.LEFT_KNEE,
+    Landmark.RIGHT_KNEE,
+)
+"""What a session keeps: trunk, arms and hands to measure again, head and thighs to see which way
+the person faced and whether they sat. The face's other points and the feet serve neither."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class ReadingTable:
+    """One row a measured frame, n rows in time order, seconds since the session's start.
+
+    ``planned_index`` counts in the plan from 0; ``phase`` holds positions in ``PHASES``,
+    ``doubt`` in ``DOUBTS`` or -1. Where there is a doubt, ``angle_deg`` and ``error_deg`` are NaN;
+    the form's columns are NaN where a view cannot tell. All arrays have shape (n,).
+    """
+
+    time_s: Floats = field(repr=False)
+    planned_index: Codes = field(repr=False)
+    phase: Codes = field(repr=False)
+    angle_deg: Floats = field(repr=False)
+    error_deg: Floats = field(repr=False)
+    doubt: Codes = field(repr=False)
+    trunk_lean_deg: Floats = field(repr=False)
+    trunk_turn_deg: Floats = field(repr=False)
+    elbow_flexion_deg: Floats = field(repr=False)
+
+    def __len__(self) -> int:
+        """Count the rows."""
+        return len(self.time_s)
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class LandmarkTable:
+    """One row a frame, n rows in time order, k landmarks; frames of reference as in ``Pose``.
+
+    ``time_s`` (n,) seconds since the session's start; ``size_px`` (n, 2) the picture's width and
+    height; ``people`` (n,) how many were seen; ``brightness`` (n,) 0-1; ``image_px`` (n, k, 2)
+    pixels; ``world_m`` (n, k, 3) metres; ``visibility`` (n, k) 0-1. NaN is not known.
+    """
+
+    landmarks: tuple[Landmark, ...]
+    time_s: Floats = field(repr=False)
+    size_px: NDArray[np.int64] = field(repr=False)
+    people: NDArray[np.int64] = field(repr=False)
+    brightness: Floats = field(repr=False)
+    image_px: Floats = field(repr=False)
+    world_m: Floats = field(repr=False)
+    visibility: Floats = field(repr=False)
+
+    def __len__(self) -> int:
+        """Count the rows."""
+        return len(self.time_s)
+
+    def poses(self) -> Iterator[Pose]:
+        """Give each row as a pose of all landmarks, those not in the table unknown (NaN)."""
+        rows = [int(landmark) for landmark in self.landmarks]
+        for i in range(len(self)):
+            image_px = np.full((len(Landmark), 2), np.nan)
+            world_m = np.full((len(Landmark), 3), np.nan)
+            visibility = np.full(len(Landmark), np.nan)
+            image_px[rows] = self.image_px[i]
+            world_m[rows] = self.world_m[i]
+            visibility[rows] = self.visibility[i]
+            for array in (image_px, world_m, visibility):
+                array.setflags(write=False)
+            brightness = float(self.brightness[i])
+            yield Pose(
+                time_s=float(self.time_s[i]),
+                size_px=(int(self.size_px[i, 0]), int(self.size_px[i, 1])),
+                image_px=image_px,
+                world_m=world_m,
+                visibility=visibility,
+                people=int(self.people[i]),
+                brightness=None if np.isnan(brightness) else brightness,
+            )

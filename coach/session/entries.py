@@ -1,0 +1,117 @@
+"""What a session's journal is made of, in the order in which it happens.
+
+Every ``time_s`` is in seconds since the start of the session.
+"""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import Annotated, Literal
+
+import msgspec
+from msgspec import Meta
+
+from coach.domain.movement import View
+from coach.domain.plan import PainScore, Plan, Seconds
+from coach.domain.progress import Repetition
+from coach.domain.session import Camera, Count, SessionEnd, SessionId, Software, WallTime
+
+PlannedIndex = Annotated[int, Meta(ge=0, le=39)]
+
+
+class Asked(StrEnum):
+    """When a pain score was asked for."""
+
+    BEFORE = "before"
+    AFTER = "after"
+    AT_END = "at-end"
+
+
+class SessionOpened(msgspec.Struct, frozen=True, kw_only=True, tag="opened"):
+    """The first entry: everything that is known before anything happens."""
+
+    format: Literal["shoulder-journal"] = "shoulder-journal"
+    version: Literal[1] = 1
+    session_id: SessionId
+    started_at: WallTime
+    software: Software
+    camera: Camera
+    plan: Plan
+
+
+class ExerciseStarted(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-started"):
+    """An exercise of the plan began to be measured."""
+
+    time_s: Seconds
+    planned_index: PlannedIndex
+    view: View
+
+
+class PainGiven(msgspec.Struct, frozen=True, kw_only=True, tag="pain"):
+    """A pain score was given; ``planned_index`` is None at the end of the session."""
+
+    time_s: Seconds
+    asked: Asked
+    score: PainScore
+    planned_index: PlannedIndex | None = None
+
+
+class RepetitionDone(msgspec.Struct, frozen=True, kw_only=True, tag="repetition"):
+    """A hold is over, completed or not; the repetition's times count from the session's start."""
+
+    time_s: Seconds
+    planned_index: PlannedIndex
+    repetition: Repetition
+
+
+class ExerciseEnded(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-ended"):
+    """An exercise is over, or is not done at all."""
+
+    time_s: Seconds
+    planned_index: PlannedIndex
+    ended_because: SessionEnd
+
+
+class ReadingRows(msgspec.Struct, frozen=True, kw_only=True, tag="readings"):
+    """About a second's rows of ``readings.csv``; ``time_s`` is the last one's."""
+
+    time_s: Seconds
+    rows: str
+
+
+class LandmarkRows(msgspec.Struct, frozen=True, kw_only=True, tag="landmarks"):
+    """About a second's rows of ``landmarks.csv``; ``time_s`` is the last one's."""
+
+    time_s: Seconds
+    rows: str
+
+
+class CameraCounts(msgspec.Struct, frozen=True, kw_only=True, tag="camera"):
+    """Frames so far. One a second also shows how long an interrupted session lasted."""
+
+    time_s: Seconds
+    frames_seen: Count
+    frames_lost: Count
+
+
+class SessionEnded(msgspec.Struct, frozen=True, kw_only=True, tag="ended"):
+    """The session came to an end that it knows of."""
+
+    time_s: Seconds
+    ended_because: SessionEnd
+
+
+Entry = (
+    SessionOpened
+    | ExerciseStarted
+    | PainGiven
+    | RepetitionDone
+    | ExerciseEnded
+    | ReadingRows
+    | LandmarkRows
+    | CameraCounts
+    | SessionEnded
+)
+
+Fact = ExerciseStarted | PainGiven | RepetitionDone | ExerciseEnded | SessionEnded
+"""What the course of a session adds; the rest comes from the frames."""
