@@ -29,13 +29,13 @@ MIRROR = {
 }
 
 # Read off the enlarged photograph by eye: x, y, and how far the model may be from it, in pixels:
-# on the face a tenth of its width; the shoulder joints and the elbow are somewhere in the suit.
+# on the face an eighth of its width; the shoulder joints and the elbow are somewhere in the suit.
 SEEN = {
-    Landmark.RIGHT_EYE: (203, 100, 12),
-    Landmark.LEFT_EYE: (245, 103, 12),
-    Landmark.NOSE: (223, 128, 12),
-    Landmark.MOUTH_RIGHT: (206, 142, 12),
-    Landmark.MOUTH_LEFT: (241, 142, 12),
+    Landmark.RIGHT_EYE: (203, 100, 15),
+    Landmark.LEFT_EYE: (245, 103, 15),
+    Landmark.NOSE: (223, 128, 15),
+    Landmark.MOUTH_RIGHT: (206, 142, 15),
+    Landmark.MOUTH_LEFT: (241, 142, 15),
     Landmark.RIGHT_EAR: (178, 122, 18),
     Landmark.LEFT_EAR: (269, 126, 18),
     Landmark.RIGHT_SHOULDER: (95, 245, 35),
