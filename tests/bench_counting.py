@@ -174,7 +174,7 @@ def everyday(r: Random) -> Case:
     """Reaching about for a minute, nowhere for longer than a second; then the arm hangs."""
     legs = [Leg(5.0, 0, 3.0)]
     for _ in range(20):
-        level = float(r.uniform(0, 140))
+        level = (legs[-1].level_deg + float(r.uniform(25, 115))) % 140
         legs.append(Leg(level, r.uniform(0.8, 2), r.uniform(0, 1.0), str(r.choice(SMOOTH))))
     legs.append(Leg(5.0, 1.5, 20.0))
     return Case(Arm(5.0, tuple(legs), 0.5, 0.0, 2.0), _camera(r))
@@ -266,9 +266,11 @@ def main() -> None:
         p95 = np.quantile(off, 0.95, axis=0)
         late = np.quantile(delays, [0.5, 0.95])
         print(
-            f"{head} {e[:, 0].mean():+10.2f} {p95[0]:5.2f} | {e[:, 1].mean():+10.2f} {p95[1]:5.2f} |"
+            f"{head} {e[:, 0].mean():+10.2f} {p95[0]:5.2f} |"
+            f" {e[:, 1].mean():+10.2f} {p95[1]:5.2f} |"
             f" {e[:, 2].mean():+10.2f} {np.median(off[:, 2]):5.2f} {p95[2]:5.2f}"
-            f" {off[:, 2].max():5.2f} {(off[:, 2] > 0.7).sum():5d} | {late[0]:9.2f} {late[1]:4.2f}",
+            f" {off[:, 2].max():5.2f} {(off[:, 2] > 0.7).sum():5d} |"
+            f" {late[0]:9.2f} {late[1]:4.2f}",
             flush=True,
         )
 

@@ -8,10 +8,17 @@ slow bias of a few) and less than the smallest range worth a stretch, 15 degrees
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from coach.counting.hold import Hold, Samples
-from coach.counting.leaving import BRIDGE_S, check_completed, drop_deg, fall_start_s, recorded
+from coach.counting.leaving import (
+    BRIDGE_S,
+    CONFIRM_S,
+    check_completed,
+    drop_deg,
+    fall_start_s,
+    recorded,
+)
 from coach.counting.ramp import plateau_after_rise
 from coach.counting.state import LEVEL_S, State
 from coach.counting.trail import Trail
@@ -29,8 +36,8 @@ RANGE_SHARE = 0.2
 """A range of less than a fifth of one held before is fidgeting."""
 BACK_SHARE = 0.7
 """Below this share of the way to the highest point a plateau is a pause on the way back."""
-QUIET_DEG = 3.0
-"""Change of the running median over ``QUIET_S`` that noise of 2 degrees explains."""
+QUIET_DEG = 2.5
+"""Change of the running median over ``QUIET_S`` in a quiet arm: breath and creep; noise on top."""
 QUIET_S = 0.55
 FOLLOW_DEG_S = 0.5
 """How fast the learned rest follows a quiet arm upward: slow enough for the slowest stretch."""
@@ -39,6 +46,8 @@ TRY_S = 0.1
 SLACK_S = 0.05
 """Half a frame at ten a second, by which dated stamps are rounded."""
 LEAST_RAMP_DEG = 5.0
+NEAR_DEG = 6.0
+"""A plateau is within this of its level all along, wrong frames apart."""
 FLAT_S = 2.5
 """A plateau of this length is believed even if no movement into it was seen."""
 OPENING_RISE_DEG = 8.0
@@ -57,7 +66,7 @@ def approach(state: State, gap_s: float) -> tuple[State, Events]:
     state = _extremes(state, level)
     early = trail.median_deg(t - QUIET_S - LEVEL_S, t - QUIET_S)
     moving = state.phase in (Phase.MOVING, Phase.RETURNING)
-    allowed = QUIET_DEG if moving else 1.5 * QUIET_DEG
+    allowed = (1.0 if moving else 1.5) * (QUIET_DEG + trail.noise_deg(t - 1.0))
     quiet = early is not None and abs(level - early) <= allowed
     raised = quiet and _is_raised(state, level)
     state = replace(
@@ -138,31 +147,43 @@ def _learn_rest(state: State, level: float, dt_s: float) -> State:
 
 def _settled_since(state: State, level: float) -> float | None:
     t, trail = state.time_s, state.trail
-    times, angles = trail.between(_foot_s(trail, t, level), t)
-    found = plateau_after_rise(times, angles)
+    way = _way_here(trail, t, level)
+    times, angles = trail.between(way.foot_s, t)
+    found = plateau_after_rise(times, angles if way.upward else [-a for a in angles])
     if found is not None and found.rise_deg >= LEAST_RAMP_DEG:
         start_s = trail.first_at(found.since_s)
         if t - max(start_s, found.since_s) >= state.task.settle_s - SLACK_S:
-            return start_s
-    if state.raised_since_s is not None and t - state.raised_since_s >= FLAT_S:
-        before = trail.median_deg(t - FLAT_S, t - FLAT_S + LEVEL_S)
-        if before is not None and abs(level - before) <= QUIET_DEG:
-            return trail.first_at(state.raised_since_s)
+            return max(start_s, trail.first_at(way.near_s))
+    if t - max(way.near_s, state.raised_since_s or t) >= FLAT_S:
+        return trail.first_at(way.near_s)
     return None
 
 
-def _foot_s(trail: Trail, now_s: float, level: float) -> float:
-    """When the last movement up to the present level began, going back in steps of 0.2 s."""
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """How the arm came to its present level: since when near it, from below or above, from when."""
+
+    near_s: float
+    upward: bool
+    foot_s: float
+
+
+def _way_here(trail: Trail, now_s: float, level: float) -> _Way:
+    """Go back in steps of 0.2 s to the foot (or head) of the last movement."""
     step_s, stamps, levels = 0.2, [now_s], [level]
     while stamps[-1] - step_s > trail.times_s[0]:
         at = stamps[-1] - step_s
         known = trail.median_deg(at - LEVEL_S / 2, at + LEVEL_S / 2)
         stamps.append(at)
         levels.append(levels[-1] if known is None else known)
-    for k in range(4, len(stamps)):
-        if levels[k - 4] < level - 6.0 and levels[k] > levels[k - 4] - 1.5:
-            return stamps[k - 4] - 0.3
-    return trail.times_s[0]
+    first = next((k for k, v in enumerate(levels) if abs(v - level) > NEAR_DEG), None)
+    if first is None:
+        return _Way(stamps[-1], True, trail.times_s[0])
+    sign = 1 if levels[first] < level else -1
+    for k in range(first + 4, len(stamps)):
+        if sign * (levels[k] - levels[k - 4]) > -1.5:
+            return _Way(stamps[first - 1], sign > 0, stamps[k - 4] - 0.3)
+    return _Way(stamps[first - 1], sign > 0, trail.times_s[0])
 
 
 def _start(state: State, start_s: float) -> tuple[State, Events]:
@@ -213,8 +234,12 @@ def _opening(state: State, level: float, quiet: bool) -> tuple[State, Events]:
     hold = replace(hold, samples=hold.samples.with_sample(trail.rows[-1]))
     if level >= hold.level_deg - OPENING_FALL_DEG:
         there = abs(level - hold.level_deg) < OPENING_RISE_DEG / 2
-        return replace(state, opening=hold.there(t) if there else hold), ()
-    end_s = fall_start_s(trail, hold, t, t)
+        hold = hold.there(t) if there else replace(hold, below_since_s=None)
+        return replace(state, opening=hold), ()
+    since = t if hold.below_since_s is None else hold.below_since_s
+    if t - since < CONFIRM_S:
+        return replace(state, opening=replace(hold, below_since_s=since)), ()
+    end_s = fall_start_s(trail, hold, since, t)
     state = replace(state, opening=None, rest_deg=None)
     if end_s - hold.start_s < state.task.least_s:
         return state, ()

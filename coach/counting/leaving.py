@@ -28,8 +28,9 @@ LOST_S = 3.0
 """Unseen for longer a hold ends: in that time an arm can be lowered, rested and raised again."""
 CONFIRM_S = 0.65
 """Five wrong frames at ten a second last 0.5 s."""
-WATCH_S = 0.8
-"""After a let-go is certain, how long the fall is watched to date its beginning."""
+WATCH_S = (0.5, 1.6)
+"""After a let-go is certain, how long the fall is watched to date its beginning: until it is over,
+at least and at most."""
 UP_DEG = 8.0
 """A rise by this within ``LAG_S`` is a new stage; slower ones are the stretch giving way."""
 LAG_S = (3.5, 1.0)
@@ -56,20 +57,13 @@ def holding(state: State, gap_s: float) -> tuple[State, Events]:
         blind_s=hold.blind_s + (gap_s if gap_s > BRIDGE_S else 0.0),
     )
     if hold.left_s is not None:
-        if level < hold.lowest_deg:
-            hold = replace(hold, lowest_deg=level, lowest_s=t)
-        state = replace(state, hold=hold)
-        return let_go(state) if t >= hold.left_s + WATCH_S else (state, ())
-    before = hold.away_level_deg
-    if before is None:
-        from_s = max(hold.start_s, t - LAG_S[0])
-        lagged = trail.median_deg(from_s, t - LAG_S[1], least=5)
-        before = lagged if lagged is not None else hold.level_deg
+        return _watch_fall(replace(state, hold=hold), hold, level)
+    before = _level_before(trail, hold, t)
     hold = replace(hold, level_deg=before, top_deg=max(hold.top_deg, before))
     fall, limit = before - level, drop_deg(hold.range_deg)
     events: Events = ()
     if fall > limit:
-        since = hold.below_since_s if hold.below_since_s is not None else t
+        since = t if hold.below_since_s is None else hold.below_since_s
         hold = replace(hold, away_level_deg=before, below_since_s=since, above_since_s=None)
         if t - since >= CONFIRM_S:
             hold = replace(hold, left_s=t, left_from_s=since, lowest_deg=level, lowest_s=t)
@@ -78,7 +72,7 @@ def holding(state: State, gap_s: float) -> tuple[State, Events]:
     elif fall > limit / 2 and t - hold.there_s < LAG_S[0]:
         hold = replace(hold, away_level_deg=before, below_since_s=None, above_since_s=None)
     elif fall < -UP_DEG:
-        since = hold.above_since_s if hold.above_since_s is not None else t
+        since = t if hold.above_since_s is None else hold.above_since_s
         hold = replace(hold, away_level_deg=before, below_since_s=None, above_since_s=since)
         if t - since >= CONFIRM_S:
             return _left_upward(replace(state, hold=hold), level)
@@ -91,6 +85,27 @@ def holding(state: State, gap_s: float) -> tuple[State, Events]:
         return ended(state, hold.there_s, EndedBecause.LET_GO, level)
     state, done = check_completed(state)
     return state, (*events, *done)
+
+
+def _watch_fall(state: State, hold: Hold, level: float) -> tuple[State, Events]:
+    """Follow the fall until it is over or seen for long enough to date its beginning."""
+    t, watched_s = state.time_s, state.time_s - (hold.left_s or 0.0)
+    if level < hold.lowest_deg:
+        hold = replace(hold, lowest_deg=level, lowest_s=t)
+    early = state.trail.median_deg(t - 2 * LEVEL_S, t - LEVEL_S)
+    over = level > hold.lowest_deg + 4.0 or (early is not None and early - level < 1.0)
+    state = replace(state, hold=hold)
+    if watched_s >= WATCH_S[1] or (over and watched_s >= WATCH_S[0]):
+        return let_go(state)
+    return state, ()
+
+
+def _level_before(trail: Trail, hold: Hold, now_s: float) -> float:
+    """Level of the hold a little while ago; frozen while the arm seems to be away."""
+    if hold.away_level_deg is not None:
+        return hold.away_level_deg
+    lagged = trail.median_deg(max(hold.start_s, now_s - LAG_S[0]), now_s - LAG_S[1], least=5)
+    return hold.level_deg if lagged is None else lagged
 
 
 def check_completed(state: State) -> tuple[State, Events]:
@@ -138,7 +153,7 @@ def ended(
         low_deg=hold.foot_deg if lost else level_deg,
         peak_deg=hold.level_deg if lost else level_deg,
     )
-    if rep.held_s >= state.task.least_s:
+    if end_s - hold.start_s >= state.task.least_s:
         state, events = recorded(replace(state, stage=None), rep)
     elif state.stage is not None:
         state, events = recorded(replace(state, stage=None), state.stage.repetition)
@@ -172,7 +187,7 @@ def _left_upward(state: State, level: float) -> tuple[State, Events]:
     if hold.completed:
         state, events = recorded(replace(state, stage=None, low_deg=hold.level_deg), rep)
         return state, (*events, moved)
-    if rep.held_s >= state.task.least_s:
+    if end_s - hold.start_s >= state.task.least_s:
         state = replace(state, stage=Stage(rep, below))
     return state, (moved,)
 

@@ -16,8 +16,9 @@ Rules, in full:
   down without, the stage is the repetition. A hold already completed stays a repetition.
 - Once HoldCompleted was given the repetition is COMPLETED, whatever ends it, and holds the true
   seconds, those beyond the asked ones too.
-- Without asked seconds a hold under ``FREE_HOLD_S`` leaves no repetition, though it had a
-  HoldStarted; with asked seconds each HoldStarted leads to a repetition or to a higher stage.
+- Without asked seconds a hold that lasted less than ``FREE_HOLD_S`` leaves no repetition, though
+  it had a HoldStarted; with asked seconds each HoldStarted leads to a repetition or to a higher
+  stage.
 """
 
 from __future__ import annotations

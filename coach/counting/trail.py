@@ -41,6 +41,13 @@ class Trail:
         first, last = bisect_right(self.times_s, from_s), bisect_right(self.times_s, to_s)
         return median(self.angles_deg[first:last]) if last - first >= least else None
 
+    def noise_deg(self, from_s: float) -> float:
+        """Standard deviation of readings after ``from_s``, from their jumps; 0 if too few."""
+        angles = self.angles_deg[bisect_right(self.times_s, from_s) :]
+        if len(angles) < 5:
+            return 0.0
+        return 1.4826 / 2**0.5 * median(abs(b - a) for a, b in pairwise(angles))
+
     def between(self, from_s: float, to_s: float) -> tuple[tuple[float, ...], tuple[float, ...]]:
         """Times and angles in ``from_s <= time <= to_s``."""
         first, last = bisect_left(self.times_s, from_s), bisect_right(self.times_s, to_s)
