@@ -251,14 +251,14 @@ class Picture(QWidget):
 
 def _half_outline(room: QRectF, radius: float) -> QPainterPath:
     """Right half of a rounded outline, from the middle below to the middle above."""
-    path = QPainterPath(QPointF(room.center().x(), room.bottom()))
+    path = QPainterPath(QPointF(room.center().x() - 1, room.bottom()))
     path.lineTo(room.right() - radius, room.bottom())
     path.arcTo(
         room.right() - 2 * radius, room.bottom() - 2 * radius, 2 * radius, 2 * radius, -90, 90
     )
     path.lineTo(room.right(), room.top() + radius)
     path.arcTo(room.right() - 2 * radius, room.top(), 2 * radius, 2 * radius, 0, 90)
-    path.lineTo(room.center().x(), room.top())
+    path.lineTo(room.center().x() - 1, room.top())
     return path
 
 

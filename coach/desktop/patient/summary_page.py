@@ -101,7 +101,7 @@ class SummaryPage(ProsePage):
         frame = QFrame(self)
         frame.setProperty("role", "card")
         row = QHBoxLayout(frame)
-        row.setContentsMargins(16, 8, 20, 8)
+        row.setContentsMargins(20, 12, 20, 12)
         row.setSpacing(22)
         middle = middle_repetition(record.repetitions)
         row.addWidget(

@@ -78,7 +78,7 @@ LIGHT = Palette(
     trough="#3B2F52",
     hold="#FFB938",
     rest="#9FC3FF",
-    series=("#4A1F78", "#B4560A", "#2E7FA0"),
+    series=("#4A1F78", "#C8690F", "#2B6C8A"),
 )
 
 

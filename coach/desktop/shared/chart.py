@@ -1,0 +1,278 @@
+"""Painting a movement's chart on any device: angle over date with its error, pain below."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PyQt6.QtCore import QPointF, QRectF, QSize, Qt
+from PyQt6.QtGui import QColor, QImage, QPainter, QPolygonF
+
+from coach.desktop.shared.canvas import Align, Canvas
+from coach.desktop.shared.theme import LIGHT, Palette
+from coach.review.axis import Axis, Tick
+from coach.review.chart import Chart, Dot
+from coach.review.wording import degrees
+
+_BARS_UP_TO = 2
+_STEMS_FROM = 60
+_PAIN_TICKS = (Tick(0, "0"), Tick(5, "5"), Tick(10, "10"))
+_PAIN = Axis(-0.8, 10.8, _PAIN_TICKS)
+
+
+@dataclass(frozen=True, slots=True)
+class _Plot:
+    """A rectangle with a scale on either side."""
+
+    box: QRectF
+    days: Axis
+    values: Axis
+
+    def x(self, day: float) -> float:
+        return self.box.left() + self.days.share(day) * self.box.width()
+
+    def y(self, value: float) -> float:
+        return self.box.bottom() - self.values.share(value) * self.box.height()
+
+    def at(self, day: float, value: float) -> QPointF:
+        return QPointF(self.x(day), self.y(value))
+
+
+def paint_chart(
+    painter: QPainter, rect: QRectF, chart: Chart, em: float, palette: Palette = LIGHT
+) -> None:
+    """Paint into ``rect``; ``em`` is the height of its text in device units."""
+    canvas = Canvas(painter, em, palette)
+    painter.save()
+    top = rect.top() + _heading(canvas, rect, chart)
+    if not chart.dots and not chart.pains:
+        canvas.text(
+            QRectF(rect.left(), top, rect.width(), 2 * em), chart.statement, colour=palette.ink_soft
+        )
+        painter.restore()
+        return
+    left = canvas.width(degrees(-180)) + 0.7 * em
+    right = rect.right() - 0.4 * em
+    bottom = rect.bottom() - 2.5 * em
+    pain_height = max(3.4 * em, 0.2 * (bottom - top)) if chart.pains else 0.0
+    width = right - rect.left() - left
+    upper = QRectF(
+        rect.left() + left, top, width, bottom - top - pain_height - (em if chart.pains else 0)
+    )
+    most_angles = max(3, int(upper.height() / (1.9 * em)))
+    days, angles = chart.axes(max(2, int(width / (4.6 * em))), most_angles)
+    plot = _Plot(upper, days, angles)
+    _ground(canvas, plot, degree_signs=True)
+    _range(canvas, plot, chart)
+    lowest = plot
+    if chart.pains:
+        lower = QRectF(upper.left(), bottom - pain_height, width, pain_height)
+        lowest = _Plot(lower, days, _PAIN)
+        _ground(canvas, lowest, degree_signs=False)
+        _pain(canvas, lowest, chart)
+    _dates(canvas, lowest)
+    painter.restore()
+
+
+def chart_png(chart: Chart, path_size: tuple[int, int] = (1280, 720)) -> QImage:
+    """Give a picture of a chart; needs a running QGuiApplication with the fonts loaded."""
+    width, height = path_size
+    image = QImage(QSize(width, height), QImage.Format.Format_RGB32)
+    image.fill(QColor(LIGHT.card))
+    painter = QPainter(image)
+    em = height / 36
+    paint_chart(painter, QRectF(em, em, width - 2 * em, height - 2 * em), chart, em)
+    painter.end()
+    return image
+
+
+def _heading(canvas: Canvas, rect: QRectF, chart: Chart) -> float:
+    em, soft = canvas.em, canvas.palette.ink_soft
+    title_width = canvas.width(chart.title, 1.1, bold=True)
+    row = QRectF(rect.left(), rect.top(), rect.width(), 1.6 * em)
+    canvas.text(row, chart.title, size=1.1, bold=True)
+    height = row.height()
+    if chart.dots:
+        beside = title_width + 1.2 * em + canvas.width(chart.statement) <= rect.width()
+        if beside:
+            canvas.text(row, chart.statement, align=Align.AlignRight | Align.AlignVCenter)
+        else:
+            canvas.text(row.translated(0, 1.4 * em), chart.statement)
+            height += 1.4 * em
+        height += _legend(canvas, rect.left(), rect.top() + height, rect.width(), chart, soft)
+    return height + 0.5 * em
+
+
+def _legend(
+    canvas: Canvas, left: float, top: float, width: float, chart: Chart, soft: str
+) -> float:
+    em, colours = canvas.em, canvas.palette
+    entries = [("dot", "weeks' medians" if chart.weekly else "session")]
+    if not all(d.complete for d in chart.dots):
+        entries.append(("hollow", "let go early"))
+    entries.append(("band", "95 % error"))
+    if chart.undecided_deg:
+        entries += [("level", "first, last mean"), ("undecided", "no real change")]
+    if chart.other_side_deg is not None:
+        entries.append(("other", f"other side {degrees(chart.other_side_deg)}"))
+    x, size, height = left, 0.85, 1.3 * em
+    middle = top + height / 2
+    for kind, words in entries:
+        needed = 1.9 * em + canvas.width(words, size)
+        if x > left and x + needed > left + width:
+            x, top, middle = left, top + height, middle + height
+        key = QRectF(x, middle - 0.4 * em, 1.3 * em, 0.8 * em)
+        centre = key.center()
+        if kind in ("dot", "hollow"):
+            canvas.disc(centre, 0.26, colours.series[0], hollow=kind == "hollow")
+        elif kind == "band":
+            canvas.fill(key, colours.series[0], 0.2)
+        elif kind == "undecided":
+            _hatch(canvas, key)
+        elif kind == "level":
+            begin, end = QPointF(key.left(), centre.y()), QPointF(key.right(), centre.y())
+            canvas.line(begin, end, colours.ink, 0.2)
+        else:
+            begin, end = QPointF(key.left(), centre.y()), QPointF(key.right(), centre.y())
+            canvas.line(begin, end, colours.series[2], 0.14, Qt.PenStyle.DashLine)
+        box = QRectF(key.right() + 0.3 * em, middle - 0.65 * em, width, height)
+        canvas.text(box, words, size=size, colour=soft)
+        x += needed + 0.9 * em
+    return middle + height / 2 - top + (top - (middle - height / 2))
+
+
+def _ground(canvas: Canvas, plot: _Plot, *, degree_signs: bool) -> None:
+    em, colours = canvas.em, canvas.palette
+    for tick in plot.values.ticks:
+        y = plot.y(tick.at)
+        canvas.line(
+            QPointF(plot.box.left(), y), QPointF(plot.box.right(), y), colours.hairline, 0.06
+        )
+        label = f"{tick.label}\N{DEGREE SIGN}" if degree_signs else tick.label
+        box = QRectF(plot.box.left() - 6.5 * em, y - 0.7 * em, 6 * em, 1.4 * em)
+        canvas.text(
+            box,
+            label,
+            size=0.9,
+            colour=colours.ink_soft,
+            align=Align.AlignRight | Align.AlignVCenter,
+        )
+    for tick in plot.days.ticks:
+        x = plot.x(tick.at)
+        canvas.line(
+            QPointF(x, plot.box.top()), QPointF(x, plot.box.bottom()), colours.hairline, 0.04
+        )
+
+
+def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
+    em, colours = canvas.em, canvas.palette
+    canvas.painter.save()
+    canvas.painter.setClipRect(plot.box.adjusted(-0.5 * em, -0.5 * em, 0.5 * em, 0.5 * em))
+    if chart.undecided_deg:
+        low, high = (min(max(v, plot.values.lo), plot.values.hi) for v in chart.undecided_deg)
+        _hatch(
+            canvas,
+            QRectF(plot.box.left(), plot.y(high), plot.box.width(), plot.y(low) - plot.y(high)),
+        )
+    if chart.other_side_deg is not None:
+        y = plot.y(chart.other_side_deg)
+        canvas.line(
+            QPointF(plot.box.left(), y),
+            QPointF(plot.box.right(), y),
+            colours.series[2],
+            0.14,
+            Qt.PenStyle.DashLine,
+        )
+    bars = len(chart.dots) <= _BARS_UP_TO
+    for run in chart.runs:
+        if len(run) == 1 or bars:
+            for dot in run:
+                _bar(canvas, plot, dot)
+        else:
+            upper = [plot.at(d.day, d.value_deg + d.error_deg) for d in run]
+            lower = [plot.at(d.day, d.value_deg - d.error_deg) for d in run]
+            canvas.fill([*upper, *reversed(lower)], colours.series[0], 0.2)
+    for run in chart.runs:
+        canvas.painter.setPen(canvas.pen(colours.series[0], 0.14 if chart.weekly else 0.09))
+        if not bars:
+            canvas.painter.drawPolyline(QPolygonF([plot.at(d.day, d.value_deg) for d in run]))
+    if chart.weekly:
+        for dot in chart.dots:
+            canvas.fill(_square(plot.at(dot.day, dot.value_deg), 0.09 * em), colours.series[0], 0.5)
+    else:
+        crowded = len(chart.dots) * 0.7 * em > plot.box.width()
+        for dot in chart.dots:
+            at = plot.at(dot.day, dot.value_deg)
+            canvas.disc(at, 0.16 if crowded else 0.26, colours.series[0], hollow=not dot.complete)
+    for level in (chart.first, chart.last):
+        if level:
+            widen = max(0.0, 1.6 * em - (plot.x(level.end_day) - plot.x(level.begin_day))) / 2
+            begin, end = (
+                plot.at(level.begin_day, level.value_deg),
+                plot.at(level.end_day, level.value_deg),
+            )
+            begin.setX(begin.x() - widen)
+            end.setX(end.x() + widen)
+            canvas.line(begin, end, colours.card, 0.36)
+            canvas.line(begin, end, colours.ink, 0.2)
+    canvas.painter.restore()
+
+
+def _bar(canvas: Canvas, plot: _Plot, dot: Dot) -> None:
+    colour, half = canvas.palette.series[0], QPointF(0.35 * canvas.em, 0)
+    top, bottom = (plot.at(dot.day, dot.value_deg + s * dot.error_deg) for s in (1, -1))
+    canvas.line(top, bottom, colour, 0.1)
+    canvas.line(top - half, top + half, colour, 0.1)
+    canvas.line(bottom - half, bottom + half, colour, 0.1)
+
+
+def _hatch(canvas: Canvas, box: QRectF) -> None:
+    """Mark by slanting lines, which do not mix up with the tint of the error band."""
+    em = canvas.em
+    canvas.painter.save()
+    canvas.painter.setClipRect(box, Qt.ClipOperation.IntersectClip)
+    canvas.painter.setPen(canvas.pen(canvas.palette.line, 0.04))
+    x = box.left() - box.height()
+    while x < box.right():
+        canvas.painter.drawLine(
+            QPointF(x, box.bottom()), QPointF(x + box.height(), box.bottom() - box.height())
+        )
+        x += 0.55 * em
+    canvas.painter.restore()
+
+
+def _square(at: QPointF, half: float) -> QRectF:
+    return QRectF(at.x() - half, at.y() - half, 2 * half, 2 * half)
+
+
+def _pain(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
+    em, colour = canvas.em, canvas.palette.series[1]
+    words = "Pain 0\N{EN DASH}10: "
+    stems = len(chart.pains) > _STEMS_FROM
+    words += "highest of a session" if stems else "\N{WHITE CIRCLE} before, \N{BLACK CIRCLE} after"
+    box = QRectF(plot.box.left() + 0.3 * em, plot.box.top() - 0.95 * em, plot.box.width(), 1.1 * em)
+    canvas.text(box, words, size=0.85, colour=canvas.palette.ink_soft)
+    for mark in chart.pains:
+        scores = [s for s in (mark.before, mark.after) if s is not None]
+        if stems:
+            canvas.line(plot.at(mark.day, 0), plot.at(mark.day, max(scores)), colour, 0.1)
+            continue
+        canvas.line(plot.at(mark.day, min(scores)), plot.at(mark.day, max(scores)), colour, 0.1)
+        if mark.before is not None:
+            canvas.disc(plot.at(mark.day, mark.before), 0.22, colour, hollow=True)
+        if mark.after is not None:
+            canvas.disc(plot.at(mark.day, mark.after), 0.22, colour)
+
+
+def _dates(canvas: Canvas, plot: _Plot) -> None:
+    em, colours = canvas.em, canvas.palette
+    for tick in plot.days.ticks:
+        x = plot.x(tick.at)
+        for row, label in enumerate((tick.label, tick.under)):
+            box = QRectF(x - 4 * em, plot.box.bottom() + (0.2 + 1.1 * row) * em, 8 * em, 1.2 * em)
+            canvas.text(
+                box,
+                label,
+                size=0.9,
+                colour=colours.ink_soft,
+                align=Align.AlignHCenter | Align.AlignVCenter,
+            )

@@ -1,0 +1,185 @@
+import threading
+from collections.abc import Callable
+
+import numpy as np
+import pytest
+
+from coach.desktop.patient.coaching import OpenSource
+from coach.desktop.patient.intake import Belt, Intake, Mailbox
+from coach.domain.fault import Fault
+from coach.domain.frame import Frame
+
+from .scripted import ScriptedSource
+
+IMAGE = np.zeros((2, 2, 3), np.uint8)
+
+
+def frame(index: int) -> Frame:
+    return Frame(index, index / 30, IMAGE)
+
+
+def test_a_mailbox_keeps_the_newest_frame_and_counts_the_others_as_lost() -> None:
+    box = Mailbox()
+    for index in range(5):
+        box.put(frame(index))
+    taken = box.take()
+    assert taken is not None
+    assert taken.index == 4
+    assert box.take() is None
+    assert box.frames_lost == 4
+
+
+def test_a_belt_makes_its_reader_wait_and_loses_nothing() -> None:
+    belt = Belt(capacity=2)
+    put: list[int] = []
+
+    def fill() -> None:
+        for index in range(20):
+            belt.put(frame(index))
+            put.append(index)
+
+    reader = threading.Thread(target=fill)
+    reader.start()
+    taken: list[int] = []
+    while len(taken) < 20:
+        assert len(put) <= len(taken) + 2 + 1
+        got = belt.take()
+        if got is not None:
+            taken.append(got.index)
+    reader.join(5)
+    assert taken == list(range(20))
+    assert belt.frames_lost == 0
+
+
+def test_closing_a_full_belt_lets_its_reader_go() -> None:
+    belt = Belt(capacity=1)
+    belt.put(frame(0))
+    reader = threading.Thread(target=lambda: belt.put(frame(1)))
+    reader.start()
+    belt.close()
+    reader.join(5)
+    assert not reader.is_alive()
+
+
+def run(open_source: OpenSource, take: bool = True) -> tuple[list[Frame], list[str | None]]:
+    frames: list[Frame] = []
+    ended: list[str | None] = []
+    over = threading.Event()
+
+    def ready() -> None:
+        got = intake.take() if take else None
+        if got is not None:
+            frames.append(got)
+
+    def end(fault: str | None) -> None:
+        ended.append(fault)
+        over.set()
+
+    intake = Intake(
+        open_source, opened=lambda source: None, ready=ready, ended=end, file_waits=False
+    )
+    intake.start()
+    assert over.wait(10)
+    assert intake.stop()
+    return frames, ended
+
+
+def test_every_frame_of_a_file_arrives_in_order_and_the_source_is_closed() -> None:
+    source = ScriptedSource("file", seconds=1.0)
+    frames, ended = run(lambda: source)
+    assert [each.index for each in frames] == list(range(20))
+    assert ended == [None]
+    assert source.closed_times == 1
+
+
+def broken_in_the_middle() -> ScriptedSource:
+    return ScriptedSource("file", seconds=1.0, fail_after=3)
+
+
+def no_camera() -> ScriptedSource:
+    raise Fault("There is no camera number 7: plug one in.")
+
+
+def broken_inside() -> ScriptedSource:
+    raise ZeroDivisionError
+
+
+@pytest.mark.parametrize(
+    ("open_source", "words"),
+    [
+        (broken_in_the_middle, "camera went away"),
+        (no_camera, "no camera number 7"),
+        (broken_inside, "went wrong"),
+    ],
+)
+def test_a_fault_of_the_source_ends_the_intake_with_its_sentence(
+    open_source: Callable[[], ScriptedSource], words: str
+) -> None:
+    _, ended = run(open_source)
+    assert len(ended) == 1
+    assert ended[0] is not None
+    assert words in ended[0]
+
+
+def test_the_clock_of_the_stamps_runs_with_the_file() -> None:
+    seen: list[tuple[float, float]] = []
+    over = threading.Event()
+
+    def ready() -> None:
+        got = intake.take()
+        now_s = intake.now_s()
+        if got is not None and now_s is not None:
+            seen.append((got.time_s, now_s))
+
+    intake = Intake(
+        lambda: ScriptedSource("file", seconds=0.5),
+        opened=lambda source: None,
+        ready=ready,
+        ended=lambda fault: over.set(),
+        file_waits=False,
+    )
+    intake.start()
+    assert over.wait(10)
+    intake.stop()
+    # A frame is never handed out before its own stamp; how much later depends on the machine.
+    assert all(now_s >= time_s for time_s, now_s in seen)
+    assert len(seen) == 10
+
+
+def test_a_file_waits_after_its_first_frame_until_it_may_play() -> None:
+    arrived: list[int] = []
+    first, over = threading.Event(), threading.Event()
+
+    def ready() -> None:
+        got = intake.take()
+        if got is not None:
+            arrived.append(got.index)
+            first.set()
+
+    intake = Intake(
+        lambda: ScriptedSource("file", seconds=0.5),
+        opened=lambda source: None,
+        ready=ready,
+        ended=lambda fault: over.set(),
+    )
+    intake.start()
+    assert first.wait(10)
+    assert not over.wait(0.3)
+    assert arrived == [0]
+    intake.play()
+    assert over.wait(10)
+    intake.stop()
+    assert arrived == list(range(10))
+
+
+def test_a_waiting_file_can_be_stopped() -> None:
+    first = threading.Event()
+    intake = Intake(
+        lambda: ScriptedSource("file"),
+        opened=lambda source: None,
+        ready=first.set,
+        ended=lambda fault: None,
+    )
+    intake.start()
+    assert first.wait(10)
+    assert intake.stop()

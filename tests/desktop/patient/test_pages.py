@@ -1,0 +1,298 @@
+"""What the pages show, at both sizes of screen, read back from their pixels and names."""
+
+from collections.abc import Callable
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from PyQt6.QtCore import QRect
+from PyQt6.QtGui import QColor, QImage
+from PyQt6.QtWidgets import QAbstractButton, QApplication, QWidget
+from pytestqt.qtbot import QtBot
+
+from coach.desktop.patient.engine import Step, to_image
+from coach.desktop.patient.exercise_page import ExercisePage
+from coach.desktop.patient.picture import Band, Picture
+from coach.desktop.patient.summary_page import middle_repetition
+from coach.desktop.patient.window import PatientWindow
+from coach.desktop.patient.wording import with_error
+from coach.desktop.shared.theme import LIGHT
+from coach.domain.frame import Frame
+from coach.domain.moment import Moment, Stage
+from coach.domain.movement import Side
+from coach.domain.progress import EndedBecause, Phase
+from coach.domain.reading import Doubt, Reading
+from coach.domain.session import SessionEnd
+
+from .scripted import (
+    HEIGHT_PX,
+    PLAN,
+    WIDTH_PX,
+    ScriptedCoaching,
+    ScriptedSource,
+    picture,
+    refused,
+    repetition,
+    standing,
+)
+
+SIZES = [(1280, 800), (1920, 1080)]
+HOLD = Moment(
+    time_s=10.0,
+    stage=Stage.EXERCISE,
+    exercise_index=0,
+    planned=PLAN.exercises[0],
+    following=PLAN.exercises[1],
+    pose=standing(112, Side.LEFT),
+    reading=Reading(10.0, 112.3, 5.6),
+    phase=Phase.HOLDING,
+    held_s=0.4,
+    remaining_s=0.6,
+    repetitions=(repetition(1, 0.0, 1.0),),
+)
+
+
+def pixels(widget: QWidget) -> np.ndarray:
+    image = widget.grab().toImage().convertToFormat(QImage.Format.Format_RGB888)
+    bits = image.constBits()
+    assert bits is not None
+    rows = np.frombuffer(bits.asstring(image.sizeInBytes()), np.uint8)
+    return rows.reshape(image.height(), image.bytesPerLine())[:, : 3 * image.width()].reshape(
+        image.height(), image.width(), 3
+    )
+
+
+def near(shot: np.ndarray, colour: str, tolerance: int = 12) -> np.ndarray:
+    wanted = np.array(QColor(colour).getRgb()[:3], int)
+    return (np.abs(shot.astype(int) - wanted) <= tolerance).all(axis=2)
+
+
+@pytest.fixture(params=SIZES, ids=["small", "large"])
+def window(request: pytest.FixtureRequest, app: QApplication, qtbot: QtBot) -> PatientWindow:
+    made = PatientWindow(PLAN, ScriptedSource, lambda source: ScriptedCoaching())
+    made._started = True  # the pages are fed by hand
+    qtbot.addWidget(made)
+    made.resize(*request.param)
+    made.show()
+    qtbot.waitExposed(made)
+    return made
+
+
+def feed(window: PatientWindow, moment: Moment) -> None:
+    image = to_image(Frame(0, moment.time_s, picture()))
+    window._step(Step(moment, image))
+    QApplication.processEvents()
+
+
+def test_the_picture_is_a_mirror(app: QApplication, qtbot: QtBot) -> None:
+    view = Picture()
+    qtbot.addWidget(view)
+    view.resize(800, 600)
+    view.show_image(to_image(Frame(0, 0.0, picture())))
+    shot = pixels(view)
+    red_x, blue_x = (np.nonzero(near(shot, c, 60))[1].mean() for c in ("#ff0000", "#0000ff"))
+    assert red_x > 400 > blue_x
+    # and what is drawn at a pixel of the frame lands on that pixel of the mirror
+    at = view.mirrored((30.0, 120.0))
+    assert near(shot, "#ff0000", 60)[round(at.y()), round(at.x())]
+
+
+def test_a_picture_is_neither_cropped_nor_stretched(app: QApplication, qtbot: QtBot) -> None:
+    view = Picture()
+    qtbot.addWidget(view)
+    for width, height in ((800, 400), (400, 800)):
+        view.resize(width, height)
+        view.show_image(to_image(Frame(0, 0.0, picture())))
+        place = view.picture_rect()
+        assert place.width() / place.height() == pytest.approx(WIDTH_PX / HEIGHT_PX)
+        assert view.rect().contains(place.toAlignedRect())
+
+
+def test_an_image_owns_its_pixels() -> None:
+    pixels_rgb = picture().copy()
+    image = to_image(Frame(0, 0.0, pixels_rgb))
+    pixels_rgb[:] = 0
+    assert image.pixelColor(30, 120) == QColor("#ff0000")
+
+
+def test_the_band_shrinks_with_the_time_that_is_left(app: QApplication, qtbot: QtBot) -> None:
+    view = Picture()
+    qtbot.addWidget(view)
+    view.resize(800, 600)
+    seen = []
+    for left_s in (30.0, 20.0, 10.0, 0.0):
+        view.show_band(Band(left_s, 30.0))
+        seen.append(int(near(pixels(view), LIGHT.hold).sum()))
+    full = seen[0]
+    assert seen[3] == 0
+    assert seen[1] / full == pytest.approx(2 / 3, abs=0.04)
+    assert seen[2] / full == pytest.approx(1 / 3, abs=0.04)
+
+
+def ink_height(window: PatientWindow, widget: QWidget, colour: str) -> int:
+    """Height in pixels of the tallest unbroken run of rows that hold this colour."""
+    rows = near(pixels(widget), colour, 40).any(axis=1)
+    best = run = 0
+    for inked in rows:
+        run = run + 1 if inked else 0
+        best = max(best, run)
+    return best
+
+
+def test_the_numbers_that_matter_are_a_tenth_of_the_window_high(window: PatientWindow) -> None:
+    feed(window, HOLD)
+    page = window.exercise
+    tenth = window.height() / 10
+    assert ink_height(window, page.angle, LIGHT.ink) >= tenth
+    assert ink_height(window, page.clock, LIGHT.hold) >= tenth
+    assert ink_height(window, page.clock, LIGHT.hold) >= ink_height(window, page.angle, LIGHT.ink)
+
+
+def test_a_hold_shows_angle_error_clock_and_count(window: PatientWindow) -> None:
+    feed(window, HOLD)
+    page = window.exercise
+    assert "112°" in page.angle.accessibleName()
+    assert "± 6°" in page.angle.accessibleName()
+    assert page.clock.accessibleName().endswith(" 1")
+    assert page.count.accessibleName() == "Holds done: 1 of 2"
+    assert near(pixels(page.picture), LIGHT.hold).any()
+
+
+def test_a_refused_reading_shows_what_to_do_and_no_number(window: PatientWindow) -> None:
+    feed(window, HOLD)
+    feed(window, replace(HOLD, reading=refused(Doubt.TURN_TO_FACE)))
+    page = window.exercise
+    shown = page.angle.accessibleName()
+    assert "°" not in shown
+    assert "Face the camera" in shown
+    assert "waiting" in page.clock.accessibleName()
+
+
+def test_paused_is_said_on_the_picture_and_the_button(window: PatientWindow) -> None:
+    feed(window, HOLD)
+    before = pixels(window.exercise.picture).mean()
+    feed(window, replace(HOLD, stage=Stage.PAUSED))
+    assert window.exercise.pause_button.text() == "Go on"
+    assert pixels(window.exercise.picture).mean() < before
+
+
+def test_everything_of_a_page_lies_inside_the_window(window: PatientWindow) -> None:
+    moments = [
+        replace(HOLD, stage=Stage.WELCOME),
+        HOLD,
+        replace(HOLD, stage=Stage.PAIN_BEFORE),
+    ]
+    for moment in moments:
+        feed(window, moment)
+        for part in window.findChildren(QWidget):
+            if part.isVisible() and part.width() and part.height():
+                corner = part.mapTo(window, part.rect().topLeft())
+                assert window.rect().contains(QRect(corner, part.size())), part
+
+
+def outcome_of(window: PatientWindow, because: SessionEnd = SessionEnd.COMPLETED) -> None:
+    coaching = ScriptedCoaching()
+    coaching._done = [
+        repetition(1, 0.0, 1.0, 100.0),
+        repetition(2, 2.0, 1.0, 120.0),
+        repetition(3, 4.0, 1.0, 110.0),
+    ]
+    coaching._pain_before = 2
+    coaching._end_exercise(SessionEnd.COMPLETED, 4)
+    window._finish(coaching.finish(because))
+    QApplication.processEvents()
+
+
+def texts(page: QWidget) -> str:
+    from PyQt6.QtWidgets import QLabel
+
+    return "\n".join(label.text() for label in page.findChildren(QLabel) if label.isVisible())
+
+
+def test_the_summary_tells_dose_value_pain_and_place(window: PatientWindow) -> None:
+    outcome_of(window)
+    shown = texts(window.summary)
+    for words in ("3 of 2 holds", "110° ± 6°", "2 → 4", "/home/rosa/Sessions", "pain went up"):
+        assert words in shown
+
+
+def test_the_value_of_an_exercise_is_the_middle_completed_hold() -> None:
+    values = [101.0, 140.0, 99.0, 103.0, 102.0]
+    holds = [repetition(n + 1, n * 9.0, 5.0, value) for n, value in enumerate(values)]
+    broken = repetition(6, 60.0, 1.0, 30.0, EndedBecause.LET_GO)
+    middle = middle_repetition((*holds, broken))
+    assert middle is not None
+    assert middle.value_deg == np.median(values)
+    assert middle_repetition((broken,)) is broken
+    assert middle_repetition(()) is None
+
+
+@pytest.mark.parametrize(
+    ("angle_deg", "error_deg", "text"),
+    [
+        (112.4, 5.2, "112° ± 6°"),
+        (-12.3, 0.2, "\N{MINUS SIGN}12° ± 1°"),
+        (-0.3, 3.0, "0° ± 3°"),
+    ],
+)
+def test_an_angle_is_never_written_with_too_small_an_error(
+    angle_deg: float, error_deg: float, text: str
+) -> None:
+    assert with_error(angle_deg, error_deg) == text
+
+
+def test_pain_is_chosen_shown_and_only_then_confirmed(window: PatientWindow) -> None:
+    feed(window, replace(HOLD, stage=Stage.PAIN_BEFORE))
+    answers: list[int] = []
+    window.pain.answered.connect(answers.append)
+    window.pain.confirm()
+    assert answers == []
+    assert not window.pain.go_button.isEnabled()
+    window.pain.choose(9)
+    assert "ask your therapist" in texts(window.pain)
+    window.pain.choose(6)
+    assert "more than the 4 your plan allows" in texts(window.pain)
+    window.pain.choose(4)
+    assert "Tell your therapist" not in texts(window.pain)
+    window.pain.confirm()
+    assert answers == [4]
+    feed(window, replace(HOLD, stage=Stage.PAIN_AFTER))
+    assert window.pain.chosen is None
+
+
+def every_stage() -> list[Callable[[PatientWindow], None]]:
+    return [
+        lambda window: feed(window, replace(HOLD, stage=Stage.WELCOME)),
+        lambda window: feed(window, replace(HOLD, stage=Stage.PAIN_BEFORE)),
+        lambda window: feed(window, HOLD),
+        lambda window: feed(window, replace(HOLD, stage=Stage.PAUSED)),
+        outcome_of,
+    ]
+
+
+@pytest.mark.parametrize("go", every_stage())
+def test_every_control_has_a_name_and_can_be_reached_by_tab(
+    window: PatientWindow, go: Callable[[PatientWindow], None]
+) -> None:
+    go(window)
+    window.activateWindow()
+    buttons = [b for b in window.findChildren(QAbstractButton) if b.isVisible() and b.isEnabled()]
+    assert buttons
+    assert all(button.accessibleName() for button in buttons)
+    assert all(button.accessibleDescription() for button in buttons)
+    reached: set[QWidget] = set()
+    for _ in range(40):
+        focused = window.focusWidget()
+        if focused is not None:
+            reached.add(focused)
+        window.focusNextChild()
+    missing = [b.text() for b in buttons if b not in reached and not b.property("score")]
+    missing = [text for text in missing if not text.isdigit()]
+    assert not missing
+
+
+def test_numbers_have_names_for_a_screen_reader(window: PatientWindow) -> None:
+    feed(window, HOLD)
+    page: ExercisePage = window.exercise
+    for part in (page.angle, page.clock, page.count, page.picture):
+        assert part.accessibleName()

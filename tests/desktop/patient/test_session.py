@@ -1,0 +1,222 @@
+"""A whole session by the keyboard alone, and what happens when things break."""
+
+import threading
+from collections.abc import Callable
+
+import pytest
+from PyQt6.QtCore import Qt
+from PyQt6.QtTest import QTest
+from PyQt6.QtWidgets import QApplication
+from pytestqt.qtbot import QtBot
+
+from coach.desktop.patient.coaching import BeginCoaching, OpenSource
+from coach.desktop.patient.window import PatientWindow
+from coach.domain.fault import Fault
+from coach.domain.moment import Order, Stage
+from coach.domain.session import SessionEnd
+
+from .scripted import PLAN, ScriptedCoaching, ScriptedSource
+
+Opener = Callable[[OpenSource, BeginCoaching], PatientWindow]
+LONG_MS = 20_000
+
+
+@pytest.fixture
+def open_window(app: QApplication, qtbot: QtBot) -> Opener:
+    def make(open_source: OpenSource, begin: BeginCoaching) -> PatientWindow:
+        window = PatientWindow(PLAN, open_source, begin)
+        qtbot.addWidget(window)
+        window.show()
+        qtbot.waitExposed(window)
+        return window
+
+    return make
+
+
+def press(window: PatientWindow, key: Qt.Key) -> None:
+    QTest.keyClick(window.focusWidget() or window, key)
+
+
+def wait_for(qtbot: QtBot, window: PatientWindow, stage: Stage) -> None:
+    qtbot.waitUntil(lambda: window.stage is stage, timeout=LONG_MS)
+
+
+def test_a_whole_session_by_the_keyboard(open_window: Opener, qtbot: QtBot) -> None:
+    source, coaching = ScriptedSource(seconds=10_000), ScriptedCoaching()
+    window = open_window(lambda: source, lambda opened: coaching)
+    wait_for(qtbot, window, Stage.WELCOME)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.PAIN_BEFORE)
+    press(window, Qt.Key.Key_3)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.EXERCISE)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.PAUSED)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.PAIN_AFTER)
+    press(window, Qt.Key.Key_X)
+    press(window, Qt.Key.Key_Left)
+    press(window, Qt.Key.Key_Return)
+    wait_for(qtbot, window, Stage.PAIN_BEFORE)
+    press(window, Qt.Key.Key_X)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.EXERCISE)
+    press(window, Qt.Key.Key_N)
+    qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
+    assert coaching.orders == [
+        (Order.START, None),
+        (Order.PAIN, 3),
+        (Order.PAUSE, None),
+        (Order.RESUME, None),
+        (Order.PAIN, 9),
+        (Order.PAIN, 10),
+        (Order.SKIP, None),
+    ]
+    assert coaching.finished_because == [SessionEnd.COMPLETED]
+    assert window.summary.isVisible()
+    assert source.closed_times == 1  # the camera is let go as soon as it is over
+    press(window, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: not window.isVisible(), timeout=LONG_MS)
+    assert coaching.closed_times == 1
+    assert threading.get_ident() not in coaching.threads
+    assert len(coaching.threads) == 1
+
+
+@pytest.mark.parametrize("key", [Qt.Key.Key_S, Qt.Key.Key_Escape])
+def test_stop_is_one_key_and_keeps_what_was_done(
+    open_window: Opener, qtbot: QtBot, key: Qt.Key
+) -> None:
+    coaching = ScriptedCoaching()
+    window = open_window(lambda: ScriptedSource(seconds=10_000), lambda opened: coaching)
+    start(qtbot, window)
+    press(window, key)
+    qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
+    assert coaching.orders[-1] == (Order.STOP, None)
+    assert "/home/rosa" in window.summary._saved.text()
+    window.close()
+
+
+def start(qtbot: QtBot, window: PatientWindow) -> None:
+    wait_for(qtbot, window, Stage.WELCOME)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.PAIN_BEFORE)
+    press(window, Qt.Key.Key_0)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.EXERCISE)
+
+
+def test_closing_in_the_middle_saves_and_ends_both_threads(
+    open_window: Opener, qtbot: QtBot
+) -> None:
+    coaching = ScriptedCoaching()
+    window = open_window(lambda: ScriptedSource(seconds=10_000), lambda opened: coaching)
+    start(qtbot, window)
+    thread = window.engine._thread
+    assert thread is not None
+    window.close()
+    assert thread.isFinished()
+    assert coaching.finished_because == [SessionEnd.STOPPED]
+    assert coaching.closed_times == 1
+
+
+def test_closing_before_the_start_writes_nothing(open_window: Opener, qtbot: QtBot) -> None:
+    coaching = ScriptedCoaching()
+    window = open_window(lambda: ScriptedSource(seconds=10_000), lambda opened: coaching)
+    wait_for(qtbot, window, Stage.WELCOME)
+    window.close()
+    assert coaching.finished_because == []
+    assert coaching.closed_times == 1
+
+
+def test_a_camera_that_goes_away_is_told_and_the_session_kept(
+    open_window: Opener, qtbot: QtBot
+) -> None:
+    unplugged = threading.Event()
+
+    class Camera(ScriptedSource):
+        def __iter__(self):  # type: ignore[no-untyped-def]
+            for frame in super().__iter__():
+                if unplugged.is_set():
+                    raise Fault("The camera went away: plug it in again and start anew.")
+                yield frame
+
+    coaching = ScriptedCoaching()
+    window = open_window(lambda: Camera(seconds=10_000), lambda opened: coaching)
+    start(qtbot, window)
+    unplugged.set()
+    qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
+    assert window.banner.isVisible()
+    assert "camera went away" in window.banner.sentence.text()
+    assert coaching.finished_because == [SessionEnd.INPUT_ENDED]
+    window.close()
+
+
+def test_without_a_camera_it_can_be_tried_again(open_window: Opener, qtbot: QtBot) -> None:
+    tries: list[int] = []
+
+    def plug_in_at_the_second_try() -> ScriptedSource:
+        tries.append(1)
+        if len(tries) == 1:
+            raise Fault("There is no camera number 0: plug one in.")
+        return ScriptedSource(seconds=10_000)
+
+    window = open_window(plug_in_at_the_second_try, lambda opened: ScriptedCoaching())
+    qtbot.waitUntil(window.banner.isVisible, timeout=LONG_MS)
+    assert "no camera number 0" in window.banner.sentence.text()
+    assert not window.welcome.start_button.isEnabled()
+    press(window, Qt.Key.Key_R)
+    wait_for(qtbot, window, Stage.WELCOME)
+    assert not window.banner.isVisible()
+    window.close()
+
+
+def broken_model(opened: object) -> ScriptedCoaching:
+    raise Fault("The pose model does not have the expected bytes: install the program again.")
+
+
+def test_a_model_that_does_not_load_is_told(open_window: Opener, qtbot: QtBot) -> None:
+    window = open_window(lambda: ScriptedSource(seconds=10_000), broken_model)
+    qtbot.waitUntil(window.banner.isVisible, timeout=LONG_MS)
+    assert "pose model" in window.banner.sentence.text()
+    window.close()
+
+
+def test_an_error_in_the_worker_is_told_and_the_session_kept(
+    open_window: Opener, qtbot: QtBot, capsys: pytest.CaptureFixture[str]
+) -> None:
+    coaching = ScriptedCoaching()
+    window = open_window(lambda: ScriptedSource(seconds=10_000), lambda opened: coaching)
+    start(qtbot, window)
+    coaching._break_at = coaching.steps
+    qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
+    assert "went wrong" in window.banner.sentence.text()
+    assert coaching.finished_because == [SessionEnd.INTERRUPTED]
+    assert "ZeroDivisionError" in capsys.readouterr().err
+    window.close()
+
+
+@pytest.mark.parametrize("run", [1, 2])
+def test_every_frame_of_a_file_is_measured(open_window: Opener, qtbot: QtBot, run: int) -> None:
+    coaching = ScriptedCoaching()
+    window = open_window(lambda: ScriptedSource("file", seconds=1.5), lambda opened: coaching)
+    start(qtbot, window)
+    qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
+    assert coaching.steps == 30
+    assert coaching.finished_because == [SessionEnd.INPUT_ENDED]
+    window.close()
+
+
+def test_a_held_down_key_gives_one_order(open_window: Opener, qtbot: QtBot) -> None:
+    from PyQt6.QtCore import QEvent
+    from PyQt6.QtGui import QKeyEvent
+
+    coaching = ScriptedCoaching()
+    window = open_window(lambda: ScriptedSource(seconds=10_000), lambda opened: coaching)
+    start(qtbot, window)
+    none = Qt.KeyboardModifier.NoModifier
+    for _ in range(5):
+        repeat = QKeyEvent(QEvent.Type.KeyPress, Qt.Key.Key_S, none, "s", autorep=True)
+        QApplication.sendEvent(window, repeat)
+    qtbot.wait(50)
+    assert (Order.STOP, None) not in coaching.orders
+    window.close()

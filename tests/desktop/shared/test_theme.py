@@ -1,0 +1,152 @@
+"""Contrast by WCAG's own formula, type that covers what is written."""
+
+import os
+import re
+from importlib.resources import files
+from itertools import pairwise
+
+import pytest
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+from PyQt6.QtGui import QFontDatabase, QFontInfo, QRawFont
+from PyQt6.QtWidgets import QApplication
+
+from coach.desktop.shared.application import create_application
+from coach.desktop.shared.theme import LIGHT, Palette, style_sheet
+from coach.desktop.shared.typeface import FAMILY, FILES, font, load_fonts
+from coach.domain.fault import Fault
+
+TEXT = [
+    (ink, ground)
+    for ink in ("ink", "ink_soft", "accent", "caution")
+    for ground in ("paper", "card", "accent_wash", "caution_wash")
+] + [
+    ("on_accent", "accent"),
+    ("on_accent", "accent_deep"),
+    ("card", "ink"),
+    ("card", "caution"),
+    ("stage_ink", "stage"),
+    ("stage_soft", "stage"),
+    ("hold", "stage"),
+    ("rest", "stage"),
+]
+GRAPHICS = [
+    ("line", "paper"),
+    ("line", "card"),
+    ("focus", "paper"),
+    ("focus", "card"),
+    ("hold", "trough"),
+    ("rest", "trough"),
+    ("accent", "card"),
+]
+
+
+def luminance(colour: str) -> float:
+    """Relative luminance, as defined in WCAG 2.2."""
+    parts = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
+    linear = [c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in parts]
+    return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2]
+
+
+def contrast(one: str, other: str) -> float:
+    """Contrast ratio, as defined in WCAG 2.2."""
+    darker, lighter = sorted((luminance(one), luminance(other)))
+    return (lighter + 0.05) / (darker + 0.05)
+
+
+def test_the_formula_gives_the_known_extremes() -> None:
+    assert contrast("#000000", "#ffffff") == pytest.approx(21.0)
+    assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.01)
+
+
+@pytest.mark.parametrize("palette", [LIGHT], ids=["light"])
+@pytest.mark.parametrize(("ink", "ground"), TEXT)
+def test_text_can_be_read(palette: Palette, ink: str, ground: str) -> None:
+    assert contrast(getattr(palette, ink), getattr(palette, ground)) >= 4.5
+
+
+@pytest.mark.parametrize(("ink", "ground"), GRAPHICS)
+def test_shapes_can_be_seen(ink: str, ground: str) -> None:
+    assert contrast(getattr(LIGHT, ink), getattr(LIGHT, ground)) >= 3.0
+
+
+@pytest.mark.parametrize("colour", LIGHT.series)
+def test_lines_of_a_chart_can_be_seen(colour: str) -> None:
+    assert contrast(colour, LIGHT.card) >= 3.0
+
+
+def test_lines_of_a_chart_differ_without_colour() -> None:
+    ordered = sorted(luminance(colour) for colour in LIGHT.series)
+    assert all((light + 0.05) / (dark + 0.05) > 1.3 for dark, light in pairwise(ordered))
+
+
+def test_every_place_of_the_style_sheet_is_filled() -> None:
+    assert "$" not in style_sheet(LIGHT, 1.5)
+
+
+def test_type_grows_with_the_factor() -> None:
+    def sizes(factor: float) -> list[int]:
+        return [int(px) for px in re.findall(r"font-size: (\d+)px", style_sheet(LIGHT, factor))]
+
+    assert sizes(2.0) == [2 * px for px in sizes(1.0)]
+
+
+@pytest.fixture
+def app(qapp: QApplication) -> QApplication:
+    return create_application(["test"])
+
+
+def test_the_program_writes_in_its_own_type(app: QApplication) -> None:
+    assert load_fonts() == FAMILY
+    assert FAMILY in QFontDatabase.families()
+    assert QFontInfo(app.font()).family() == FAMILY
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "The quick brown fox jumps over the lazy dog 0123456789 .,;:!?'\"()[]/%&+-=<>@#*",
+        "Zwölf Boxkämpfer jagen Eva quer über den großen Sylter Deich ÄÖÜ ẞß „“‚‘",  # noqa: RUF001
+        "° ± – — → ← ↑ ↓ × ≤ ≥ … • · − ≈ Δ ² ³ ½ € § ✓ ● ○ ▲ ▼",  # noqa: RUF001
+    ],
+)
+def test_its_type_has_every_sign(app: QApplication, text: str) -> None:
+    folder = files("coach.desktop.shared").joinpath("fonts")
+    raw = [QRawFont(str(folder.joinpath(name)), 20.0) for name in FILES]
+    letters, signs = (raw[0], raw[1]), raw[2]
+    for sign in set(text) - {" ", "ẞ"}:
+        assert all(r.supportsCharacter(sign) for r in letters) or signs.supportsCharacter(sign), (
+            sign
+        )
+
+
+def test_tabular_digits_are_equally_wide(app: QApplication) -> None:
+    from PyQt6.QtGui import QFontMetricsF
+
+    metrics = QFontMetricsF(font(100, bold=True, tabular=True))
+    widths = {round(metrics.horizontalAdvance(digit), 2) for digit in "0123456789"}
+    assert len(widths) == 1
+
+
+def test_fonts_carry_their_licence_and_stay_small() -> None:
+    folder = files("coach.desktop.shared").joinpath("fonts")
+    present = {entry.name for entry in folder.iterdir()}
+    assert {"OFL-AtkinsonHyperlegibleNext.txt", "OFL-NotoSansMath.txt", *FILES} <= present
+    assert sum(len(folder.joinpath(name).read_bytes()) for name in FILES) < 600_000
+
+
+def test_without_a_screen_it_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
+    from coach.desktop.shared import application
+
+    for name in ("QT_QPA_PLATFORM", "DISPLAY", "WAYLAND_DISPLAY"):
+        monkeypatch.delenv(name, raising=False)
+    monkeypatch.setattr("sys.platform", "linux")
+    with pytest.raises(Fault, match="no screen"):
+        application._choose_platform(offscreen_allowed=False)
+    assert "QT_QPA_PLATFORM" not in os.environ
+    monkeypatch.setenv("QT_QPA_PLATFORM_PLUGIN_PATH", "/x/cv2/qt/plugins")
+    monkeypatch.setenv("QT_QPA_PLATFORM", "")
+    application._choose_platform(offscreen_allowed=True)
+    assert os.environ["QT_QPA_PLATFORM"] == "offscreen"
+    assert "QT_QPA_PLATFORM_PLUGIN_PATH" not in os.environ
