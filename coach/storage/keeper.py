@@ -1,0 +1,74 @@
+"""A session on its way: journal while it runs, session file at its end."""
+
+from __future__ import annotations
+
+import contextlib
+from collections.abc import Iterable
+from pathlib import Path
+
+from coach.domain.fault import Fault
+from coach.session.assemble import assemble
+from coach.session.entries import Entry, LandmarkRows, ReadingRows, SessionOpened
+from coach.storage.atomic import sync_folder
+from coach.storage.journal import SUFFIX, Journal, SyncPolicy
+from coach.storage.session_file import write_session
+
+
+class SessionKeeper:
+    """Keeps what happens, from the first entry to the session file.
+
+    ``keep`` adds entries; ``finish`` writes the session file out of the journal itself, as the
+    recovery after a crash does, and only then removes the journal. Where the journal cannot be
+    read back, the file is made without traces from what is kept in memory.
+    """
+
+    def __init__(
+        self, journals: Path, opened: SessionOpened, policy: SyncPolicy | None = None
+    ) -> None:
+        """Begin a journal in the folder ``journals``."""
+        self.journal = Journal(journals / f"{opened.session_id}{SUFFIX}", opened, policy)
+        self._without_traces: list[Entry] = [opened]
+        self._finished: Path | None = None
+
+    @property
+    def fault(self) -> Fault | None:
+        """The present trouble with the disk, if there is any."""
+        return self.journal.fault
+
+    def keep(self, entries: Iterable[Entry]) -> None:
+        """Add entries; all are kept even if the disk's trouble raises one ``Fault``."""
+        trouble: Fault | None = None
+        for entry in entries:
+            if not isinstance(entry, ReadingRows | LandmarkRows):
+                self._without_traces.append(entry)
+            try:
+                self.journal.append(entry)
+            except Fault as fault:
+                trouble = fault
+        if trouble is not None:
+            raise trouble
+
+    def finish(self, sessions: Path) -> Path | None:
+        """Save the session file in the folder ``sessions`` and give its path.
+
+        None where nothing was done that is worth a file. If saving raises a ``Fault`` the journal
+        stays, and another folder may be tried.
+        """
+        if self._finished is not None:
+            return self._finished
+        try:
+            entries: Iterable[Entry] = self.journal.content().entries
+        except Fault:
+            entries = self._without_traces
+        session = assemble(entries)
+        path = None if session.empty else write_session(sessions, session)
+        self._finished = path
+        self.close()
+        with contextlib.suppress(OSError):
+            self.journal.path.unlink(missing_ok=True)
+            sync_folder(self.journal.path.parent)
+        return path
+
+    def close(self) -> None:
+        """Let go of the journal without finishing: the next start recovers it."""
+        self.journal.close()
