@@ -1,9 +1,8 @@
-"""MediaPipe's pose landmarker; no other module imports MediaPipe."""
+"""MediaPipe's pose landmarker."""
 
 from __future__ import annotations
 
 import atexit
-import os
 from typing import Any, Protocol
 
 import numpy as np
@@ -12,6 +11,7 @@ from numpy.typing import NDArray
 from coach.domain.fault import Fault
 from coach.pose.body import Body
 from coach.pose.bundle import Bundle
+from coach.pose.library import import_mediapipe
 
 _LANDMARKS = 33
 
@@ -29,28 +29,6 @@ class Landmarker(Protocol):
     def close(self) -> None:
         """Free the model; may be called twice."""
         ...
-
-
-def import_mediapipe() -> tuple[Any, Any]:
-    """Import MediaPipe's image and vision parts, which takes about a second."""
-    # It imports cv2, which points Qt at plugins of another Qt than PyQt6's.
-    names = ("QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_FONTDIR")
-    before = {name: os.environ.get(name) for name in names}
-    try:
-        import mediapipe
-        from mediapipe.tasks.python import vision
-    except (ImportError, OSError) as error:
-        raise Fault(
-            f"The pose model's library MediaPipe cannot be loaded ({error}); install what it"
-            " misses, or the program again."
-        ) from error
-    finally:
-        for name, value in before.items():
-            if value is None:
-                os.environ.pop(name, None)
-            else:
-                os.environ[name] = value
-    return mediapipe, vision
 
 
 class MediaPipeLandmarker:

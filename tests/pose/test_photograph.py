@@ -6,6 +6,7 @@ turned a little to her left, looking into the camera. Her right arm is at the pi
 
 from __future__ import annotations
 
+import os
 import re
 import subprocess
 import sys
@@ -218,15 +219,24 @@ def test_a_damaged_bundle_is_refused(tmp_path: Path) -> None:
         open_estimator(bundle)
 
 
-def test_nothing_but_our_own_words_on_the_error_stream() -> None:
+def test_the_library_leaves_error_stream_environment_and_modules_alone() -> None:
     code = (
-        "import sys; import skimage.data; from coach.domain.frame import Frame;"
+        "import os, sys; import skimage.data; from coach.domain.frame import Frame;"
         "from coach.pose.estimator import open_estimator;"
         "estimator = open_estimator();"
         "assert estimator.estimate(Frame(0, 0.0, skimage.data.astronaut())) is not None;"
-        "print('still heard', file=sys.stderr)"
+        "print('still heard', file=sys.stderr);"
+        "print([name for name in os.environ if name.startswith('QT_QPA')]);"
+        "import matplotlib.pyplot, matplotlib.figure;"  # the true ones are still to be had
+        "print(callable(matplotlib.pyplot.plot))"
     )
     run = subprocess.run(
-        [sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=Path.cwd()
+        [sys.executable, "-c", code],
+        capture_output=True,
+        text=True,
+        check=True,
+        cwd=Path.cwd(),
+        env={key: value for key, value in os.environ.items() if not key.startswith("QT_QPA")},
     )
     assert run.stderr == "still heard\n"
+    assert run.stdout == "[]\nTrue\n"
