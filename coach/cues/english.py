@@ -16,7 +16,7 @@ ENGLISH: dict[str, tuple[str, str]] = {
     "caution": (
         "Stop if the pain turns sharp or keeps growing, if your arm goes numb, tingles or feels "
         "weak, or if you feel dizzy. Then ask your therapist before you go on.",
-        "Stop if: sharp or growing pain, numb, tingling or weak arm, dizzy",
+        "Stop if: pain sharp or growing; arm numb or weak; dizzy",
     ),
     "emergency": (
         "If your chest hurts or you cannot breathe well, stop and call for emergency help.",
@@ -49,80 +49,75 @@ ENGLISH: dict[str, tuple[str, str]] = {
     ),
     # Where to stand
     "place.front": (
-        "Face the camera. Step back until it can see you from your head down to your hips.",
+        "Face the camera. Step back until it sees you from head to hips.",
         "Face the camera, step back",
     ),
     "place.back": (
-        "Turn your back to the camera. Step away until it can see you from your head down to your "
-        "hips.",
+        "Turn your back to the camera. Step away until it sees you from head to hips.",
         "Back to the camera, step away",
     ),
     "place.side.left": (
-        "Turn so that your left shoulder points to the camera. Step away until it can see you from "
-        "your head down to your hips.",
+        "Turn your left shoulder to the camera. Step away until it sees you from head to hips.",
         "Left shoulder to the camera",
     ),
     "place.side.right": (
-        "Turn so that your right shoulder points to the camera. Step away until it can see you "
-        "from your head down to your hips.",
+        "Turn your right shoulder to the camera. Step away until it sees you from head to hips.",
         "Right shoulder to the camera",
     ),
     # What to do
     "do.flexion.left": (
-        "Keep your left elbow straight. Lift your left arm forwards and up until you feel a "
-        "stretch, and stay there.",
+        "Keep your left elbow straight. Lift your left arm forwards and up. "
+        "Stay where you feel a stretch.",
         "Left arm forwards and up",
     ),
     "do.flexion.right": (
-        "Keep your right elbow straight. Lift your right arm forwards and up until you feel a "
-        "stretch, and stay there.",
+        "Keep your right elbow straight. Lift your right arm forwards and up. "
+        "Stay where you feel a stretch.",
         "Right arm forwards and up",
     ),
     "do.extension.left": (
-        "Stand tall and keep your left elbow straight. Move your left arm backwards until you feel "
-        "a stretch, and stay there.",
+        "Stand tall, your left elbow straight. Move your left arm backwards. "
+        "Stay where you feel a stretch.",
         "Left arm backwards",
     ),
     "do.extension.right": (
-        "Stand tall and keep your right elbow straight. Move your right arm backwards until you "
-        "feel a stretch, and stay there.",
+        "Stand tall, your right elbow straight. Move your right arm backwards. "
+        "Stay where you feel a stretch.",
         "Right arm backwards",
     ),
     "do.abduction.left": (
-        "Stand tall. Lift your left arm out to the side and up until you feel a stretch, and stay "
-        "there.",
+        "Stand tall. Lift your left arm out to the side and up. Stay where you feel a stretch.",
         "Left arm out to the side and up",
     ),
     "do.abduction.right": (
-        "Stand tall. Lift your right arm out to the side and up until you feel a stretch, and stay "
-        "there.",
+        "Stand tall. Lift your right arm out to the side and up. Stay where you feel a stretch.",
         "Right arm out to the side and up",
     ),
     "do.external-rotation-0.left": (
-        "Bend your left elbow to a right angle and keep it at your side. Turn your left hand "
-        "outwards until you feel a stretch, and stay there.",
+        "Bend your left elbow to a right angle, at your side. Turn your left hand outwards. "
+        "Stay where you feel a stretch.",
         "Left elbow at your side, hand outwards",
     ),
     "do.external-rotation-0.right": (
-        "Bend your right elbow to a right angle and keep it at your side. Turn your right hand "
-        "outwards until you feel a stretch, and stay there.",
+        "Bend your right elbow to a right angle, at your side. Turn your right hand outwards. "
+        "Stay where you feel a stretch.",
         "Right elbow at your side, hand outwards",
     ),
     # How often, how long
     "exercise-number": ("Exercise {number} of {count}.", "Exercise {number} of {count}"),
     "dose.many": (
-        "Do this {repetitions} times and hold for {hold_s} seconds each time. I count for you.",
+        "Do this {repetitions} times. Hold for {hold_s} seconds each time. I count for you.",
         "{repetitions} holds of {hold_s} s",
     ),
     "dose.once": (
-        "Do this once and hold for {hold_s} seconds. I count for you.",
+        "Do this once. Hold for {hold_s} seconds. I count for you.",
         "1 hold of {hold_s} s",
     ),
     "dose.many-short": (
-        "Do this {repetitions} times and hold for one second each time.",
+        "Do this {repetitions} times. Hold for one second each time.",
         "{repetitions} holds of 1 s",
     ),
-    "dose.once-short": ("Do this once and hold for one second.", "1 hold of 1 s"),
+    "dose.once-short": ("Do this once. Hold for one second.", "1 hold of 1 s"),
     # The hold
     "hold": ("Hold.", "Hold"),
     "number.halfway": ("Halfway.", "Halfway"),
@@ -156,8 +151,8 @@ ENGLISH: dict[str, tuple[str, str]] = {
         "I lost sight of your arm, so this hold has ended. Try again when you are ready.",
         "Lost sight: hold ended, try again",
     ),
-    "sight.lost": ("I cannot see your arm well. The clock is waiting.", "Clock is waiting"),
-    "sight.found": ("I see it again. Keep holding.", "Seen again: keep holding"),
+    "sight.lost": ("The clock is waiting. I cannot measure right now.", "Clock is waiting"),
+    "sight.found": ("The clock runs again. Keep holding.", "Clock runs: keep holding"),
     "ease-off": (
         "Ease off a little. That is further than your therapist asked for.",
         "Ease off a little",
@@ -183,13 +178,11 @@ ENGLISH: dict[str, tuple[str, str]] = {
         "Shoulders out of view: step back",
     ),
     "doubt.arm-out-of-view.left": (
-        "I cannot see all of your left arm. Step back, and keep it clear of your body and of "
-        "other things.",
+        "I cannot see all of your left arm. Step back, or turn a little.",
         "Left arm out of view",
     ),
     "doubt.arm-out-of-view.right": (
-        "I cannot see all of your right arm. Step back, and keep it clear of your body and of "
-        "other things.",
+        "I cannot see all of your right arm. Step back, or turn a little.",
         "Right arm out of view",
     ),
     "doubt.turn-to-face-the-camera": (

@@ -23,6 +23,7 @@ from coach.domain.progress import (
     HoldPaused,
     HoldResumed,
     HoldStarted,
+    Phase,
     PhaseChanged,
     ProgressEvent,
     Repetition,
@@ -188,7 +189,8 @@ def _again(state: Rules, happening: Happening) -> list[Cue]:
     """Invite to the next hold when the timed rest is over."""
     done, asked = happening.repetitions_done, happening.repetitions_asked
     over = state.resting and not happening.resting
-    if not over or happening.stage is not Stage.EXERCISE or done >= asked:
+    at_it = happening.phase in (Phase.SETTLING, Phase.HOLDING)
+    if not over or at_it or happening.stage is not Stage.EXERCISE or done >= asked:
         return []
     if happening.exercise_index != state.exercise_index:
         return []
