@@ -1,4 +1,4 @@
-"""Ties the speaker's decisions to the window's clock and to the loudspeaker."""
+"""Ties the speaker's decisions to the window's clock and to what can be heard."""
 
 from __future__ import annotations
 
@@ -7,9 +7,10 @@ from collections.abc import Callable
 from PyQt6.QtCore import QObject, Qt, QTimer, pyqtSignal
 
 from coach.desktop.patient.loudspeaker import Loudspeaker
+from coach.desktop.patient.system_voice import OFFERED, SystemVoice
 from coach.domain.fault import Fault
 from coach.domain.moment import Moment
-from coach.voice.speaker import Speaker
+from coach.voice.speaker import Speaker, Utterance
 
 TICK_MS = 20
 """How often it is asked whether something is due; a fraction of what an ear can tell."""
@@ -36,21 +37,24 @@ class Speech(QObject):
         self._speaker = speaker
         self._now_s = now_s
         self._told = False
+        self._system_voice: SystemVoice | None = None
         self._loudspeaker: Loudspeaker | None = None
         self._timer = QTimer(self)
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.setInterval(TICK_MS)
         self._timer.timeout.connect(self._tick)
 
-    def start(self) -> None:
-        """Open the output and begin to listen."""
-        try:
-            self._loudspeaker = Loudspeaker(self)
-        except Fault as fault:
-            self._mute(str(fault))
-        else:
-            self._loudspeaker.silent.connect(self._fell_silent)
-            self._loudspeaker.failed.connect(self._mute)
+    def start(self, system_voice: bool = OFFERED) -> None:
+        """Find what can be heard, the system's own voice first where it is wanted, and listen."""
+        if system_voice:
+            try:
+                self._system_voice = SystemVoice(parent=self)
+            except Fault:  # the program's own voice speaks
+                self._system_voice = None
+        if self._system_voice is not None:
+            self._system_voice.silent.connect(self._fell_silent)
+            self._system_voice.failed.connect(self._drop_system_voice)
+        self._open_loudspeaker()
         self._timer.start()
 
     def hear(self, moment: Moment) -> None:
@@ -60,24 +64,44 @@ class Speech(QObject):
     def stop(self) -> None:
         """Fall silent for good."""
         self._timer.stop()
-        if self._loudspeaker is not None:
-            self._loudspeaker.stop()
+        for output in (self._system_voice, self._loudspeaker):
+            if output is not None:
+                output.stop()
 
     def _tick(self) -> None:
         now_s = self._now_s()
         if now_s is None:
             return
         utterance = self._speaker.tick(now_s)
-        if self._speaker.fault is not None:
+        if self._speaker.fault is not None and self._system_voice is None:
             self._mute(str(self._speaker.fault))
-        if utterance is None:
-            return
-        if self._loudspeaker is not None:
+        if utterance is not None:
+            self._utter(utterance)
+            self.said.emit(utterance.cue.caption or utterance.cue.spoken)
+
+    def _utter(self, utterance: Utterance) -> None:
+        if self._system_voice is not None:
+            self._system_voice.say(utterance.cue.spoken)
+        elif self._loudspeaker is not None:
             if utterance.sound is not None:
                 self._loudspeaker.play(utterance.sound)
             elif utterance.interrupts:
                 self._loudspeaker.stop()
-        self.said.emit(utterance.cue.caption or utterance.cue.spoken)
+
+    def _open_loudspeaker(self) -> None:
+        if self._system_voice is not None or self._loudspeaker is not None:
+            return
+        try:
+            self._loudspeaker = Loudspeaker(self)
+        except Fault as fault:
+            self._mute(str(fault))
+        else:
+            self._loudspeaker.silent.connect(self._fell_silent)
+            self._loudspeaker.failed.connect(self._mute)
+
+    def _drop_system_voice(self) -> None:
+        self._system_voice = None
+        self._open_loudspeaker()
 
     def _fell_silent(self) -> None:
         now_s = self._now_s()
