@@ -1,1 +1,87 @@
 """The command line: ``coach``, ``coach review``, ``coach demo``, ``coach measure``."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+from coach import __version__
+from coach.domain.fault import Fault
+from coach.domain.movement import Movement, Side, View
+
+CAUTION = (
+    "Measures and times exercises that a therapist prescribed; it does not diagnose and does not"
+    " replace licensed care. Stop and ask your therapist if pain rises above the agreed limit."
+)
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run one command; give 0, 1 after a fault told in one sentence, 130 after Ctrl-C."""
+    options = _parser().parse_args(arguments)
+    try:
+        return _run(options)
+    except Fault as fault:
+        print(f"coach: {fault}", file=sys.stderr)
+        return 1
+    except KeyboardInterrupt:
+        print("coach: stopped by Ctrl-C; what was recorded is kept.", file=sys.stderr)
+        return 130
+
+
+def _run(options: argparse.Namespace) -> int:
+    match options.command:
+        case "measure":
+            from coach.app.measure import run_measure
+
+            return run_measure(
+                options.clip, options.movement, options.side, options.view, options.json
+            )
+        case "demo":
+            from coach.app.demo import run_demo
+
+            return run_demo(options.out, show=options.show)
+        case "review":
+            from coach.app.review import run_review
+
+            return run_review(options.files, options.store)
+        case _:
+            from coach.app.patient import run_patient
+
+            return run_patient(options.plan, options.camera, options.clip, options.folder)
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="coach",
+        description=f"Home exercise coach for stiff shoulders. {CAUTION}",
+        epilog="Without a command the patient's window opens.",
+    )
+    parser.add_argument("--version", action="version", version=f"coach {__version__}")
+    parser.add_argument("--plan", type=Path, help="plan file; without it the example plan")
+    source = parser.add_mutually_exclusive_group()
+    source.add_argument("--camera", type=int, default=0, metavar="N", help="camera number")
+    source.add_argument("--clip", type=Path, help="a video file in place of the camera")
+    parser.add_argument("--folder", type=Path, help="where session files go")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
+
+    review = commands.add_parser("review", help="the therapist's window")
+    review.add_argument("files", nargs="*", type=Path, help="session files or folders to import")
+    review.add_argument("--store", type=Path, help="where imported sessions are kept")
+
+    demo = commands.add_parser("demo", help="the whole job on a sample clip, no screen needed")
+    demo.add_argument("--out", type=Path, default=Path("demo"), help="folder for what it makes")
+    demo.add_argument("--show", action="store_true", help="open the windows as well")
+
+    measure = commands.add_parser("measure", help="angles and holds of one clip")
+    measure.add_argument("clip", type=Path)
+    measure.add_argument("--movement", type=Movement, required=True, choices=list(Movement))
+    measure.add_argument("--side", type=Side, required=True, choices=list(Side))
+    measure.add_argument("--view", type=View, choices=list(View))
+    measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's angle")
+    return parser
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -38,6 +38,4 @@ class OneEuro:
             speed = weight * raw_speed + (1 - weight) * self.speed
             weight = _weight(self.min_cutoff_hz + self.beta * abs(speed), step_s)
             value = weight * sample + (1 - weight) * self.value
-        return OneEuro(
-            self.min_cutoff_hz, self.beta, self.speed_cutoff_hz, time_s, value, speed
-        )
+        return OneEuro(self.min_cutoff_hz, self.beta, self.speed_cutoff_hz, time_s, value, speed)

@@ -1,0 +1,113 @@
+"""``coach measure``: the angles and holds of one clip."""
+
+from __future__ import annotations
+
+import sys
+from collections import Counter
+from pathlib import Path
+
+from coach import counting, goniometry
+from coach.app.progress_bar import ProgressBar
+from coach.capture.sources import open_source
+from coach.cues.wording import doubt_sentence
+from coach.documents.measurement import (
+    Measurement,
+    measured_frame,
+    measured_repetition,
+    measurement_json,
+)
+from coach.domain.fault import Fault
+from coach.domain.movement import BEST_VIEW, Movement, Side, View
+from coach.domain.pose import Pose
+from coach.domain.reading import Doubt
+from coach.ports import FrameSource
+from coach.pose.estimator import open_estimator
+from coach.storage.atomic import write_bytes
+
+Sequence = tuple[tuple[float, Pose | None], ...]
+"""Stamp in seconds and pose of every frame."""
+
+
+def track(source: FrameSource) -> tuple[Sequence, str]:
+    """Find the person in every frame; give the poses and the model's SHA-256."""
+    estimator = open_estimator()
+    try:
+        with ProgressBar("measuring", source.frame_count) as bar:
+            poses = []
+            for frame in source:
+                poses.append((frame.time_s, estimator.estimate(frame)))
+                bar.advance()
+        return tuple(poses), estimator.model_sha256
+    finally:
+        estimator.close()
+
+
+def measure(
+    poses: Sequence, model_sha256: str, movement: Movement, side: Side, view: View
+) -> Measurement:
+    """Measure a tracked clip, holds counted as in a clip without a plan."""
+    readings = goniometry.read_sequence(poses, movement, side, view)
+    repetitions = counting.count(readings, counting.Task())
+    return Measurement(
+        movement=movement,
+        side=side,
+        view=view,
+        model_sha256=model_sha256,
+        frames=tuple(measured_frame(reading) for reading in readings),
+        repetitions=tuple(measured_repetition(repetition) for repetition in repetitions),
+    )
+
+
+def run_measure(
+    clip: Path, movement: Movement, side: Side, view: View | None, json: Path | None
+) -> int:
+    """Measure a clip, print its holds and write the table where one is asked for."""
+    source = open_source(clip)
+    try:
+        poses, model_sha256 = track(source)
+    finally:
+        source.close()
+    for note in getattr(source, "notes", ()):
+        print(f"coach: {note}", file=sys.stderr)
+    if any(pose is not None and pose.people > 1 for _, pose in poses):
+        print(
+            "coach: more than one person is in view; the one nearest to the camera at the start"
+            " is followed.",
+            file=sys.stderr,
+        )
+    measurement = measure(poses, model_sha256, movement, side, view or BEST_VIEW[movement])
+    if json is not None:
+        write_bytes(json, measurement_json(measurement))
+    if all(pose is None for _, pose in poses):
+        raise Fault(
+            f"Nobody is seen in '{clip}'; record it again with the whole upper body in the picture."
+        )
+    print(summary(measurement))
+    return 0
+
+
+def summary(measurement: Measurement) -> str:
+    """Tell in lines what was measured and what was refused."""
+    frames = measurement.frames
+    usable = sum(frame.usable for frame in frames)
+    lines = [
+        f"{measurement.movement}, {measurement.side} arm, seen from the {measurement.view}:"
+        f" {usable} of {len(frames)} frames usable"
+    ]
+    lines += [
+        f"  hold {number}: {rep.start_s:.1f} to {rep.end_s:.1f} s, held {rep.held_s:.1f} s,"
+        f" {rep.value_deg:.0f} ± {rep.error_deg:.0f} degrees ({rep.ended_because})"
+        for number, rep in enumerate(measurement.repetitions, 1)
+    ]
+    if not measurement.repetitions:
+        lines.append("  no hold of two seconds or more")
+    doubts = Counter[Doubt](frame.doubt for frame in frames if frame.doubt is not None)
+    lines += [
+        f"  refused {count} frames: {doubt_sentence(doubt, measurement.side).spoken}"
+        for doubt, count in doubts.most_common()
+    ]
+    lines.append(
+        "Angles are of the arm against the trunk, shoulder blade included, each with the half"
+        " width of its 95 % interval."
+    )
+    return "\n".join(lines)

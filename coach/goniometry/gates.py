@@ -1,0 +1,107 @@
+"""Reasons not to measure a frame, each something a person can change."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from coach.domain.movement import Movement, View
+from coach.domain.reading import Doubt
+from coach.goniometry.angles import Vector
+from coach.goniometry.sight import Sight
+
+MIN_VISIBILITY = 0.5
+"""The model's own threshold for a point it believes to see."""
+MIN_TRUNK_PX = 55.0
+"""Below this a pixel of the trunk is worth more than a degree: atan(1 / 55)."""
+MIN_BRIGHTNESS = 0.10
+MAX_TRUNK_SHARE = 0.62
+"""Trunk over picture height; above it a raised arm does not fit."""
+MARGIN = 0.01
+"""Share of the picture by which a joint may lie outside and still be located."""
+MAX_TURN_DEG = 45.0
+"""Trunk turned further than this from the named view: the plane of movement is seen too
+obliquely. |n.v| >= 0.6 in published terms is 53 degrees; the metric points' yaw is itself off by
+about 10."""
+MIN_ROTATION_BEND_DEG = 50.0
+"""Below about 60 degrees the forearm no longer shows the rotation; the estimate is off by 10."""
+MAX_STRAIGHT_BEND_DEG = 75.0
+MAX_ROTATION_ELEVATION_DEG = 40.0
+MIN_UPPER_ARM = 0.28
+"""Upper arm over trunk in the picture; it is 0.6 when seen at full length."""
+MIN_FRONT_BREADTH = 0.28
+MAX_SIDE_BREADTH = 0.52
+
+
+def doubt_of(sight: Sight, movement: Movement, view: View) -> Doubt | None:
+    """Name the first reason not to measure this frame, None if there is none."""
+    if sight.pose.another_person:
+        return Doubt.ANOTHER_PERSON
+    return _framing(sight) or _facing(sight, view) or _arm(sight, movement)
+
+
+def _outside(sight: Sight, point_px: Vector) -> bool:
+    size = np.asarray(sight.pose.size_px, dtype=np.float64)
+    place = point_px / size
+    return bool(np.any(place < -MARGIN) or np.any(place > 1 + MARGIN))
+
+
+def _framing(sight: Sight) -> Doubt | None:
+    pose = sight.pose
+    if pose.brightness is not None and pose.brightness < MIN_BRIGHTNESS:
+        return Doubt.TOO_DARK
+    if not np.all(np.isfinite(sight.near.shoulder_px)) or not np.isfinite(sight.trunk_px):
+        return Doubt.SHOULDERS_OUT_OF_VIEW
+    if sight.trunk_px < MIN_TRUNK_PX:
+        return Doubt.TOO_FAR
+    if sight.trunk_px > MAX_TRUNK_SHARE * pose.size_px[1]:
+        return Doubt.TOO_CLOSE
+    shoulder, elbow, wrist, hip, _ = sight.near.visibility
+    if _outside(sight, sight.near.shoulder_px) or shoulder < MIN_VISIBILITY:
+        return Doubt.SHOULDERS_OUT_OF_VIEW
+    if _outside(sight, sight.near.hip_px) or hip < MIN_VISIBILITY:
+        return Doubt.HIPS_OUT_OF_VIEW
+    if (
+        _outside(sight, sight.near.elbow_px)
+        or _outside(sight, sight.near.wrist_px)
+        or min(elbow, wrist) < MIN_VISIBILITY
+    ):
+        return Doubt.ARM_OUT_OF_VIEW
+    return None
+
+
+def _facing(sight: Sight, view: View) -> Doubt | None:
+    turned_deg = sight.turned_from_deg(view)
+    breadth = sight.breadth
+    match view:
+        case View.FRONT:
+            if breadth < -0.1:
+                return Doubt.TURN_AROUND
+            if abs(turned_deg) > MAX_TURN_DEG or breadth < MIN_FRONT_BREADTH:
+                return Doubt.TURN_TO_FACE
+        case View.SIDE:
+            if abs(turned_deg) > 180 - MAX_TURN_DEG:
+                return Doubt.WRONG_SIDE
+            if abs(turned_deg) > MAX_TURN_DEG or abs(breadth) > MAX_SIDE_BREADTH:
+                return Doubt.TURN_SIDEWAYS
+        case View.BACK:
+            if breadth > 0.1:
+                return Doubt.TURN_AROUND
+            if abs(turned_deg) > MAX_TURN_DEG:
+                return Doubt.TURN_AROUND
+    return None
+
+
+def _arm(sight: Sight, movement: Movement) -> Doubt | None:
+    bend_deg = sight.elbow_flexion_deg
+    if movement is Movement.EXTERNAL_ROTATION_0:
+        if bend_deg < MIN_ROTATION_BEND_DEG:
+            return Doubt.BEND_ELBOW
+        if sight.near_elevation_deg > MAX_ROTATION_ELEVATION_DEG:
+            return Doubt.OTHER_MOVEMENT
+        return None
+    if bend_deg > MAX_STRAIGHT_BEND_DEG:
+        return Doubt.STRAIGHTEN_ELBOW
+    reach_px = float(np.linalg.norm(sight.near.elbow_px - sight.near.shoulder_px))
+    if reach_px < MIN_UPPER_ARM * sight.trunk_px:
+        return Doubt.OTHER_MOVEMENT
+    return None

@@ -1,0 +1,136 @@
+"""A pose as seen from one shoulder: the picture's points of both sides, and how the trunk faces.
+
+Picture vectors are in pixels, x right, y down. The yaw of the trunk is 0 facing the camera,
++90 facing picture right (the right shoulder to the camera), -90 facing picture left, degrees.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from coach.domain.movement import Side, View
+from coach.domain.pose import Landmark
+from coach.domain.pose import Pose
+from coach.goniometry.angles import Vector, elbow_flexion_deg, trunk_axes, unit
+
+_ROWS = {
+    Side.LEFT: (
+        Landmark.LEFT_SHOULDER,
+        Landmark.LEFT_ELBOW,
+        Landmark.LEFT_WRIST,
+        Landmark.LEFT_HIP,
+        Landmark.LEFT_INDEX,
+    ),
+    Side.RIGHT: (
+        Landmark.RIGHT_SHOULDER,
+        Landmark.RIGHT_ELBOW,
+        Landmark.RIGHT_WRIST,
+        Landmark.RIGHT_HIP,
+        Landmark.RIGHT_INDEX,
+    ),
+}
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Limb:
+    """One arm with its hip: picture points (2,) in pixels, points in space (3,) in metres."""
+
+    shoulder_px: Vector = field(repr=False)
+    elbow_px: Vector = field(repr=False)
+    wrist_px: Vector = field(repr=False)
+    hip_px: Vector = field(repr=False)
+    shoulder_m: Vector = field(repr=False)
+    elbow_m: Vector = field(repr=False)
+    wrist_m: Vector = field(repr=False)
+    hip_m: Vector = field(repr=False)
+    visibility: Vector = field(repr=False)
+    """Shoulder, elbow, wrist, hip, index finger (5,), 0-1."""
+
+    @classmethod
+    def of(cls, pose: Pose, side: Side) -> Limb:
+        """Take one side's points."""
+        rows = list(_ROWS[side])
+        px, m = pose.image_px[rows], pose.world_m[rows]
+        return cls(px[0], px[1], px[2], px[3], m[0], m[1], m[2], m[3], pose.visibility[rows])
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Sight:
+    """The measured side, the other side, and what follows from both at once."""
+
+    pose: Pose
+    side: Side
+    near: Limb
+    other: Limb
+
+    @classmethod
+    def of(cls, pose: Pose, side: Side) -> Sight:
+        """Look at a pose from the shoulder of ``side``."""
+        return cls(pose, side, Limb.of(pose, side), Limb.of(pose, side.other))
+
+    @property
+    def hips_px(self) -> Vector:
+        """Middle of the hips (2,)."""
+        middle: Vector = (self.near.hip_px + self.other.hip_px) / 2
+        return middle
+
+    @property
+    def shoulders_px(self) -> Vector:
+        """Middle of the shoulders (2,)."""
+        middle: Vector = (self.near.shoulder_px + self.other.shoulder_px) / 2
+        return middle
+
+    @property
+    def trunk_px(self) -> float:
+        """Length of the trunk in the picture, mid-hip to mid-shoulder."""
+        return float(np.linalg.norm(self.shoulders_px - self.hips_px))
+
+    @property
+    def breadth(self) -> float:
+        """Shoulder line in the picture over trunk length, positive where the front is seen."""
+        across = (self.near.shoulder_px - self.other.shoulder_px) * -self.side.sign
+        up = (self.shoulders_px - self.hips_px) / self.trunk_px
+        return float(across @ np.array([-up[1], up[0]])) / self.trunk_px
+
+    @property
+    def yaw_deg(self) -> float:
+        """How the trunk faces, from the metric points: 0 to the camera, +90 picture right."""
+        left, right = (
+            (self.other, self.near) if self.side is Side.RIGHT else (self.near, self.other)
+        )
+        forward, _, _ = trunk_axes(left.shoulder_m, right.shoulder_m, left.hip_m, right.hip_m)
+        # The pose's metric axes are x right, y down, z away: forward to the camera is -z.
+        return math.degrees(math.atan2(float(forward[0]), -float(forward[2])))
+
+    @property
+    def elbow_flexion_deg(self) -> float:
+        """Bend of the elbow from the metric points, 0 straight."""
+        near = self.near
+        return float(
+            elbow_flexion_deg(
+                unit(near.elbow_m - near.shoulder_m), unit(near.wrist_m - near.elbow_m)
+            )
+        )
+
+    @property
+    def near_elevation_deg(self) -> float:
+        """Unsigned elevation of the measured upper arm from the metric points."""
+        down = unit(
+            self.near.hip_m + self.other.hip_m - self.near.shoulder_m - self.other.shoulder_m
+        )
+        upper_arm = unit(self.near.elbow_m - self.near.shoulder_m)
+        return math.degrees(math.acos(float(np.clip(upper_arm @ down, -1.0, 1.0))))
+
+    def turned_from_deg(self, view: View) -> float:
+        """Signed turn of the trunk away from how ``view`` wants it, in (-180, 180]."""
+        match view:
+            case View.FRONT:
+                wanted_deg = 0.0
+            case View.SIDE:
+                wanted_deg = 90.0 * self.side.sign
+            case View.BACK:
+                wanted_deg = 180.0
+        return (self.yaw_deg - wanted_deg + 180.0) % 360.0 - 180.0
