@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Protocol
+from typing import Literal, Protocol
 
 from coach.domain.frame import Frame
 from coach.domain.pose import Pose
@@ -16,16 +16,30 @@ class FrameSource(Protocol):
     ``coach.domain.fault.Fault`` with one sentence.
     """
 
-    kind: str
-    """"camera" or "file"."""
-    size_px: tuple[int, int]
-    """Width and height of the upright frames."""
-    frames_per_s: float
-    """Nominal rate, 0 where it is not known."""
-    frame_count: int | None
-    """How many frames a file promises; None for a camera."""
-    frames_lost: int
-    """Frames taken but never handed out, so far."""
+    @property
+    def kind(self) -> Literal["camera", "file"]:
+        """Where the frames come from."""
+        ...
+
+    @property
+    def size_px(self) -> tuple[int, int]:
+        """Width and height of the upright frames."""
+        ...
+
+    @property
+    def frames_per_s(self) -> float:
+        """Nominal rate, 0 where it is not known."""
+        ...
+
+    @property
+    def frame_count(self) -> int | None:
+        """How many frames a file promises, often a guess; None for a camera."""
+        ...
+
+    @property
+    def frames_lost(self) -> int:
+        """Frames taken but never handed out, so far."""
+        ...
 
     def __iter__(self) -> Iterator[Frame]:
         """Yield frames."""
@@ -39,7 +53,10 @@ class FrameSource(Protocol):
 class PoseEstimator(Protocol):
     """Finds one person's points in frames given in time order."""
 
-    model_sha256: str
+    @property
+    def model_sha256(self) -> str:
+        """What the model's bundle hashes to."""
+        ...
 
     def estimate(self, frame: Frame) -> Pose | None:
         """Give the followed person's pose, None if nobody is seen."""

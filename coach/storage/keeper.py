@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from coach.domain.fault import Fault
+from coach.domain.session import SessionDocument
 from coach.session.assemble import assemble
 from coach.session.entries import Entry, LandmarkRows, ReadingRows, SessionOpened
 from coach.storage.atomic import sync_folder
@@ -34,6 +35,11 @@ class SessionKeeper:
     def fault(self) -> Fault | None:
         """The present trouble with the disk, if there is any."""
         return self.journal.fault
+
+    @property
+    def document(self) -> SessionDocument:
+        """The session so far, without traces."""
+        return assemble(self._without_traces).document
 
     def keep(self, entries: Iterable[Entry]) -> None:
         """Add entries; all are kept even if the disk's trouble raises one ``Fault``."""
