@@ -22,12 +22,14 @@ MAX_M = 100
 """Coordinates further out are not known."""
 
 _REQUIRED = FRAME_COLUMNS[:3]
-_PREFIX = {landmark.name.lower(): landmark for landmark in Landmark}
 
 
 def point_columns(landmark: Landmark) -> tuple[str, ...]:
     """Give the names of one landmark's six columns."""
     return tuple(f"{landmark.name.lower()}_{column}" for column in POINT_COLUMNS)
+
+
+_COLUMN_LANDMARKS = {name: each for each in Landmark for name in point_columns(each)}
 
 
 def landmark_header(landmarks: tuple[Landmark, ...] = STORED_LANDMARKS) -> str:
@@ -127,8 +129,7 @@ def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
     for name in header:
         if name in FRAME_COLUMNS:
             continue
-        ending = next((end for end in POINT_COLUMNS if name.endswith(f"_{end}")), "")
-        landmark = _PREFIX.get(name.removesuffix(f"_{ending}"))
+        landmark = _COLUMN_LANDMARKS.get(name)
         if landmark is None:
             raise Fault(
                 f"{where} has the unknown column {name!a}; check that this is the right file."

@@ -49,8 +49,8 @@ class Recorder:
                 )
             if moment.pose is not None and time_s >= self._landmark_due_s - _EARLY_S:
                 self._landmarks.append(landmark_row(time_s, moment.pose))
-                on_beat_s = self._landmark_due_s + LANDMARK_GAP_S
-                self._landmark_due_s = max(on_beat_s, time_s + LANDMARK_GAP_S / 2)
+                behind = time_s - self._landmark_due_s >= LANDMARK_GAP_S
+                self._landmark_due_s = LANDMARK_GAP_S + (time_s if behind else self._landmark_due_s)
         if time_s - self._given_s >= CHUNK_S:
             return self.flush()
         return ()

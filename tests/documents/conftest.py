@@ -1,0 +1,11 @@
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+
+@pytest.fixture(scope="session")
+def golden() -> bytes:
+    """What version 1 of the program wrote; golden/make_session_v1.py says from what."""
+    return (Path(__file__).parent / "golden" / "session_v1.shoulder.zip").read_bytes()

@@ -1,0 +1,144 @@
+"""Made session_v1.shoulder.zip, once: an invented person's short sitting.
+
+The file stands for what version 1 of the program wrote and is never made anew; the script shows
+where its numbers come from. Run it with the path to write to.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+import numpy as np
+
+from coach.documents.archive import pack_session
+from coach.domain.moment import Moment, Stage
+from coach.domain.movement import Movement, Side, View
+from coach.domain.plan import OtherSide, Plan, PlannedExercise
+from coach.domain.pose import Landmark, Pose
+from coach.domain.progress import EndedBecause, Phase, Repetition
+from coach.domain.reading import Doubt, Form, Reading
+from coach.domain.session import Camera, SessionEnd, Software
+from coach.session.assemble import assemble
+from coach.session.entries import (
+    Asked,
+    Entry,
+    ExerciseEnded,
+    ExerciseStarted,
+    PainGiven,
+    RepetitionDone,
+    SessionEnded,
+    SessionOpened,
+)
+from coach.session.recorder import Recorder
+
+PLAN = Plan(
+    patient_code="INVENTED-7",
+    title="Woche 3 – Anna Beispiel (erfunden)",
+    exercises=(
+        PlannedExercise(movement=Movement.FLEXION, side=Side.LEFT, hold_s=30, repetitions=3),
+        PlannedExercise(
+            movement=Movement.EXTERNAL_ROTATION_0,
+            side=Side.LEFT,
+            hold_s=20,
+            repetitions=2,
+            rest_s=15,
+            view=View.FRONT,
+            target_deg=25,
+            pain_limit=3,
+        ),
+    ),
+    sessions_per_week=10,
+    other_side=(OtherSide(movement=Movement.FLEXION, value_deg=168.0),),
+    contact="Praxis am Beispielweg (erfunden)",
+)
+
+OPENED = SessionOpened(
+    session_id="0a1b2c3d4e5f60718293a4b5c6d7e8f9",
+    started_at="2026-11-24T10:15:30+01:00",
+    software=Software(
+        name="stiff-shoulder-coach", version="0.1.0", definitions=1, model_sha256="5" * 64
+    ),
+    camera=Camera(
+        kind="camera", width_px=1280, height_px=720, frames_per_s=30.0, field_of_view_deg=62.0
+    ),
+    plan=PLAN,
+)
+
+
+def entries() -> list[Entry]:
+    found: list[Entry] = [OPENED]
+    found.append(PainGiven(time_s=12.0, asked=Asked.BEFORE, score=2, planned_index=0))
+    found.append(ExerciseStarted(time_s=12.0, planned_index=0, view=View.SIDE))
+    recorder = Recorder(1000.0)
+    holds = [
+        (20.0, 50.4, 30.0, 121.4, EndedBecause.COMPLETED),
+        (65.0, 77.5, 12.25, 124.0, EndedBecause.LET_GO),
+        (90.0, 120.5, 30.0, 125.75, EndedBecause.COMPLETED),
+    ]
+    for frame in range(40):
+        found.extend(recorder.note(moment(1012.0 + frame / 20, frame)))
+    found.extend(recorder.flush())
+    for number, (start_s, end_s, held_s, value_deg, because) in enumerate(holds, start=1):
+        repetition = Repetition(
+            number=number,
+            start_s=start_s,
+            end_s=end_s,
+            held_s=held_s,
+            value_deg=value_deg,
+            error_deg=3.5,
+            spread_deg=1.25,
+            seen_fraction=0.96,
+            ended_because=because,
+            form=Form(trunk_lean_deg=-4.5, elbow_flexion_deg=8.0),
+        )
+        found.append(RepetitionDone(time_s=end_s, planned_index=0, repetition=repetition))
+    found.append(ExerciseEnded(time_s=130.0, planned_index=0, ended_because=SessionEnd.SKIPPED))
+    found.append(PainGiven(time_s=135.5, asked=Asked.AFTER, score=4, planned_index=0))
+    found.append(PainGiven(time_s=135.5, asked=Asked.BEFORE, score=4, planned_index=1))
+    found.append(ExerciseEnded(time_s=135.5, planned_index=1, ended_because=SessionEnd.PAIN))
+    found.append(PainGiven(time_s=135.5, asked=Asked.AT_END, score=4))
+    found.append(SessionEnded(time_s=135.5, ended_because=SessionEnd.PAIN))
+    return found
+
+
+def moment(time_s: float, frame: int) -> Moment:
+    """Row i: angle 100 + i/4; every tenth frame is doubted; landmark k lies at (10 k, 20 k)."""
+    rows = np.arange(len(Landmark), dtype=float)
+    pose = Pose(
+        time_s=time_s,
+        size_px=(1280, 720),
+        image_px=np.column_stack([10 * rows, 20 * rows + frame]),
+        world_m=np.column_stack([rows / 100, -rows / 50, np.full(len(rows), 0.125)]),
+        visibility=np.where(rows == Landmark.LEFT_INDEX, np.nan, 0.75),
+        people=1,
+        brightness=0.5,
+    )
+    doubted = frame % 10 == 9
+    reading = Reading(
+        time_s=time_s,
+        angle_deg=None if doubted else 100 + frame / 4,
+        error_deg=None if doubted else 3.5,
+        doubt=Doubt.HIPS_OUT_OF_VIEW if doubted else None,
+        form=Form(trunk_lean_deg=-4.5, elbow_flexion_deg=8.0),
+    )
+    return Moment(
+        time_s=time_s,
+        stage=Stage.EXERCISE,
+        exercise_index=0,
+        planned=PLAN.exercises[0],
+        following=PLAN.exercises[1],
+        pose=pose,
+        reading=reading,
+        phase=Phase.MOVING if frame < 20 else Phase.HOLDING,
+    )
+
+
+def main() -> None:
+    session = assemble(entries())
+    data = pack_session(session.document, session.readings_csv, session.landmarks_csv)
+    Path(sys.argv[1]).write_bytes(data)
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,135 @@
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from typing import Any
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from coach.documents.plan import MAX_PLAN_BYTES, example_plan, read_plan, write_plan
+from coach.domain.fault import Fault
+from coach.domain.movement import Movement, Side, View
+from coach.domain.plan import OtherSide, Plan, PlannedExercise
+
+Change = Callable[[dict[str, Any]], object]
+
+
+def on_first(**changes: Any) -> Change:
+    return lambda plan: plan["exercises"][0].update(changes)
+
+
+@pytest.mark.parametrize(
+    ("change", "words"),
+    [
+        (on_first(hold_s=-3), "exercise 1, hold_s is -3, allowed are 1 to 60 seconds"),
+        (on_first(hold_s=0), "exercise 1, hold_s is 0, allowed are 1 to 60 seconds"),
+        (on_first(repetitions=10_000), "repetitions is 10000, allowed are whole numbers from 1"),
+        (on_first(repetitions=2.5), "repetitions is 2.5, allowed are whole numbers from 1 to 30"),
+        (on_first(repetitions=True), "exercise 1, repetitions is true"),
+        (on_first(side="middle"), 'exercise 1, side is "middle", allowed are left, right'),
+        (on_first(movement="somersault"), 'movement is "somersault", allowed are abduction'),
+        (on_first(pain_limit=11), "pain_limit is 11, allowed are whole numbers from 0 to 10"),
+        (on_first(target_deg=1e9), "allowed are -180 to 360 degrees or null"),
+        (on_first(weight_kg=3), "exercise 1, weight_kg is not a known field"),
+        (lambda plan: plan["exercises"][1].pop("side"), "exercise 2, side is missing"),
+        (lambda plan: plan.update(exercises=[]), "exercises is a list of 0"),
+        (lambda plan: plan.update(patient_code=""), "allowed is text of 1 to 64 characters"),
+        (lambda plan: plan.update(title="a\x00b"), "control characters"),
+        (lambda plan: plan.update(title="\ud800"), "control characters"),
+        (lambda plan: plan.update(version=2), "made by a newer version of this program"),
+        (lambda plan: plan.update(version="1"), "allowed are whole numbers from 1 to 1"),
+        (lambda plan: plan.pop("version"), "has the version null"),
+        (lambda plan: plan.update(format="recipe"), 'its format is "recipe"'),
+        (lambda plan: plan.pop("format"), "not of the format shoulder-plan"),
+    ],
+)
+def test_refuses_what_is_out_of_bounds_and_names_the_place(change: Change, words: str) -> None:
+    raw = json.loads(write_plan(example_plan()))
+    change(raw)
+    with pytest.raises(Fault) as refused:
+        read_plan(json.dumps(raw).encode(), "anna.json")
+    assert words in str(refused.value)
+    assert str(refused.value).startswith("anna.json ")
+
+
+@pytest.mark.parametrize(
+    ("data", "words"),
+    [
+        (b"", "not valid JSON"),
+        (b"hold for thirty seconds", "not valid JSON (line 1, column 1)"),
+        (b"\xff\xfe{\x00", "not UTF-8 text (byte 0)"),
+        (b'{"format": "shoulder-plan", "format": "shoulder-plan"}', '"format" twice'),
+        (b'{"format": NaN}', "NaN where a number belongs"),
+        (b'{"format": -Infinity}', "-Infinity where a number belongs"),
+        (b'{"format": 1e999}', "1e999 where a number belongs"),
+        (b'{"format": ' + b"9" * 5_000 + b"}", "where a number belongs"),
+        (b"[" * 100_000, "more than 32 levels deep"),
+        (b'{"a":' * 33 + b"1" + b"}" * 33, "more than 32 levels deep"),
+        (b'{"a": "' + b'\\"' * 400_000, "not valid JSON"),
+        (b" " * (MAX_PLAN_BYTES + 1), "too large: 1,000,001 bytes, at most 1,000,000"),
+        (b"[]", "its format is not given"),
+        (b"null", "its format is not given"),
+    ],
+)
+def test_refuses_what_is_no_plan(data: bytes, words: str) -> None:
+    with pytest.raises(Fault) as refused:
+        read_plan(data, "plan.json")
+    assert words in str(refused.value)
+
+
+def test_brackets_within_text_are_no_depth() -> None:
+    raw = json.loads(write_plan(example_plan()))
+    raw["title"] = "[" * 100 + '\\"' + "{" * 50
+    assert read_plan(json.dumps(raw).encode(), "plan.json").title == raw["title"]
+
+
+def test_takes_a_byte_order_mark_and_whole_numbers_with_a_point() -> None:
+    raw = json.loads(write_plan(example_plan()))
+    raw["exercises"][0]["repetitions"] = 3.0
+    plan = read_plan(b"\xef\xbb\xbf" + json.dumps(raw).encode(), "plan.json")
+    assert plan == example_plan()
+
+
+def finite(low: float, high: float) -> st.SearchStrategy[float]:
+    return st.floats(low, high, allow_nan=False)
+
+
+TEXT = st.characters(blacklist_categories=["Cc", "Cs"])
+EXERCISES = st.builds(
+    PlannedExercise,
+    movement=st.sampled_from(Movement),
+    side=st.sampled_from(Side),
+    hold_s=finite(1, 60),
+    repetitions=st.integers(1, 30),
+    rest_s=finite(0, 300),
+    view=st.none() | st.sampled_from(View),
+    target_deg=st.none() | finite(-180, 360),
+    pain_limit=st.integers(0, 10),
+)
+PLANS = st.builds(
+    Plan,
+    format=st.just("shoulder-plan"),
+    version=st.just(1),
+    patient_code=st.text(TEXT, min_size=1, max_size=64),
+    title=st.text(TEXT, max_size=200),
+    exercises=st.lists(EXERCISES, min_size=1, max_size=5).map(tuple),
+    sessions_per_week=st.integers(1, 21),
+    other_side=st.lists(
+        st.builds(OtherSide, movement=st.sampled_from(Movement), value_deg=finite(-180, 360)),
+        max_size=3,
+    ).map(tuple),
+    contact=st.text(TEXT, max_size=200),
+)
+
+
+@given(PLANS)
+def test_reads_what_it_wrote(plan: Plan) -> None:
+    assert read_plan(write_plan(plan), "plan.json") == plan
+
+
+@given(st.binary(max_size=200) | st.text().map(str.encode))
+def test_any_bytes_are_a_plan_or_a_fault(data: bytes) -> None:
+    with pytest.raises(Fault):
+        read_plan(data, "plan.json")

@@ -1,0 +1,193 @@
+from __future__ import annotations
+
+import csv
+import io
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from hypothesis.extra.numpy import arrays
+
+from coach.documents.landmarks import landmark_header, read_landmarks, write_landmarks
+from coach.documents.readings import COLUMNS, HEADER, read_readings, write_readings
+from coach.documents.tables import (
+    DOUBTS,
+    PHASES,
+    STORED_LANDMARKS,
+    LandmarkTable,
+    ReadingTable,
+)
+from coach.domain.fault import Fault
+from coach.domain.pose import Landmark
+
+ROWS = st.integers(0, 12)
+
+
+def floats(low: float, high: float, *, unknown: bool = True) -> st.SearchStrategy[float]:
+    known = st.floats(low, high, width=64)
+    return known | st.just(np.nan) if unknown else known
+
+
+@st.composite
+def landmark_tables(draw: st.DrawFn) -> LandmarkTable:
+    n = draw(ROWS)
+    chosen = draw(st.sets(st.sampled_from(Landmark), max_size=4))
+    landmarks = draw(st.sampled_from([STORED_LANDMARKS, tuple(sorted(chosen))]))
+    k = len(landmarks)
+    times = draw(arrays(np.float64, n, elements=floats(0, 86_400, unknown=False)))
+    return LandmarkTable(
+        landmarks=landmarks,
+        time_s=np.sort(times),
+        size_px=draw(arrays(np.int64, (n, 2), elements=st.integers(1, 20_000))),
+        people=draw(arrays(np.int64, n, elements=st.integers(0, 9))),
+        brightness=draw(arrays(np.float64, n, elements=floats(0, 1))),
+        image_px=draw(arrays(np.float64, (n, k, 2), elements=floats(-5_000, 20_000))),
+        world_m=draw(arrays(np.float64, (n, k, 3), elements=floats(-9, 9))),
+        visibility=draw(arrays(np.float64, (n, k), elements=floats(0, 1))),
+    )
+
+
+@settings(max_examples=50, deadline=None)
+@given(landmark_tables())
+def test_landmarks_come_back_within_their_rounding(table: LandmarkTable) -> None:
+    back = read_landmarks(write_landmarks(table), "landmarks.csv")
+    assert back.landmarks == table.landmarks
+    np.testing.assert_array_equal(back.size_px, table.size_px)
+    np.testing.assert_array_equal(back.people, table.people)
+    for name, step in [
+        ("time_s", 1e-3),
+        ("brightness", 1e-2),
+        ("image_px", 1e-1),
+        ("world_m", 1e-3),
+        ("visibility", 1e-2),
+    ]:
+        np.testing.assert_allclose(getattr(back, name), getattr(table, name), atol=0.51 * step)
+
+
+@st.composite
+def reading_tables(draw: st.DrawFn) -> ReadingTable:
+    n = draw(ROWS)
+    doubt = draw(arrays(np.int16, n, elements=st.integers(-1, len(DOUBTS) - 1)))
+    angle_deg = draw(arrays(np.float64, n, elements=floats(-180, 360, unknown=False)))
+    error_deg = draw(arrays(np.float64, n, elements=floats(0, 90, unknown=False)))
+    form = [draw(arrays(np.float64, n, elements=floats(-180, 180))) for _ in range(3)]
+    times = draw(arrays(np.float64, n, elements=floats(0, 86_400, unknown=False)))
+    return ReadingTable(
+        time_s=np.sort(times),
+        planned_index=draw(arrays(np.int16, n, elements=st.integers(0, 39))),
+        phase=draw(arrays(np.int16, n, elements=st.integers(0, len(PHASES) - 1))),
+        angle_deg=np.where(doubt >= 0, np.nan, angle_deg),
+        error_deg=np.where(doubt >= 0, np.nan, error_deg),
+        doubt=doubt,
+        trunk_lean_deg=form[0],
+        trunk_turn_deg=form[1],
+        elbow_flexion_deg=form[2],
+    )
+
+
+@settings(max_examples=80, deadline=None)
+@given(reading_tables())
+def test_readings_come_back_within_their_rounding(table: ReadingTable) -> None:
+    data = write_readings(table)
+    back = read_readings(data, "readings.csv")
+    for name in COLUMNS:
+        step = 1e-3 if name == "time_s" else 1e-1
+        exact = name in ("planned_index", "phase", "doubt")
+        np.testing.assert_allclose(
+            getattr(back, name), getattr(table, name), atol=0 if exact else 0.51 * step
+        )
+    rows = list(csv.DictReader(io.StringIO(data.decode())))
+    assert len(rows) == len(table)
+    for row, phase, doubt in zip(rows, table.phase, table.doubt, strict=True):
+        assert row["phase"] == PHASES[phase].value
+        assert row["doubt"] == ("" if doubt < 0 else DOUBTS[doubt].value)
+        # A cell that a spreadsheet would take for a formula begins with one of these.
+        assert not any(cell.startswith(("=", "+", "@", "\t")) for cell in row.values())
+
+
+GOOD = "1.000,0,holding,100.0,3.0,,,,"
+
+
+@pytest.mark.parametrize(
+    ("line", "words"),
+    [
+        ("1.000,0,holding,100.0,3.0", "line 3, has 5 cells where the header has 9"),
+        ("1.000,0,hovering,100.0,3.0,,,,", "line 3, phase is 'hovering', allowed are rest,"),
+        ("1.000,0,holding,,,too-shy,,,", "line 3, doubt is 'too-shy'"),
+        ("1.000,0,holding,100.0,,,,,", "line 3, must have either an angle with its error"),
+        ("1.000,0,holding,100.0,3.0,unsure,,,", "line 3, must have either an angle"),
+        ("0.500,0,holding,100.0,3.0,,,,", "line 3, time_s runs backwards"),
+        (",0,holding,100.0,3.0,,,,", "line 3, has no time_s"),
+        ("1e9,0,holding,100.0,3.0,,,,", "line 3, time_s is 1e+09, allowed are 0 to 86400"),
+        ("1.000,40,holding,100.0,3.0,,,,", "planned_index is 40, allowed are 0 to 39"),
+        ("1.000,0.5,holding,100.0,3.0,,,,", "planned_index that is no whole number"),
+        ("1.000,0,holding,1e999,3.0,,,,", "angle_deg is inf"),
+        ("1.000,0,holding,nan,3.0,,,,", "line 3, column 4, holds 'nan' where a number belongs"),
+        ("1.000,0,holding,=1+1,3.0,,,,", "line 3, column 4, holds '=1+1'"),
+        ("1.000,0,holding,1_0,3.0,,,,", "line 3, column 4, holds '1_0'"),
+        ("1.000,0,holding,1.2.3,3.0,,,,", "line 3, column 4, holds '1.2.3'"),
+        ("1.000,0,holding,-,3.0,,,,", "no numbers"),
+        ('1.000,0,holding,"100.0",3.0,,,,', "where a number belongs"),
+        ("1.000,0,holding,\u0663,3.0,,,,", "where a number belongs"),
+        ("1.000,0,holding," + "1" * 41 + ",3.0,,,,", "a cell of more than 40 characters"),
+        ("", "line 3, has 1 cells"),
+    ],
+)
+def test_refuses_readings_that_are_not_as_described(line: str, words: str) -> None:
+    data = (HEADER + GOOD + "\n" + line + "\n" + GOOD + "\n").encode()
+    with pytest.raises(Fault) as refused:
+        read_readings(data, "readings.csv")
+    assert words in str(refused.value)
+
+
+def test_takes_windows_line_ends_and_a_missing_last_one() -> None:
+    data = (HEADER + GOOD + "\n" + GOOD).replace("\n", "\r\n").encode()
+    assert read_readings(data, "readings.csv").angle_deg.tolist() == [100.0, 100.0]
+
+
+def test_landmark_columns_may_stand_in_any_order_and_may_be_missing() -> None:
+    data = (
+        b"left_wrist_y_px,time_s,picture_height_px,left_wrist_x_px,picture_width_px\n"
+        b"7.5,0,480,3,640\n"
+        b",0.1,480,,640\n"
+    )
+    table = read_landmarks(data, "other.csv")
+    first, second = table.poses()
+    assert table.landmarks == (Landmark.LEFT_WRIST,)
+    assert first.image_px[Landmark.LEFT_WRIST].tolist() == [3, 7.5]
+    assert np.isnan(first.world_m).all()
+    assert np.isnan(second.image_px).all()
+    assert (first.size_px, first.people, first.brightness) == ((640, 480), 1, None)
+
+
+@pytest.mark.parametrize(
+    ("header", "row", "words"),
+    [
+        ("time_s,picture_width_px", "0,640", "no column picture_height_px"),
+        ("time_s,time_s", "0,0", "names a column twice"),
+        ("time_s,picture_width_px,picture_height_px,left_knie_x_px", "0,1,1,1", "unknown column"),
+        ("time_s,picture_width_px,picture_height_px,nose", "0,1,1,1", "unknown column 'nose'"),
+        ("time_s,picture_width_px,picture_height_px", "0,0,480", "picture_width_px is 0"),
+        ("time_s,picture_width_px,picture_height_px", "0,,480", "rows without picture_width_px"),
+        ("nose_x_m,time_s,picture_width_px,picture_height_px", "1e5,0,1,1", "nose_x_m is 100000"),
+        ("nose_visibility,time_s,picture_width_px,picture_height_px", "2,0,1,1", "visibility is 2"),
+        ("", "", "no column time_s"),
+        (",".join(["x"] * 300), "", "300 columns, at most 203"),
+    ],
+)
+def test_refuses_landmarks_that_are_not_as_described(header: str, row: str, words: str) -> None:
+    with pytest.raises(Fault) as refused:
+        read_landmarks(f"{header}\n{row}\n".encode(), "landmarks.csv")
+    assert words in str(refused.value)
+
+
+def test_refuses_more_than_it_would_hold_in_memory() -> None:
+    with pytest.raises(Fault, match="rows, at most 1,000,000"):
+        read_readings(HEADER.encode() + b"\n" * 1_000_002, "readings.csv")
+    with pytest.raises(Fault, match="rows, at most 200,000"):
+        read_landmarks(landmark_header().encode() + b"\n" * 200_002, "landmarks.csv")
+    empty = b"," * (5 + 33 * 6 - 1) + b"\n"
+    header = landmark_header(tuple(Landmark)).encode()
+    with pytest.raises(Fault, match=r"cells, at most 10,000,000"):
+        read_landmarks(header + empty * 60_000, "landmarks.csv")
