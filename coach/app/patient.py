@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from pathlib import Path
 
 from coach.app.sitting import Folders, Sitting
@@ -45,12 +46,13 @@ def patient_window(plan: Plan, what: int | Path, folders: Folders) -> PatientWin
     def begin(source: FrameSource) -> Sitting:
         return Sitting(plan, source, open_estimator(), folders)
 
-    return PatientWindow(plan, lambda: open_source(what), begin, speaker())
+    return PatientWindow(plan, lambda: open_source(what), begin, Speaker(open_voice()))
 
 
-def speaker() -> Speaker:
-    """Give a speaker with the voice of the packages; captions only where it cannot be loaded."""
+def open_voice() -> Voice | None:
+    """Give the voice of the packages; None, for captions only, where it cannot be loaded."""
     try:
-        return Speaker(Voice())
-    except Fault:
-        return Speaker(None)
+        return Voice()
+    except Fault as fault:
+        print(f"coach: {fault}", file=sys.stderr)
+        return None

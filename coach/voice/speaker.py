@@ -75,6 +75,11 @@ class Speaker:
         self._sounds_until_s = min(self._sounds_until_s, now_s)
         self._busy_until_s = min(self._busy_until_s, now_s + BREATH_S)
 
+    def quiet(self, now_s: float) -> bool:
+        """Whether nothing is being said and nothing that is still true waits."""
+        waits = any(cue.stale_s >= now_s for cue in self._queue.waiting)
+        return now_s >= self._busy_until_s and not waits
+
     def tick(self, now_s: float) -> Utterance | None:
         """Give what is to be begun now, if anything."""
         if now_s >= self._busy_until_s:

@@ -1,0 +1,173 @@
+"""``coach demo``: the whole job on a sample clip, without a screen, a loudspeaker or a network."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Any
+
+import msgspec
+
+from coach.app.patient import open_voice, patient_window
+from coach.app.progress_bar import ProgressBar
+from coach.app.review import report_files, review_window
+from coach.app.sitting import Folders, Sitting
+from coach.capture.sources import open_source
+from coach.desktop.shared.application import create_application
+from coach.domain.fault import Fault
+from coach.domain.moment import Moment, Order, Stage
+from coach.domain.movement import Movement, Side
+from coach.domain.plan import Plan, PlannedExercise
+from coach.domain.session import SessionDocument, SessionEnd
+from coach.pose.estimator import open_estimator
+from coach.storage.atomic import make_folder, write_bytes
+from coach.storage.store import Store
+from coach.storage.store_import import import_paths
+from coach.voice.speaker import Speaker
+from coach.voice.timeline import Timeline, timeline_entries, wav_bytes
+
+CLIP = "flexion_right_three_holds.mp4"
+TICK_S = 0.02
+LONGEST_TALK_S = 90.0
+_PACKAGE = Path(__file__).resolve().parents[1]
+_PLACES = (_PACKAGE / "_installed" / "sample_videos", _PACKAGE.parent / "sample_videos")
+
+
+def demo_plan() -> Plan:
+    """Give the plan of the sample clip: three holds of seven seconds."""
+    return Plan(
+        patient_code="SAMPLE",
+        title="Sample clip of a rendered person",
+        exercises=(
+            PlannedExercise(
+                movement=Movement.FLEXION,
+                side=Side.RIGHT,
+                hold_s=7,
+                repetitions=3,
+                rest_s=3,
+                pain_limit=4,
+            ),
+        ),
+    )
+
+
+def sample_clip() -> Path:
+    """Find the sample clip in the installed program or in a checkout."""
+    for place in _PLACES:
+        if (place / CLIP).is_file():
+            return place / CLIP
+    raise Fault(f"The sample clip '{CLIP}' is missing; install the program again.")
+
+
+@dataclass(frozen=True, slots=True)
+class Played:
+    """What came of playing the clip through a sitting; ``lead_in_s`` was talk before it."""
+
+    document: SessionDocument
+    session_file: Path
+    timeline: Timeline
+    lead_in_s: float
+    seconds: float
+
+
+def run_demo(out: Path, *, show: bool) -> int:
+    """Play the clip, write what comes of it into ``out``, and print it beside the truth."""
+    clip = sample_clip()
+    truth = json.loads(clip.with_suffix(".json").read_text("utf-8"))
+    make_folder(out)
+    played = play(clip, Folders(out, out))
+    wav = out / "speech.wav"
+    write_bytes(wav, wav_bytes(played.timeline, played.seconds))
+    entries = timeline_entries(played.timeline)
+    write_bytes(out / "speech.json", msgspec.json.format(msgspec.json.encode(entries)))
+    store = Store.open(out / "review.sqlite")
+    for outcome in import_paths(store, [played.session_file]):
+        print(outcome.line)
+    create_application(["coach"], offscreen_allowed=not show)
+    written = report_files(store, demo_plan().patient_code, out)
+    print(beside_truth(played, truth))
+    print("\nWritten:")
+    for path in (played.session_file, wav, *written):
+        print(f"  {path}")
+    if show:
+        return _show(clip, out, store)
+    store.close()
+    return 0
+
+
+def play(clip: Path, folders: Folders) -> Played:
+    """Run one sitting on the clip; the talk before the exercise is over when the clip begins."""
+    source = open_source(clip)
+    timeline = Timeline()
+    speaker = Speaker(open_voice(), timeline=timeline)
+    sitting = Sitting(demo_plan(), source, open_estimator(), folders, started_s=0.0)
+    try:
+        now_s = _talk(speaker, 0.0)
+        for given, pain in ((Order.START, None), (Order.PAIN, 2)):
+            speaker.hear(sitting.order(now_s, given, pain))
+            now_s = _talk(speaker, now_s)
+        lead_in_s = now_s
+        with ProgressBar("playing the sample clip", source.frame_count) as bar:
+            moment: Moment | None = None
+            for frame in source:
+                at_s = lead_in_s + frame.time_s
+                while now_s < at_s:
+                    speaker.tick(now_s)
+                    now_s += TICK_S
+                moment = sitting.step(replace(frame, time_s=at_s))
+                speaker.hear(moment)
+                bar.advance()
+        now_s = _talk(speaker, now_s)
+        if moment is not None and moment.stage is Stage.PAIN_AFTER:
+            speaker.hear(sitting.order(now_s, Order.PAIN, 2))
+            now_s = _talk(speaker, now_s)
+        outcome = sitting.finish(SessionEnd.INPUT_ENDED)
+    finally:
+        sitting.close()
+        source.close()
+    if outcome.saved_at is None:
+        raise Fault(
+            outcome.fault or f"Nothing was measured in '{clip}'; install the program again."
+        )
+    return Played(outcome.document, Path(outcome.saved_at), timeline, lead_in_s, now_s)
+
+
+def _talk(speaker: Speaker, now_s: float) -> float:
+    """Let the speaker finish; give the time at which it is quiet."""
+    end_s = now_s + LONGEST_TALK_S
+    while now_s < end_s:
+        speaker.tick(now_s)
+        now_s += TICK_S
+        if speaker.quiet(now_s):
+            break
+    return now_s
+
+
+def beside_truth(played: Played, truth: dict[str, Any]) -> str:
+    """Put the measured holds beside those that the clip truly holds."""
+    holds = truth["holds"]
+    lines = [
+        f"The clip truly holds {len(holds)} holds of flexion, right arm:",
+        "            truth                      measured",
+        "  hold      held       angle           held       angle",
+    ]
+    for exercise in played.document.exercises:
+        for repetition in exercise.repetitions:
+            start_s = repetition.start_s - played.lead_in_s
+            true = min(holds, key=lambda hold: abs(hold["start_s"] - start_s))
+            lines.append(
+                f"  {repetition.number}      {true['held_s']:6.1f} s   {true['value_deg']:5.1f}°"
+                f"        {repetition.held_s:6.1f} s   {repetition.value_deg:5.1f}°"
+                f" ± {repetition.error_deg:.1f}° ({repetition.ended_because})"
+            )
+    return "\n".join(lines)
+
+
+def _show(clip: Path, out: Path, store: Store) -> int:
+    application = create_application(["coach"])
+    patient = patient_window(demo_plan(), clip, Folders(out, out))
+    review = review_window(store)
+    review.show()
+    patient.show()
+    return application.exec()
