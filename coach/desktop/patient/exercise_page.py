@@ -10,9 +10,10 @@ from PyQt6.QtGui import QImage, QResizeEvent
 from PyQt6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
 
 from coach.cues.wording import doubt_sentence, movement_sentence
+from coach.desktop.patient.band import Band
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.limb import limb_of
-from coach.desktop.patient.picture import Band, Picture
+from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.readouts import Caption, HoldCount, Readout, Tone
 from coach.desktop.patient.wording import error_degrees, exercise_name, whole_degrees
 from coach.desktop.shared.typeface import font

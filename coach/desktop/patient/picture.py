@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
 
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import (
@@ -14,32 +13,14 @@ from PyQt6.QtGui import (
     QPaintEvent,
     QPen,
     QPolygonF,
-    QTransform,
 )
 from PyQt6.QtWidgets import QWidget
 
+from coach.desktop.patient.band import Band, paint_band
 from coach.desktop.patient.lettering import draw_fitted
 from coach.desktop.patient.limb import Limb, Point
 from coach.desktop.shared.theme import LIGHT
 from coach.desktop.shared.typeface import font
-
-NOTCH_S = 10.0
-"""The band is notched at every so many seconds, so that its length can be read."""
-
-
-@dataclass(frozen=True, slots=True)
-class Band:
-    """Time left: ``remaining_s`` of ``whole_s``; ``waiting`` while the clock stands."""
-
-    remaining_s: float
-    whole_s: float
-    resting: bool = False
-    waiting: bool = False
-
-    @property
-    def fraction(self) -> float:
-        """The share that is left, 0 to 1."""
-        return min(1.0, max(0.0, self.remaining_s / self.whole_s)) if self.whole_s > 0 else 0.0
 
 
 class Picture(QWidget):
@@ -110,7 +91,7 @@ class Picture(QWidget):
         )
         painter.fillRect(self.rect(), QColor(LIGHT.stage))
         if self._framed:
-            self._paint_band(painter)
+            paint_band(painter, QRectF(self.rect()), self._band, self._edge_px())
         place = self.picture_rect()
         if self._image is not None:
             clip = QPainterPath()
@@ -193,38 +174,6 @@ class Picture(QWidget):
         painter.setPen(QColor(LIGHT.hold))
         painter.drawText(pill, Qt.AlignmentFlag.AlignCenter, self._value)
 
-    def _paint_band(self, painter: QPainter) -> None:
-        edge = self._edge_px()
-        half = _half_outline(QRectF(self.rect()).adjusted(edge, edge, -edge, -edge), edge)
-        length = half.length()
-        for turn in (QTransform(), QTransform(-1, 0, 0, 1, self.width(), 0)):
-            path = turn.map(half)
-            painter.strokePath(path, _flat_pen(LIGHT.trough, edge))
-            if self._band is None:
-                continue
-            colour = LIGHT.rest if self._band.resting else LIGHT.hold
-            pen = _flat_pen(colour, edge)
-            left_px = self._band.fraction * length
-            if self._band.fraction < 1.0:
-                pen.setDashPattern([max(left_px, 0.01) / edge, 2.0 * length / edge])
-            if left_px > 0.0:
-                painter.strokePath(path, pen)
-            notch_s = NOTCH_S if not self._band.waiting else self._band.whole_s / 40
-            self._paint_notches(painter, path, notch_s, edge)
-
-    def _paint_notches(
-        self, painter: QPainter, path: QPainterPath, notch_s: float, edge: float
-    ) -> None:
-        if self._band is None or notch_s <= 0:
-            return
-        painter.setPen(_flat_pen(LIGHT.stage, max(3.0, edge * 0.16)))
-        for number in range(1, math.ceil(self._band.whole_s / notch_s)):
-            share = number * notch_s / self._band.whole_s
-            at = path.pointAtPercent(share)
-            angle_rad = math.radians(path.angleAtPercent(share))
-            across = QPointF(math.sin(angle_rad), math.cos(angle_rad)) * (edge * 0.6)
-            painter.drawLine(at - across, at + across)
-
     def _paint_veil(self, painter: QPainter, place: QRectF) -> None:
         dark = QColor(LIGHT.stage)
         dark.setAlphaF(0.82)
@@ -247,22 +196,3 @@ class Picture(QWidget):
             colour=LIGHT.stage_ink,
             bold=True,
         )
-
-
-def _half_outline(room: QRectF, radius: float) -> QPainterPath:
-    """Right half of a rounded outline, from the middle below to the middle above."""
-    path = QPainterPath(QPointF(room.center().x() - 1, room.bottom()))
-    path.lineTo(room.right() - radius, room.bottom())
-    path.arcTo(
-        room.right() - 2 * radius, room.bottom() - 2 * radius, 2 * radius, 2 * radius, -90, 90
-    )
-    path.lineTo(room.right(), room.top() + radius)
-    path.arcTo(room.right() - 2 * radius, room.top(), 2 * radius, 2 * radius, 0, 90)
-    path.lineTo(room.center().x() - 1, room.top())
-    return path
-
-
-def _flat_pen(colour: str, width_px: float) -> QPen:
-    pen = QPen(QColor(colour), width_px)
-    pen.setCapStyle(Qt.PenCapStyle.FlatCap)
-    return pen

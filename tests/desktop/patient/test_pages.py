@@ -10,9 +10,10 @@ from PyQt6.QtGui import QColor, QImage
 from PyQt6.QtWidgets import QAbstractButton, QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from coach.desktop.patient.band import Band
 from coach.desktop.patient.engine import Step, to_image
 from coach.desktop.patient.exercise_page import ExercisePage
-from coach.desktop.patient.picture import Band, Picture
+from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.summary_page import middle_repetition
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import with_error
