@@ -1,1 +1,1 @@
-"""Rendered people whose shoulder angles are known exactly: a measure for the program, not a part."""
+"""Rendered people whose shoulder angles are known: a measure for the program, not a part."""

@@ -11,6 +11,7 @@ import tempfile
 from dataclasses import asdict, dataclass, field
 from functools import cache
 from hashlib import sha256
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -37,9 +38,13 @@ class Body:
     faces: NDArray[np.int32] = field(repr=False)
     weights: Array = field(repr=False)
 
-    def share(self, *prefixes: str) -> Array:
-        """Weight (V,) a vertex has in all bones whose names start with one of the prefixes."""
-        columns = [i for i, name in enumerate(self.rig.names) if name.startswith(prefixes)]
+    def share(self, stem: str, tag: str = "") -> Array:
+        """Weight (V,) a vertex has in the bones whose names start with stem and end with tag."""
+        columns = [
+            i
+            for i, name in enumerate(self.rig.names)
+            if name.startswith(stem) and name.endswith(tag)
+        ]
         return np.asarray(self.weights[:, columns].sum(axis=1))
 
     @property
@@ -92,16 +97,13 @@ def _cache_folder() -> Path:
 
 @cache
 def _model() -> Any:
-    import anny
-    import torch
-
+    torch: Any = import_module("torch")
     torch.set_num_threads(1)
-    return anny.Anny().to(dtype=torch.float32)
+    return import_module("anny").Anny().to(dtype=torch.float32)
 
 
 def _write(path: Path, shape: dict[str, float]) -> None:
-    import torch
-
+    torch: Any = import_module("torch")
     model = _model()
     pose = torch.eye(4)[None, None].repeat(1, model.bone_count, 1, 1)
     values = {key: torch.tensor([shape[key]]) for key in model.phenotype_labels}

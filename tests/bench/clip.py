@@ -140,16 +140,20 @@ def _moments(
             done = float(np.clip(profile_deg[i] / top_deg, 0.0, 1.1)) ** 1.5
             arm = _exercise_arm(spec, profile_deg[i] + shake[i], done, girth_deg + drift[0][i])
             other, yaw_deg, lean_deg = resting, 0.0, 0.0
-        yield arm, other, posing.Stance(
-            yaw_deg=manner.yaw_deg + yaw_deg + drift[1][i],
-            sway_deg=(float(sway[0][i]), float(sway[1][i])),
-            lean_deg=manner.lean_deg * done + lean_deg + 0.4 * manner.breath_deg * breath[i],
-            side_lean_deg=manner.side_lean_deg * done,
-            twist_deg=manner.twist_deg * done,
-            hike_deg=manner.hike_deg * done + manner.breath_deg * breath[i],
-            other_hike_deg=manner.breath_deg * breath[i],
-            head_deg=(float(head[0][i]), float(head[1][i])),
-            lying=spec.lying,
+        yield (
+            arm,
+            other,
+            posing.Stance(
+                yaw_deg=manner.yaw_deg + yaw_deg + drift[1][i],
+                sway_deg=(float(sway[0][i]), float(sway[1][i])),
+                lean_deg=manner.lean_deg * done + lean_deg + 0.4 * manner.breath_deg * breath[i],
+                side_lean_deg=manner.side_lean_deg * done,
+                twist_deg=manner.twist_deg * done,
+                hike_deg=manner.hike_deg * done + manner.breath_deg * breath[i],
+                other_hike_deg=manner.breath_deg * breath[i],
+                head_deg=(float(head[0][i]), float(head[1][i])),
+                lying=spec.lying,
+            ),
         )
 
 

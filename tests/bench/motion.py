@@ -8,6 +8,7 @@ the plateau are laid out to give it. Wobble and breathing stay inside the band b
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 
 import numpy as np
 
@@ -61,7 +62,7 @@ class Script:
         """Give the profile (N,) at times (N,), without wobble."""
         knots = self._knots()
         out = np.full(len(times_s), self.rest_deg)
-        for (t0, a0), (t1, a1) in zip(knots[:-1], knots[1:], strict=True):
+        for (t0, a0), (t1, a1) in pairwise(knots):
             inside = (times_s >= t0) & (times_s <= t1)
             if t1 <= t0 or not inside.any():
                 continue
@@ -121,7 +122,7 @@ class Script:
             rise_s *= 1 - rep.pause_at
         up_s = rise_s * _end_share((HOLD_BAND_DEG - (rep.peak_deg - low)) / abs(low - from_deg))
         down_s = rep.return_s * _end_share(
-            (HOLD_BAND_DEG - (high - rep.peak_deg)) / abs(high - self.rest_deg)
+            (HOLD_BAND_DEG + (high - rep.peak_deg)) / abs(high - self.rest_deg)
         )
         flat_s = rep.hold_s - up_s - down_s
         if flat_s < 0.0:

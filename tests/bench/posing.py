@@ -57,13 +57,26 @@ class Stance:
 
 def stand(body: Body, side: str, arm: Arm, other: Arm, stance: Stance) -> Posed:
     """Pose the body with its soles on z = 0 (or its back on it, lying), near x = y = 0."""
-    rig, s = body.rig, 1 if side == "right" else -1
+    root_turn, root_m = _root(body, stance)
+    return stand_rig(body.rig, side, arm, other, stance, root_turn, root_m)
+
+
+def stand_rig(
+    rig: Rig,
+    side: str,
+    arm: Arm,
+    other: Arm,
+    stance: Stance,
+    root_turn: Array,
+    root_m: Array,
+) -> Posed:
+    """Pose a rig with its root turned (3, 3) and put (3,) as told."""
+    s = 1 if side == "right" else -1
     relative = _trunk(stance, s) | _legs(stance)
     elevation_deg = {side: _elevation_deg(arm), _other(side): _elevation_deg(other)}
     hike_deg = {side: stance.hike_deg, _other(side): stance.other_hike_deg}
     for name in ("left", "right"):
         relative |= _girdle(name, elevation_deg[name], hike_deg[name])
-    root_turn, root_m = _root(body, stance)
     trunk = pose(rig, relative, {}, root_turn, root_m)
     axes = thorax_axes(Joints.of(trunk))
     absolute: dict[str, Array] = {}
@@ -178,7 +191,7 @@ def _legs(stance: Stance) -> dict[str, Array]:
 def _root(body: Body, stance: Stance) -> tuple[Array, Array]:
     root_m = body.rig.head("root")
     if stance.lying:
-        depth_m = float(body.vertices_m[body.share("spine", "root") > 0.5, 1].max())
+        depth_m = float(body.vertices_m[body.share("spine") > 0.5, 1].max())
         lie = turn(UPWARD, stance.yaw_deg) @ turn(LEFT, -90.0)
         return lie, np.array([0.0, 0.0, depth_m - root_m[1]])
     sway = turn(LEFT, stance.sway_deg[0]) @ turn(BACKWARD, stance.sway_deg[1])

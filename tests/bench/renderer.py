@@ -7,6 +7,7 @@ Works on a machine without a graphics card through the EGL software renderer
 from __future__ import annotations
 
 import os
+from importlib import import_module
 from typing import Any
 
 import numpy as np
@@ -28,10 +29,8 @@ class Renderer:
 
     def __init__(self, body: Body, surfaces: list[Surface], room: Room, placed: Placed) -> None:
         os.environ.setdefault("LP_NUM_THREADS", "1")
-        import moderngl
-
-        self._gl: Any = moderngl
-        self._context: Any = moderngl.create_standalone_context(backend="egl")
+        self._gl: Any = import_module("moderngl")
+        self._context: Any = self._gl.create_standalone_context(backend="egl")
         self._body, self._room, self._placed = body, room, placed
         size = (placed.camera.width_px, placed.camera.height_px)
         ctx = self._context
@@ -97,7 +96,7 @@ class Renderer:
         textures = []
         for lightness in (1.0, 0.15):
             drawn = ctx.framebuffer(
-                [ctx.renderbuffer(size, 4, samples=4), ctx.renderbuffer(size, 4, samples=4, dtype="f4")],
+                [ctx.renderbuffer(size, 4, samples=4, dtype=kind) for kind in ("f1", "f4")],
                 ctx.depth_renderbuffer(size, samples=4),
             )
             picture, places = ctx.texture(size, 4), ctx.texture(size, 4, dtype="f4")

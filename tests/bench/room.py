@@ -128,8 +128,7 @@ def _sofa(u: float, far: float, cloth: Rgb) -> list[Box]:
 def _shelf(u: float, far: float, rng: np.random.Generator) -> list[Box]:
     wood: Rgb = (0.40, 0.29, 0.19)
     out: list[Box] = [((u - 0.45, far - 0.04, 0.0), (u + 0.45, far, 1.9), wood, PLAIN)]
-    for x in (u - 0.46, u + 0.43):
-        out.append(((x, far - 0.3, 0.0), (x + 0.03, far, 1.9), wood, PLAIN))
+    out += [((x, far - 0.3, 0.0), (x + 0.03, far, 1.9), wood, PLAIN) for x in (u - 0.46, u + 0.43)]
     for z in np.arange(0.05, 1.95, 0.36):
         out.append(((u - 0.45, far - 0.3, z), (u + 0.45, far, z + 0.025), wood, PLAIN))
         x = u - 0.42

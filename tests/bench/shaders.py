@@ -116,7 +116,8 @@ void main() {
         wrap = 0.35; gloss = 0.05;
     } else if (material == 1 || material == 2) {
         c *= 0.88 + 0.24 * part;
-        if (material == 1 && stripes > 0.5 && fract(rest.z * 15.0) < 0.32) c = mix(c, vec3(0.72), 0.7);
+        bool stripe = stripes > 0.5 && fract(rest.z * 15.0) < 0.32;
+        if (material == 1 && stripe) c = mix(c, vec3(0.72), 0.7);
         if (material == 1) c *= 1.0 - 0.25 * (1.0 - smoothstep(0.0, 0.008, cut));
     } else if (material == 4) {
         c *= 0.55 + 0.9 * noise(rest * vec3(190.0, 190.0, 34.0));

@@ -18,6 +18,7 @@ from tests.bench.people import BALDING, BOB, BUN
 from tests.bench.skeleton import Array, unit
 
 SKIN, SHIRT, TROUSERS, SHOES, HAIR = range(5)
+ARM_STEMS = ("upperarm", "lowerarm", "wrist", "finger", "metacarpal")
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -114,13 +115,7 @@ def _along_arm(body: Body) -> tuple[Array, Array]:
     place, share = np.full(len(body.vertices_m), -1.0), np.zeros(len(body.vertices_m))
     for tag in "LR":
         s, e, w = (body.rig.head(f"{b}.{tag}") for b in ("upperarm01", "lowerarm01", "wrist"))
-        ends = tuple(
-            f"{bone}.{tag}"
-            for bone in ("upperarm01", "upperarm02", "lowerarm01", "lowerarm02", "wrist")
-            + tuple(f"finger{i}-{j}" for i in range(1, 6) for j in range(1, 4))
-            + tuple(f"metacarpal{i}" for i in range(1, 5))
-        )
-        mine = body.share(*ends)
+        mine = sum((body.share(stem, tag) for stem in ARM_STEMS), np.zeros_like(share))
         upper = np.clip((body.vertices_m - s) @ unit(e - s) / np.linalg.norm(e - s), -1.0, 1.0)
         lower = (body.vertices_m - e) @ unit(w - e) / np.linalg.norm(w - e)
         here = upper + np.clip(lower, 0.0, None) * (upper > 0.9)
@@ -170,7 +165,7 @@ def _hair_cut(body: Body) -> Array:
         cut = np.maximum(cut, behind)
     if style != BOB:
         cut = np.minimum(cut, 0.03 * (_at_ear(body) - 1.0))
-    on_head = body.share("head", "neck03") > (0.25 if style == BOB else 0.5)
+    on_head = body.share("head") + body.share("neck03") > (0.25 if style == BOB else 0.5)
     return np.where(on_head, cut * k, -0.05)
 
 

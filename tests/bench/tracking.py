@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -23,12 +24,10 @@ class Tracker:
     """One person per frame, video mode."""
 
     def __init__(self, model_path: Path) -> None:
-        import mediapipe as mp
-
-        self._mp: Any = mp
-        vision = mp.tasks.vision
+        self._mp: Any = import_module("mediapipe")
+        vision = self._mp.tasks.vision
         options = vision.PoseLandmarkerOptions(
-            base_options=mp.tasks.BaseOptions(model_asset_path=str(model_path)),
+            base_options=self._mp.tasks.BaseOptions(model_asset_path=str(model_path)),
             running_mode=vision.RunningMode.VIDEO,
             num_poses=1,
         )

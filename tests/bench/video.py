@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import subprocess
+from importlib import import_module
 from pathlib import Path
 from typing import Any
 
@@ -64,9 +65,7 @@ def _document(take: Take, joints: list[Any]) -> dict[str, Any]:
 
 
 def _ffmpeg() -> str:
-    import imageio_ffmpeg
-
-    return str(imageio_ffmpeg.get_ffmpeg_exe())
+    return str(import_module("imageio_ffmpeg").get_ffmpeg_exe())
 
 
 def _encoder(

@@ -1,0 +1,158 @@
+"""Holds are as long as they are said to be, and posing meets what it is asked for."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from tests.bench import drawing_lots, everyday, posing, truth
+from tests.bench.motion import HOLD_BAND_DEG, Repetition, Script, wobble
+from tests.bench.scene import Camera, place
+from tests.bench.skeleton import Array, Rig, pose
+
+SCRIPT = Script(
+    2.0,
+    (
+        Repetition(120.0, 10.0),
+        Repetition(60.0, 1.2, raise_s=1.0, return_s=1.0),
+        Repetition(95.0, 4.0, pause_s=1.0, creep_deg=-0.6),
+    ),
+)
+
+
+def test_holds_are_the_time_inside_the_band() -> None:
+    times_s = np.arange(0.0, SCRIPT.duration_s, 0.001)
+    angle_deg = SCRIPT.angle_deg(times_s)
+    assert [round(hold.held_s, 6) for hold in SCRIPT.holds()] == [10.0, 4.0]
+    for hold in SCRIPT.holds():
+        near = np.abs(angle_deg - hold.peak_deg) <= HOLD_BAND_DEG
+        around = (times_s > hold.start_s - 1.0) & (times_s < hold.end_s + 1.0)
+        inside = times_s[near & around]
+        assert inside[0] == pytest.approx(hold.start_s, abs=0.003)
+        assert inside[-1] == pytest.approx(hold.end_s, abs=0.003)
+
+
+def test_a_touch_is_not_a_hold() -> None:
+    assert [hold.peak_deg for hold in SCRIPT.holds()] == [120.0, 95.0]
+
+
+def test_a_hold_shorter_than_its_ends_is_refused() -> None:
+    with pytest.raises(ValueError, match="shorter than its gentle ends"):
+        Script(0.0, (Repetition(10.0, 0.3, raise_s=3.0, return_s=3.0),)).holds()
+
+
+def test_profiles_move_without_jumps() -> None:
+    times_s = np.arange(0.0, SCRIPT.duration_s, 0.01)
+    assert np.abs(np.diff(SCRIPT.angle_deg(times_s))).max() < 3.0
+
+
+def test_wobble_stays_inside_its_amplitude() -> None:
+    values = wobble(np.arange(0, 60, 0.05), 0.6, np.random.default_rng(1))
+    assert 0.1 < np.abs(values).max() <= 0.6
+
+
+def test_lots_are_the_same_every_time_and_the_sets_share_nobody() -> None:
+    first = drawing_lots.draw("tuning", "flexion", 3, 20.0, 15.0)
+    assert first == drawing_lots.draw("tuning", "flexion", 3, 20.0, 15.0)
+    names = {key: {person.name for person in who} for key, who in drawing_lots.SETS.items()}
+    assert not names["tuning"] & names["judging"]
+
+
+def test_everyday_movement_rests_in_no_raised_pose_for_two_seconds() -> None:
+    times_s = np.arange(0, 60, 0.1)
+    arms = everyday.perform(times_s, np.random.default_rng(4))
+    raised = np.array([arm.angle_deg > 20 for arm, *_ in arms])
+    still = np.abs(np.gradient([arm.angle_deg for arm, *_ in arms], 0.1)) < 2.0
+    longest = max(map(len, "".join("1" if x else " " for x in raised & still).split()), default=0)
+    assert longest < 20
+
+
+def stick_rig() -> Rig:
+    """A person of sticks, arms forty degrees out and the elbows somewhat bent."""
+    rows: list[tuple[str, str, tuple[float, float, float]]] = [("root", "", (0, 0, 1.0))]
+    above = "root"
+    for i, name in enumerate(posing.SPINE):
+        rows.append((name, above, (0, 0, 1.05 + 0.08 * i)))
+        above = name
+    for tag, s in (("L", 1), ("R", -1)):
+        rows += [
+            (f"upperleg01.{tag}", "root", (0.1 * s, 0, 0.95)),
+            (f"clavicle.{tag}", "spine01", (0.02 * s, 0, 1.45)),
+            (f"shoulder01.{tag}", f"clavicle.{tag}", (0.1 * s, 0, 1.47)),
+            (f"upperarm01.{tag}", f"shoulder01.{tag}", (0.17 * s, 0, 1.43)),
+            (f"upperarm02.{tag}", f"upperarm01.{tag}", (0.22 * s, 0, 1.37)),
+            (f"lowerarm01.{tag}", f"upperarm02.{tag}", (0.35 * s, 0, 1.214)),
+            (f"lowerarm02.{tag}", f"lowerarm01.{tag}", (0.40 * s, -0.07, 1.154)),
+            (f"wrist.{tag}", f"lowerarm02.{tag}", (0.45 * s, -0.14, 1.094)),
+            (f"finger2-1.{tag}", f"wrist.{tag}", (0.49 * s, -0.22, 1.05)),
+            (f"finger5-1.{tag}", f"wrist.{tag}", (0.45 * s, -0.20, 1.0)),
+        ]
+    names = tuple(row[0] for row in rows)
+    parents = tuple(names.index(row[1]) if row[1] else -1 for row in rows)
+    return Rig.of(names, parents, np.array([row[2] for row in rows]))
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize(
+    ("movement", "angle_deg", "elbow_deg"),
+    [
+        ("flexion", 0.0, 8.0),
+        ("flexion", 155.0, 12.0),
+        ("extension", 45.0, 5.0),
+        ("abduction", 130.0, 9.0),
+        ("external-rotation-0", -30.0, 90.0),
+        ("external-rotation-0", 55.0, 85.0),
+        ("external-rotation-90", 60.0, 90.0),
+    ],
+)
+def test_posing_gives_the_angle_it_was_asked_for(
+    side: str, movement: str, angle_deg: float, elbow_deg: float
+) -> None:
+    rig = stick_rig()
+    stance = posing.Stance(lean_deg=7.0, twist_deg=5.0, hike_deg=9.0, side_lean_deg=4.0)
+    posed = posing.stand_rig(
+        rig, side, posing.Arm(movement, angle_deg, elbow_deg=elbow_deg, axial_deg=20.0),
+        posing.Arm("flexion", 3.0), stance, np.eye(3), rig.head("root"),
+    )  # fmt: skip
+    joints = truth.Joints.of(posed)
+    assert truth.angle_deg(movement, side, joints) == pytest.approx(angle_deg, abs=1.0)
+    assert truth.elbow_flexion_deg(side, joints) == pytest.approx(elbow_deg, abs=1.5)
+
+
+def test_a_raised_arm_carries_its_joint_centre_up_by_centimetres() -> None:
+    rig = stick_rig()
+    up = [
+        posing.stand_rig(
+            rig, "left", posing.Arm("flexion", a), posing.Arm("flexion", 0.0), posing.Stance(),
+            np.eye(3), rig.head("root"),
+        ).head("upperarm01.L")[2]
+        for a in (0.0, 150.0)
+    ]  # fmt: skip
+    assert 0.02 < up[1] - up[0] < 0.07
+
+
+def test_bones_at_rest_stay_where_they_are() -> None:
+    rig = stick_rig()
+    posed = pose(rig, {}, {}, np.eye(3), rig.head("root"))
+    assert posed.heads_m == pytest.approx(rig.heads_m)
+    assert posed.skin_matrices() == pytest.approx(np.tile(np.eye(4), (len(rig.names), 1, 1)))
+
+
+@pytest.mark.parametrize(("view", "eye"), [("front", (0, -1)), ("back", (0, 1)), ("side", (-1, 0))])
+def test_the_camera_stands_where_the_view_says(view: str, eye: tuple[int, int]) -> None:
+    placed = place(Camera(distance_m=2.0, height_m=1.1), view, "right", 0.0, 1.9)
+    assert placed.eye_m == pytest.approx([2.0 * eye[0], 2.0 * eye[1], 1.1], abs=1e-9)
+    inside: Array = placed.project(np.array([0.0, 0.0, 1.0]))
+    assert inside[0] == pytest.approx(320.0)
+    assert placed.turn @ placed.turn.T == pytest.approx(np.eye(3), abs=1e-12)
+
+
+def test_a_rendered_frame_shows_the_person() -> None:
+    pytest.importorskip("anny")
+    pytest.importorskip("moderngl")
+    from tests.bench.clip import prepare
+
+    take = prepare(drawing_lots.draw("tuning", "abduction", 0, 14.0, 1.0))
+    shot = next(iter(take.shots()))
+    assert shot.picture.shape == (480, 640, 3)
+    assert shot.picture.std() > 10.0
