@@ -15,12 +15,12 @@ _LONG_CELL = re.compile(rb"[^,\n]{%d}" % (MAX_CELL_CHARACTERS + 1))
 _EMPTY_CELL = re.compile(r"(?<![^,])(?=,)|(?<=,)$")
 
 
-def number(value: float | None, decimals: int, limit: float = math.inf) -> str:
-    """Give a number as a cell; empty for None, NaN and what lies further out than ``limit``."""
-    if value is None or not math.isfinite(value) or abs(value) > limit:
+def number(value: float | None, decimals: int) -> str:
+    """Give a number as a cell, empty for None and NaN."""
+    if value is None or not math.isfinite(value):
         return ""
-    # Adding zero turns the minus zero that rounding leaves into a plain one.
-    return f"{round(value, decimals) + 0.0:.{decimals}f}"
+    text = f"{value:.{decimals}f}"
+    return text if text.strip("-0.") else text.removeprefix("-")
 
 
 def split_rows(

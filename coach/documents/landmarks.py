@@ -21,6 +21,9 @@ MAX_PX = 100_000
 MAX_M = 100
 """Coordinates further out are not known."""
 
+_SCALES = np.array([10.0, 10.0, 1000.0, 1000.0, 1000.0, 100.0])
+_LIMITS = np.array([MAX_PX, MAX_PX, MAX_M, MAX_M, MAX_M, 1.0])
+
 _REQUIRED = FRAME_COLUMNS[:3]
 
 
@@ -43,25 +46,20 @@ def landmark_row(
 ) -> str:
     """Give one row, line end included; ``time_s`` counts from the session's start."""
     width_px, height_px = pose.size_px
-    cells = [
+    cells = (
         number(time_s, 3),
         str(width_px),
         str(height_px),
         str(pose.people),
         number(pose.brightness, 2),
-    ]
-    rows = list(landmarks)
-    points = zip(
-        pose.image_px[rows].tolist(),
-        pose.world_m[rows].tolist(),
-        pose.visibility[rows].tolist(),
-        strict=True,
     )
-    for image_px, world_m, visibility in points:
-        cells += [number(value, 1, MAX_PX) for value in image_px]
-        cells += [number(value, 3, MAX_M) for value in world_m]
-        cells.append(number(visibility, 2, 1))
-    return ",".join(cells) + "\n"
+    rows = list(landmarks)
+    points = np.column_stack((pose.image_px, pose.world_m, pose.visibility))[rows]
+    points[np.abs(points) > _LIMITS] = np.nan
+    # Adding zero turns the minus zero that rounding leaves into a plain one.
+    rounded = np.rint(points * _SCALES) / _SCALES + 0.0
+    text = ",%.1f,%.1f,%.3f,%.3f,%.3f,%.2f" * len(rows) % tuple(rounded.ravel().tolist())
+    return ",".join(cells) + text.replace("nan", "") + "\n"
 
 
 def write_landmarks(table: LandmarkTable) -> bytes:

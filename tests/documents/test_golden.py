@@ -25,7 +25,7 @@ def test_document(golden: bytes) -> None:
     assert document.duration_s == 135.5
     assert document.ended_because is SessionEnd.PAIN
     assert document.pain_at_end == 4
-    assert document.plan.title == "Woche 3 – Anna Beispiel (erfunden)"
+    assert document.plan.title == "Woche 3, Übungsplan für Anna Beispiel (erfunden)"
     assert document.plan.other_side[0].value_deg == 168
     assert document.camera.frames_seen == 40
     assert document.camera.field_of_view_deg == 62

@@ -34,7 +34,7 @@ from coach.session.recorder import Recorder
 
 PLAN = Plan(
     patient_code="INVENTED-7",
-    title="Woche 3 – Anna Beispiel (erfunden)",
+    title="Woche 3, Übungsplan für Anna Beispiel (erfunden)",
     exercises=(
         PlannedExercise(movement=Movement.FLEXION, side=Side.LEFT, hold_s=30, repetitions=3),
         PlannedExercise(
