@@ -73,17 +73,18 @@ class Analysis(QObject):
         if frame is None or self._coaching is None or self._over:
             return
         try:
-            self._time_s = frame.time_s
+            self._time_s = max(self._time_s, frame.time_s)
             self._show(Step(self._coaching.step(frame), to_image(frame)))
         except Exception as error:
             self._fail(error)
 
-    @pyqtSlot(object, object)
-    def order(self, order: Order, pain: int | None) -> None:
-        """Pass on what the person said, stamped with the last frame's time."""
+    @pyqtSlot(object, object, object)
+    def order(self, time_s: float | None, order: Order, pain: int | None) -> None:
+        """Pass on what the person said; its time never lies before the last frame's."""
         if self._coaching is None or self._over:
             return
         try:
+            self._time_s = max(self._time_s, time_s or 0.0)
             self._show(Step(self._coaching.order(self._time_s, order, pain)))
         except Exception as error:
             self._fail(error)
@@ -162,7 +163,7 @@ class Engine(QObject):
     _opened = pyqtSignal(object, object)
     _frame_ready = pyqtSignal()
     _input_ended = pyqtSignal(object)
-    _ordered = pyqtSignal(object, object)
+    _ordered = pyqtSignal(object, object, object)
     _closing = pyqtSignal()
 
     def __init__(
@@ -180,11 +181,13 @@ class Engine(QObject):
         self._analysis: Analysis | None = None
         self._intake: Intake | None = None
         self._outcome: Outcome | None = None
+        self._now_s = 0.0
 
     def start(self) -> None:
         """Open the source and begin; after a fault, begin anew."""
         self.close()
         self._outcome = None
+        self._now_s = 0.0
         analysis, thread = Analysis(self._begin), QThread()
         thread.setObjectName("analysis")
         analysis.moveToThread(thread)
@@ -209,17 +212,18 @@ class Engine(QObject):
         intake.start()
 
     def order(self, order: Order, pain: int | None = None) -> None:
-        """Pass on what the person said."""
-        self._ordered.emit(order, pain)
+        """Pass on what the person says now."""
+        self._ordered.emit(self.now_s(), order, pain)
 
     def now_s(self) -> float | None:
-        """Give the present on the clock of the frames' stamps, None before the first frame."""
-        return None if self._intake is None else self._intake.now_s()
+        """Give the present on the clock of the frames' stamps, None before the first frame.
 
-    @property
-    def frames_lost(self) -> int:
-        """Frames read but never measured, so far; gaps in ``Frame.index`` say the same."""
-        return 0 if self._intake is None else self._intake.frames_lost
+        It never runs backwards, though a file that is measured too slowly holds it up.
+        """
+        now_s = None if self._intake is None else self._intake.now_s()
+        if now_s is not None:
+            self._now_s = max(now_s, self._now_s)
+        return None if now_s is None else self._now_s
 
     @property
     def outcome(self) -> Outcome | None:

@@ -97,8 +97,11 @@ class ExercisePage(QWidget):
             return
         self._title.setText(exercise_name(planned))
         self.count.show_count(moment.repetitions, planned.repetitions, planned.hold_s)
-        self._show_angle(moment, planned)
-        self._show_clock(moment, planned)
+        if self._paused:
+            self._show_pause()
+        else:
+            self._show_angle(moment, planned)
+            self._show_clock(moment, planned)
         self._then.setText(self._what_follows(moment, planned))
 
     def _show_angle(self, moment: Moment, planned: PlannedExercise) -> None:
@@ -119,6 +122,12 @@ class ExercisePage(QWidget):
         limb = None if moment.pose is None else limb_of(moment.pose, planned, angle_deg)
         self.picture.show_limb(limb, value)
 
+    def _show_pause(self) -> None:
+        self.picture.show_limb(None, "")
+        self.picture.show_band(None)
+        self.angle.show_words(self.tr("Paused"), self.tr("Let your arm rest"))
+        self.clock.show_words(self.tr("To go on"), self.tr("Press Space when you are ready"))
+
     def _show_clock(self, moment: Moment, planned: PlannedExercise) -> None:
         left_s = moment.remaining_s
         if left_s is None:
@@ -126,9 +135,7 @@ class ExercisePage(QWidget):
             self._show_phase(moment, planned)
             return
         whole_s = planned.rest_s if moment.resting else planned.hold_s
-        waiting = self._paused or (
-            not moment.resting and (moment.reading is None or not moment.reading.usable)
-        )
+        waiting = not moment.resting and (moment.reading is None or not moment.reading.usable)
         self.picture.show_band(Band(left_s, whole_s, moment.resting, waiting))
         if waiting:
             heading, tone = self.tr("The clock is waiting: seconds left"), Tone.WAITING

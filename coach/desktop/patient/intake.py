@@ -6,8 +6,9 @@ import threading
 import time
 import traceback
 from collections import deque
-from collections.abc import Callable
-from typing import Protocol
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from typing import Literal, Protocol
 
 from coach.desktop.patient.coaching import OpenSource
 from coach.domain.fault import Fault
@@ -100,13 +101,41 @@ class Belt:
             self._changed.notify_all()
 
 
+class MeteredSource:
+    """A source as the session sees it: frames that were read but never taken are lost too."""
+
+    def __init__(self, source: FrameSource, box: Box) -> None:
+        """Meter this source, whose frames go into ``box``."""
+        self.kind: Literal["camera", "file"] = source.kind
+        self.size_px = source.size_px
+        self.frames_per_s = source.frames_per_s
+        self.frame_count = source.frame_count
+        self._source, self._box = source, box
+
+    @property
+    def frames_lost(self) -> int:
+        """Frames that were never measured, so far."""
+        return self._source.frames_lost + self._box.frames_lost
+
+    def __iter__(self) -> Iterator[Frame]:
+        """Yield the source's frames."""
+        return iter(self._source)
+
+    def close(self) -> None:
+        """Let go of the device or file."""
+        self._source.close()
+
+
 class Intake:
     """Reads a source in a thread of its own until it ends, fails or is stopped.
 
     A file plays in real time by its stamps, and stands still after its first frame until
-    ``play`` and again after ``stand``; a camera knows no standing. The callbacks come from the
-    capture thread: ``opened`` once, ``ready`` after each frame, ``ended`` at the end of the source
-    with None or the sentence of a fault, but not after ``stop``.
+    ``play`` and again after ``stand``: what it has stood is added to its later stamps, so that
+    they are of one clock with what the person does meanwhile. A camera knows no standing.
+
+    The callbacks come from the capture thread: ``opened`` once, ``ready`` after each frame,
+    ``ended`` at the end of the source with None or the sentence of a fault, but not after
+    ``stop``.
     """
 
     def __init__(
@@ -126,6 +155,7 @@ class Intake:
         self._file_waits = file_waits
         self._box: Box = Mailbox()
         self._ahead_s: float | None = None
+        self._stood_s = 0.0
         self._thread = threading.Thread(target=self._run, name="capture", daemon=True)
 
     def start(self) -> None:
@@ -144,11 +174,6 @@ class Intake:
     def take(self) -> Frame | None:
         """Fetch the next frame without waiting."""
         return self._box.take()
-
-    @property
-    def frames_lost(self) -> int:
-        """Frames read but never taken, so far."""
-        return self._box.frames_lost
 
     def now_s(self) -> float | None:
         """Give the present on the clock of the frames' stamps, None before the first frame."""
@@ -185,30 +210,29 @@ class Intake:
                     self._playing.set()
             if self._stopping.is_set():
                 return
-            self._opened(source)
-            for number, frame in enumerate(source):
-                if not live:
-                    self._pace(frame.time_s, first=number == 0)
+            self._opened(MeteredSource(source, self._box))
+            for frame in source:
+                arrived = frame if live else self._paced(frame)
                 if self._stopping.is_set():
                     return
-                ahead_s = time.monotonic() - frame.time_s
+                ahead_s = time.monotonic() - arrived.time_s
                 if live and self._ahead_s is not None:
                     ahead_s = min(ahead_s, self._ahead_s)
                 self._ahead_s = ahead_s
-                self._box.put(frame)
+                self._box.put(arrived)
                 self._ready()
         finally:
             source.close()
 
-    def _pace(self, time_s: float, *, first: bool) -> None:
-        if first:
-            return
+    def _paced(self, frame: Frame) -> Frame:
+        """Wait until a file's frame is due; give it, later by as much as the file has stood."""
+        if self._ahead_s is None:
+            return frame
         if not self._playing.is_set():
             while not self._playing.wait(0.1):
                 if self._stopping.is_set():
-                    return
-            # Playing goes on from here, as if no time had passed.
-            self._ahead_s = time.monotonic() - time_s
-        now_s = self.now_s()
-        if now_s is not None and time_s > now_s:
-            self._stopping.wait(time_s - now_s)
+                    return frame
+            self._stood_s = time.monotonic() - self._ahead_s - frame.time_s
+        due_s = frame.time_s + self._stood_s
+        self._stopping.wait(max(0.0, due_s - (time.monotonic() - self._ahead_s)))
+        return replace(frame, time_s=due_s) if self._stood_s else frame

@@ -85,7 +85,7 @@ class PatientWindow(QWidget):
         if speaker is not None:
             self._speech = Speech(speaker, self.engine.now_s, self)
             self._speech.said.connect(self._say)
-            self._speech.muted.connect(self._note)
+            self._speech.muted.connect(self.note)
 
     @property
     def outcome(self) -> Outcome | None:
@@ -193,10 +193,15 @@ class PatientWindow(QWidget):
     def _fail(self, sentence: str) -> None:
         self.banner.say(sentence, again=self.stage in (None, Stage.WELCOME))
 
+    def note(self, sentence: str) -> None:
+        """Show something small and lasting under the captions."""
+        self.welcome.caption.show_note(sentence)
+        self.exercise.caption.show_note(sentence)
+
+    def announce(self, sentence: str) -> None:
+        """Show a sentence over whatever page is shown."""
+        self.banner.say(sentence, again=False)
+
     def _say(self, words: str) -> None:
         self.welcome.caption.show_words(words)
         self.exercise.caption.show_words(words)
-
-    def _note(self, sentence: str) -> None:
-        self.welcome.caption.show_note(sentence)
-        self.exercise.caption.show_note(sentence)

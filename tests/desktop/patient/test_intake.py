@@ -8,6 +8,7 @@ from coach.desktop.patient.coaching import OpenSource
 from coach.desktop.patient.intake import Belt, Intake, Mailbox
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
+from coach.ports import FrameSource
 
 from .scripted import ScriptedSource
 
@@ -146,14 +147,14 @@ def test_the_clock_of_the_stamps_runs_with_the_file() -> None:
     assert len(seen) == 10
 
 
-def test_a_file_waits_after_its_first_frame_until_it_may_play() -> None:
-    arrived: list[int] = []
+def test_a_file_waits_after_its_first_frame_and_its_stamps_go_on_from_the_present() -> None:
+    arrived: list[Frame] = []
     first, over = threading.Event(), threading.Event()
 
     def ready() -> None:
         got = intake.take()
         if got is not None:
-            arrived.append(got.index)
+            arrived.append(got)
             first.set()
 
     intake = Intake(
@@ -165,11 +166,31 @@ def test_a_file_waits_after_its_first_frame_until_it_may_play() -> None:
     intake.start()
     assert first.wait(10)
     assert not over.wait(0.3)
-    assert arrived == [0]
+    assert [frame.index for frame in arrived] == [0]
+    pressed_s = intake.now_s()
+    assert pressed_s is not None
     intake.play()
     assert over.wait(10)
     intake.stop()
-    assert arrived == list(range(10))
+    assert [frame.index for frame in arrived] == list(range(10))
+    stamps_s = np.array([frame.time_s for frame in arrived])
+    assert stamps_s[1] >= pressed_s >= 0.3
+    assert np.diff(stamps_s[1:]) == pytest.approx(0.05)  # what was filmed keeps its own time
+
+
+def test_frames_that_nobody_took_are_lost_to_the_session() -> None:
+    seen: list[FrameSource] = []
+    over = threading.Event()
+    source = ScriptedSource("camera", seconds=1.0)
+    source.frames_lost = 3
+    intake = Intake(
+        lambda: source, opened=seen.append, ready=lambda: None, ended=lambda fault: over.set()
+    )
+    intake.start()
+    assert over.wait(10)
+    intake.stop()
+    assert seen[0].frames_lost == 3 + 19
+    assert (seen[0].kind, seen[0].size_px) == (source.kind, source.size_px)
 
 
 def test_a_waiting_file_can_be_stopped() -> None:
