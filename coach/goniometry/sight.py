@@ -12,8 +12,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from coach.domain.movement import Side, View
-from coach.domain.pose import Landmark
-from coach.domain.pose import Pose
+from coach.domain.pose import Landmark, Pose
 from coach.goniometry.angles import Vector, elbow_flexion_deg, trunk_axes, unit
 
 _ROWS = {
@@ -96,11 +95,27 @@ class Sight:
         return float(across @ np.array([-up[1], up[0]])) / self.trunk_px
 
     @property
+    def left_and_right(self) -> tuple[Limb, Limb]:
+        """The person's own left and right."""
+        if self.side is Side.RIGHT:
+            return self.other, self.near
+        return self.near, self.other
+
+    @property
+    def upper_arm_share(self) -> float:
+        """Upper arm over trunk, lengths in the picture."""
+        return float(np.linalg.norm(self.near.elbow_px - self.near.shoulder_px)) / self.trunk_px
+
+    @property
+    def tilt_deg(self) -> float:
+        """Lean of the trunk in the picture, 0 upright, positive toward picture right."""
+        up = self.shoulders_px - self.hips_px
+        return math.degrees(math.atan2(float(up[0]), -float(up[1])))
+
+    @property
     def yaw_deg(self) -> float:
         """How the trunk faces, from the metric points: 0 to the camera, +90 picture right."""
-        left, right = (
-            (self.other, self.near) if self.side is Side.RIGHT else (self.near, self.other)
-        )
+        left, right = self.left_and_right
         forward, _, _ = trunk_axes(left.shoulder_m, right.shoulder_m, left.hip_m, right.hip_m)
         # The pose's metric axes are x right, y down, z away: forward to the camera is -z.
         return math.degrees(math.atan2(float(forward[0]), -float(forward[2])))

@@ -1,0 +1,31 @@
+"""How wrong a reading may be: the half width of its 95 % interval.
+
+The errors are bias of points, bodies and placements, not noise, so they do not shrink with time.
+The widths are 95th percentiles of the error on the benchmark's tuning bodies when each body is
+measured with corrections fitted without it, rounded up; docs/measurement.md has the table, with
+bodies that nothing was tuned on beside it.
+"""
+
+from __future__ import annotations
+
+from coach.domain.movement import Movement
+
+HALF_WIDTH_DEG = {
+    Movement.FLEXION: 8.0,
+    Movement.EXTENSION: 7.5,
+    Movement.ABDUCTION: 7.0,
+    Movement.EXTERNAL_ROTATION_0: 13.0,
+}
+SQUARE_ON_DEG = 20.0
+WIDER_PER_DEG = 0.15
+"""Widening per degree of turn beyond 20: off the plane by psi, tan a' = tan a cos psi errs by 1.8
+at 20 degrees and 4.1 at 30 (closed form, camera far away)."""
+
+
+def error_deg(movement: Movement, angle_deg: float, turned_deg: float) -> float:
+    """Give the half width for a reading, the trunk turned from its view by ``turned_deg``."""
+    widening = WIDER_PER_DEG * max(0.0, abs(turned_deg) - SQUARE_ON_DEG)
+    if movement is Movement.EXTERNAL_ROTATION_0:
+        # Every degree of keypoint error weighs 1 / cos of the rotation (closed form).
+        widening += 0.1 * max(0.0, angle_deg - 45.0)
+    return HALF_WIDTH_DEG[movement] + widening
