@@ -1,0 +1,89 @@
+"""Run by test_kill.py: journals a sitting as fast as it can, and says what it has finished.
+
+Arguments: journals folder, sessions folder, session id. Each repetition's number is printed once
+its entry was handed over; after the last one the session file is written.
+"""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from coach.domain.movement import Movement, Side, View
+from coach.domain.plan import Plan, PlannedExercise
+from coach.domain.progress import EndedBecause, Repetition
+from coach.domain.session import Camera, SessionEnd, Software
+from coach.session.entries import (
+    CameraCounts,
+    Entry,
+    ExerciseEnded,
+    ExerciseStarted,
+    ReadingRows,
+    RepetitionDone,
+    SessionEnded,
+    SessionOpened,
+)
+from coach.storage.keeper import SessionKeeper
+
+REPETITIONS = 60
+PLANNED = PlannedExercise(movement=Movement.FLEXION, side=Side.LEFT, hold_s=1, repetitions=30)
+
+
+def opened(session_id: str) -> SessionOpened:
+    return SessionOpened(
+        session_id=session_id,
+        started_at="2026-11-24T10:15:30+01:00",
+        software=Software(name="test", version="0", definitions=1, model_sha256="0" * 64),
+        camera=Camera(kind="file", width_px=640, height_px=480, frames_per_s=30),
+        plan=Plan(patient_code="INVENTED", exercises=(PLANNED,)),
+    )
+
+
+def repetition_entries(number: int) -> list[Entry]:
+    """Ten seconds: ten chunks of readings, then the repetition."""
+    start_s = 10.0 * number
+    entries: list[Entry] = []
+    for second in range(10):
+        time_s = start_s + second
+        row = f"{time_s:.3f},0,holding,{number:.1f},3.0,,,,\n"
+        entries.append(ReadingRows(time_s=time_s, rows=row * 20))
+        entries.append(CameraCounts(time_s=time_s, frames_seen=number, frames_lost=0))
+    repetition = Repetition(
+        number=number,
+        start_s=start_s,
+        end_s=start_s + 9,
+        held_s=9.0,
+        value_deg=100.0 + number,
+        error_deg=3.0,
+        spread_deg=1.0,
+        seen_fraction=1.0,
+        ended_because=EndedBecause.COMPLETED,
+    )
+    entries.append(RepetitionDone(time_s=start_s + 9, planned_index=0, repetition=repetition))
+    return entries
+
+
+def ending() -> list[Entry]:
+    time_s = 10.0 * (REPETITIONS + 1)
+    return [
+        ExerciseEnded(time_s=time_s, planned_index=0, ended_because=SessionEnd.COMPLETED),
+        SessionEnded(time_s=time_s, ended_because=SessionEnd.COMPLETED),
+    ]
+
+
+def main() -> None:
+    journals, sessions, session_id = Path(sys.argv[1]), Path(sys.argv[2]), sys.argv[3]
+    keeper = SessionKeeper(journals, opened(session_id))
+    keeper.keep([ExerciseStarted(time_s=1.0, planned_index=0, view=View.SIDE)])
+    print("begun", flush=True)
+    for number in range(1, REPETITIONS + 1):
+        keeper.keep(repetition_entries(number))
+        print(number, flush=True)
+    keeper.keep(ending())
+    print("finishing", flush=True)
+    keeper.finish(sessions)
+    print("finished", flush=True)
+
+
+if __name__ == "__main__":
+    main()
