@@ -13,8 +13,9 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.desktop.patient.analysis import Step
 from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
-from coach.desktop.patient.engine import Engine, Step
+from coach.desktop.patient.engine import Engine
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.fault_banner import FaultBanner
 from coach.desktop.patient.pain_page import PainPage

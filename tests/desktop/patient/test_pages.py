@@ -10,8 +10,8 @@ from PyQt6.QtGui import QColor, QImage
 from PyQt6.QtWidgets import QAbstractButton, QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from coach.desktop.patient.analysis import Step, to_image
 from coach.desktop.patient.band import Band
-from coach.desktop.patient.engine import Step, to_image
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.summary_page import middle_repetition
