@@ -22,8 +22,9 @@ MAX_TURN_DEG = 45.0
 """Trunk turned further than this from the named view: the plane of movement is seen too
 obliquely. |n.v| >= 0.6 in published terms is 53 degrees; the metric points' yaw is itself off by
 about 10."""
-MIN_ROTATION_BEND_DEG = 50.0
-"""Below about 60 degrees the forearm no longer shows the rotation; the estimate is off by 10."""
+MIN_ROTATION_BEND_DEG = 40.0
+"""Of the metric points, which read a bent elbow 15 to 35 degrees too straight (tuning bodies): an
+elbow under about 60 degrees no longer shows the rotation (ISB, Wu et al. 2005, option 2)."""
 MAX_STRAIGHT_BEND_DEG = 75.0
 MAX_ROTATION_ELEVATION_DEG = 40.0
 MIN_UPPER_ARM = 0.28
@@ -34,19 +35,19 @@ MAX_SIDE_BREADTH = 0.52
 
 def doubt_of(sight: Sight, movement: Movement, view: View) -> Doubt | None:
     """Name the first reason not to measure this frame, None if there is none."""
-    if sight.pose.another_person:
-        return Doubt.ANOTHER_PERSON
-    return _framing(sight) or _facing(sight, view) or _arm(sight, movement)
+    return _person(sight) or _facing(sight, view) or _framing(sight) or _arm(sight, movement)
 
 
 def _outside(sight: Sight, point_px: Vector) -> bool:
     size = np.asarray(sight.pose.size_px, dtype=np.float64)
     place = point_px / size
-    return bool(np.any(place < -MARGIN) or np.any(place > 1 + MARGIN))
+    return not bool(np.all((place >= -MARGIN) & (place <= 1 + MARGIN)))  # NaN is outside
 
 
-def _framing(sight: Sight) -> Doubt | None:
+def _person(sight: Sight) -> Doubt | None:
     pose = sight.pose
+    if pose.another_person:
+        return Doubt.ANOTHER_PERSON
     if pose.brightness is not None and pose.brightness < MIN_BRIGHTNESS:
         return Doubt.TOO_DARK
     if not np.all(np.isfinite(sight.near.shoulder_px)) or not np.isfinite(sight.trunk_px):
@@ -55,6 +56,10 @@ def _framing(sight: Sight) -> Doubt | None:
         return Doubt.TOO_FAR
     if sight.trunk_px > MAX_TRUNK_SHARE * pose.size_px[1]:
         return Doubt.TOO_CLOSE
+    return None
+
+
+def _framing(sight: Sight) -> Doubt | None:
     shoulder, elbow, wrist, hip, _ = sight.near.visibility
     if _outside(sight, sight.near.shoulder_px) or shoulder < MIN_VISIBILITY:
         return Doubt.SHOULDERS_OUT_OF_VIEW

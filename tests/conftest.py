@@ -1,0 +1,13 @@
+"""What holds for every test: no screen, no clock in a verdict, the same cases in every run."""
+
+from __future__ import annotations
+
+import os
+
+from hypothesis import settings
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+# CI must not fail on a case that the change did not touch: longer random runs are for benchmarks.
+settings.register_profile("project", deadline=None, derandomize=True)
+settings.load_profile("project")

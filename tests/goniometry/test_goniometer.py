@@ -1,0 +1,149 @@
+"""Readings of a body whose angles are known, and the refusals."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from coach.domain.movement import BEST_VIEW, Movement, Side, View
+from coach.domain.pose import Landmark, Pose
+from coach.domain.reading import Doubt, Reading
+from coach.goniometry import read_sequence
+from tests.goniometry.stick_body import Seen, mirrored, pose
+
+RANGE_DEG = {
+    Movement.FLEXION: (0, 170),
+    Movement.EXTENSION: (0, 60),
+    Movement.ABDUCTION: (0, 170),
+    Movement.EXTERNAL_ROTATION_0: (-40, 60),
+}
+
+
+def read(pose: Pose | None, movement: Movement, side: Side, view: View) -> Reading:
+    return read_sequence([(0.0, pose)], movement, side, view)[0]
+
+
+@given(
+    movement=st.sampled_from(Movement),
+    side=st.sampled_from(Side),
+    share=st.floats(0, 1),
+    distance_m=st.floats(2.7, 3.4),
+    turned_deg=st.floats(-8, 8),
+    aside_m=st.floats(-0.2, 0.2),
+    size_px=st.sampled_from([(640, 480), (1280, 720), (1920, 1080)]),
+)
+def test_the_truth_lies_inside_the_interval(
+    movement: Movement,
+    side: Side,
+    share: float,
+    distance_m: float,
+    turned_deg: float,
+    aside_m: float,
+    size_px: tuple[int, int],
+) -> None:
+    low, high = RANGE_DEG[movement]
+    true_deg = low + share * (high - low)
+    seen = Seen(BEST_VIEW[movement], distance_m, turned_deg, aside_m, size_px)
+    reading = read(pose(movement, true_deg, side, seen), movement, side, seen.view)
+    assert reading.usable, reading
+    assert reading.angle_deg is not None
+    assert reading.error_deg is not None
+    assert abs(reading.angle_deg - true_deg) <= reading.error_deg
+
+
+@given(movement=st.sampled_from(Movement), side=st.sampled_from(Side), share=st.floats(0, 1))
+def test_a_flipped_picture_swaps_the_sides(movement: Movement, side: Side, share: float) -> None:
+    low, high = RANGE_DEG[movement]
+    seen = Seen(BEST_VIEW[movement], turned_deg=5.0, aside_m=0.1)
+    straight = pose(movement, low + share * (high - low), side, seen)
+    here = read(straight, movement, side, seen.view)
+    there = read(mirrored(straight), movement, side.other, seen.view)
+    assert here.angle_deg == pytest.approx(there.angle_deg, abs=1e-6)
+    assert here.error_deg == pytest.approx(there.error_deg, abs=1e-6)
+
+
+@pytest.mark.parametrize("movement", Movement)
+@pytest.mark.parametrize("side", Side)
+def test_a_wrong_view_is_refused_with_what_to_do(movement: Movement, side: Side) -> None:
+    wanted = BEST_VIEW[movement]
+    remedies = {
+        View.FRONT: {Doubt.TURN_TO_FACE, Doubt.TURN_AROUND},
+        View.SIDE: {Doubt.TURN_SIDEWAYS, Doubt.WRONG_SIDE},
+    }[wanted]
+    for turned_deg in (65.0, -65.0, 100.0, -100.0, 150.0, 180.0, -150.0):
+        seen = Seen(wanted, turned_deg=turned_deg)
+        reading = read(pose(movement, 30.0, side, seen), movement, side, wanted)
+        assert reading.angle_deg is None
+        assert reading.doubt in remedies, (turned_deg, reading.doubt)
+
+
+def test_the_wrong_shoulder_toward_the_camera_is_named() -> None:
+    seen = Seen(View.SIDE)
+    right = pose(Movement.FLEXION, 60.0, Side.RIGHT, seen)
+    assert read(right, Movement.FLEXION, Side.LEFT, View.SIDE).doubt is Doubt.WRONG_SIDE
+
+
+@pytest.mark.parametrize(
+    ("change", "doubt"),
+    [
+        ({"brightness": 0.03}, Doubt.TOO_DARK),
+        ({"another_person": True}, Doubt.ANOTHER_PERSON),
+    ],
+)
+def test_what_the_pose_says_of_itself_is_heeded(change: dict[str, object], doubt: Doubt) -> None:
+    good = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT))
+    bad = replace(good, **change)  # type: ignore[arg-type]
+    assert read(bad, Movement.ABDUCTION, Side.LEFT, View.FRONT).doubt is doubt
+
+
+@pytest.mark.parametrize(
+    ("landmark", "doubt"),
+    [
+        (Landmark.LEFT_WRIST, Doubt.ARM_OUT_OF_VIEW),
+        (Landmark.LEFT_ELBOW, Doubt.ARM_OUT_OF_VIEW),
+        (Landmark.LEFT_HIP, Doubt.HIPS_OUT_OF_VIEW),
+        (Landmark.LEFT_SHOULDER, Doubt.SHOULDERS_OUT_OF_VIEW),
+    ],
+)
+def test_a_point_that_is_hidden_or_cut_off_is_named(landmark: Landmark, doubt: Doubt) -> None:
+    good = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT))
+    hidden = good.visibility.copy()
+    hidden[landmark] = 0.2
+    reading = read(replace(good, visibility=hidden), Movement.ABDUCTION, Side.LEFT, View.FRONT)
+    assert reading.doubt is doubt
+
+
+def test_distance_is_named() -> None:
+    far = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT, distance_m=6.0))
+    assert read(far, Movement.ABDUCTION, Side.LEFT, View.FRONT).doubt is Doubt.TOO_FAR
+    near = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT, distance_m=0.8))
+    assert read(near, Movement.ABDUCTION, Side.LEFT, View.FRONT).doubt is Doubt.TOO_CLOSE
+
+
+def test_elbows_are_asked_to_be_as_the_movement_needs_them() -> None:
+    straight = pose(Movement.FLEXION, 10.0, Side.RIGHT, Seen(View.FRONT))
+    reading = read(straight, Movement.EXTERNAL_ROTATION_0, Side.RIGHT, View.FRONT)
+    assert reading.doubt is Doubt.BEND_ELBOW
+    bent = pose(Movement.EXTERNAL_ROTATION_0, 30.0, Side.RIGHT, Seen(View.FRONT))
+    reading = read(bent, Movement.ABDUCTION, Side.RIGHT, View.FRONT)
+    assert reading.doubt is Doubt.STRAIGHTEN_ELBOW
+
+
+def test_nobody_is_no_angle() -> None:
+    assert read(None, Movement.FLEXION, Side.LEFT, View.SIDE).doubt is Doubt.NOBODY
+
+
+def test_points_that_are_not_numbers_are_refused() -> None:
+    good = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT))
+    for row in (11, 12, 13, 15, 23, 24):
+        image, world = good.image_px.copy(), good.world_m.copy()
+        image[row] = np.nan
+        world[row] = np.nan
+        broken = replace(good, image_px=image, world_m=world)
+        reading = read(broken, Movement.ABDUCTION, Side.LEFT, View.FRONT)
+        assert reading.angle_deg is None, Landmark(row)
+        assert reading.doubt is not None
