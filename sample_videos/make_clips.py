@@ -103,7 +103,7 @@ SAMPLES = (
     Sample(
         ClipSpec(
             "flexion_left_portrait", "basil", "flexion", "left", "side", 106, 30.0,
-            Camera(720, 1280, fov_deg=46.0, distance_m=2.5, height_m=1.15, off_axis_deg=4.0),
+            Camera(720, 1280, fov_deg=46.0, distance_m=2.25, height_m=1.15, off_axis_deg=4.0),
             _room(4, 3, 5, 73, 30.0, 1.2), FAIR_LENS,
             Manner(hike_deg=3.0, lean_deg=-2.0),
             Script(

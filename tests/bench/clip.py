@@ -37,6 +37,7 @@ class Manner:
     breath_deg: float = 0.5
     wobble_deg: float = 0.6
     yaw_deg: float = 0.0
+    rhythm: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,8 +102,10 @@ def prepare(spec: ClipSpec) -> Take:
         for arm, other, stance in _moments(spec, times_s, body)
     )
     hands = [p.head("finger3-1.L" if spec.side == "left" else "finger3-1.R")[2] for p in posed]
-    highest_m = max(body.height_m + 0.06, max(hands) + 0.12)
-    lowest_m = 0.45 * body.height_m if spec.camera.distance_m < 2.1 else 0.02
+    top_m = 0.4 if spec.lying else body.height_m + 0.06
+    highest_m = max(top_m, max(hands) + 0.12)
+    near = spec.camera.distance_m < 2.1 and not spec.lying
+    lowest_m = 0.45 * body.height_m if near else 0.02
     placed = place(spec.camera, spec.view, spec.side, lowest_m, highest_m, spec.lying)
     return Take(spec, placed, times_s, posed)
 
@@ -152,6 +155,7 @@ def _moments(
                 hike_deg=manner.hike_deg * done + manner.breath_deg * breath[i],
                 other_hike_deg=manner.breath_deg * breath[i],
                 head_deg=(float(head[0][i]), float(head[1][i])),
+                rhythm=manner.rhythm,
                 lying=spec.lying,
             ),
         )

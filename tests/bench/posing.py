@@ -41,7 +41,7 @@ class Arm:
 
 @dataclass(frozen=True, slots=True)
 class Stance:
-    """The whole person apart from the arms."""
+    """The whole person apart from the arms. ``rhythm`` scales how far the girdle goes along."""
 
     yaw_deg: float = 0.0
     sway_deg: tuple[float, float] = (0.0, 0.0)
@@ -52,6 +52,7 @@ class Stance:
     other_hike_deg: float = 0.0
     head_deg: tuple[float, float] = (0.0, 0.0)
     feet_apart_deg: float = 0.0
+    rhythm: float = 1.0
     lying: bool = False
 
 
@@ -73,10 +74,10 @@ def stand_rig(
     """Pose a rig with its root turned (3, 3) and put (3,) as told."""
     s = 1 if side == "right" else -1
     relative = _trunk(stance, s) | _legs(stance)
-    elevation_deg = {side: _elevation_deg(arm), _other(side): _elevation_deg(other)}
+    beyond_deg = {side: _beyond_deg(arm), _other(side): _beyond_deg(other)}
     hike_deg = {side: stance.hike_deg, _other(side): stance.other_hike_deg}
     for name in ("left", "right"):
-        relative |= _girdle(name, elevation_deg[name], hike_deg[name])
+        relative |= _girdle(name, stance.rhythm * beyond_deg[name], hike_deg[name])
     trunk = pose(rig, relative, {}, root_turn, root_m)
     axes = thorax_axes(Joints.of(trunk))
     absolute: dict[str, Array] = {}
@@ -150,15 +151,15 @@ def _thumb_at_rest(rig: Rig, tag: str) -> Array:
     return unit(rig.head(f"finger2-1.{tag}") - rig.head(f"finger5-1.{tag}"))
 
 
-def _elevation_deg(arm: Arm) -> float:
+def _beyond_deg(arm: Arm) -> float:
+    """Elevation beyond the first 30 degrees, in which the girdle hardly takes part."""
     u = arm_direction(arm, 1)[0]
-    return float(np.degrees(np.arccos(np.clip(-u[1], -1.0, 1.0))))
+    return max(float(np.degrees(np.arccos(np.clip(-u[1], -1.0, 1.0)))) - 30.0, 0.0)
 
 
-def _girdle(side: str, elevation_deg: float, hike_deg: float) -> dict[str, Array]:
+def _girdle(side: str, beyond_deg: float, hike_deg: float) -> dict[str, Array]:
     """Raise collar bone and shoulder blade with the arm: the joint centre goes up by 4-5 cm."""
     tag, s = side[0].upper(), 1 if side == "right" else -1
-    beyond_deg = max(elevation_deg - 30.0, 0.0)
     collar = turn(s * BACKWARD, 0.10 * beyond_deg + hike_deg)
     back = turn(-s * UPWARD, 0.06 * beyond_deg)
     return {

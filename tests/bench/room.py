@@ -36,6 +36,10 @@ def build(room: Room, placed: Placed) -> Array:
     axes = np.stack([u, v, np.array([0, 0, 1.0])], axis=1)
     triangles[..., 0:3] = triangles[..., 0:3] @ axes.T
     triangles[..., 3:6] = triangles[..., 3:6] @ axes.T
+    if room.lying:
+        # The mat lies along the person, whatever the camera does.
+        mat = _box((-0.36, -1.0, 0.0), (0.36, 0.95, 0.015), room.accent, CARPET)
+        triangles = np.concatenate([triangles, mat])
     return triangles
 
 
@@ -71,9 +75,7 @@ def _furniture(room: Room) -> list[Box]:
         out += _plant(side * rng.uniform(1.6, 2.1), far - 0.35, rng)
     if rng.random() < 0.5:
         out += _chair(side * rng.uniform(1.0, 1.4), far - 0.7, (0.42, 0.27, 0.16))
-    if room.lying:
-        out.append(((-0.35, -1.1, 0.0), (0.35, 1.1, 0.012), room.accent, CARPET))
-    elif rng.random() < 0.5:
+    if not room.lying and rng.random() < 0.5:
         rug = tuple(0.5 * a + 0.3 for a in room.accent)
         out.append(((-1.3, -1.0, 0.0), (1.3, min(0.6, far), 0.012), (rug[0], rug[1], rug[2]), 2))
     return out

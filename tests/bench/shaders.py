@@ -177,7 +177,7 @@ void main() {
         result = vec4(film(colour * (1.5 + 0.5 * p.z) * 0.8), 1.0);
         return;
     }
-    c *= 0.97 + 0.05 * noise(p * 2.2);
+    c *= (0.97 + 0.05 * noise(p * 2.2)) * (n.z < -0.5 ? 2.0 : 1.0);
     float corner = 1.0 - 0.30 * exp(-p.z * 9.0) * (1.0 - abs(n.z));
     float foot = 1.0 - 0.45 * exp(-dot(p.xy, p.xy) * 9.0) * max(n.z, 0.0) * step(p.z, 0.05);
     vec3 s = shade(c * corner * foot, n, p, lit, 0.15, gloss, lightness - 1.0);
