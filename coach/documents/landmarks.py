@@ -4,7 +4,14 @@ from __future__ import annotations
 
 import numpy as np
 
-from coach.documents.cells import check_range, check_times, number, number_grid, split_rows
+from coach.documents.cells import (
+    check_range,
+    check_times,
+    number,
+    number_grid,
+    split_table,
+    too_large,
+)
 from coach.documents.tables import STORED_LANDMARKS, Floats, LandmarkTable
 from coach.domain.fault import Fault
 from coach.domain.pose import Landmark, Pose
@@ -14,8 +21,8 @@ POINT_COLUMNS = ("x_px", "y_px", "x_m", "y_m", "z_m", "visibility")
 
 MAX_LANDMARKS_BYTES = 64_000_000
 MAX_LANDMARK_ROWS = 200_000
-"""More than five hours at ten rows a second."""
-MAX_CELLS = 10_000_000
+MAX_CELLS = 7_000_000
+"""A session's columns for two hours at ten rows a second."""
 
 MAX_PX = 100_000
 MAX_M = 100
@@ -75,7 +82,7 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
     Columns may stand in any order. ``time_s`` and the picture's size must be there; a column that
     is not there is not known throughout, one of an unknown name is refused.
     """
-    header, lines = split_rows(
+    header, body = split_table(
         data,
         where,
         max_bytes=MAX_LANDMARKS_BYTES,
@@ -83,12 +90,10 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
         max_columns=len(FRAME_COLUMNS) + len(Landmark) * len(POINT_COLUMNS),
     )
     landmarks = _known_landmarks(header, where)
-    if len(lines) * len(header) > MAX_CELLS:
-        raise Fault(
-            f"{where} is too large: {len(lines) * len(header):,} cells, at most {MAX_CELLS:,} "
-            "are read; cut it into parts."
-        )
-    grid = number_grid(lines, len(header), where)
+    cells = body.count(",") + body.count("\n")
+    if cells > MAX_CELLS:
+        raise too_large(where, f"{cells:,} cells", f"{MAX_CELLS:,}")
+    grid = number_grid(body, len(header), where)
     columns = dict(zip(header, grid.T, strict=True))
     unknown = np.full(len(grid), np.nan)
     _check_frames(columns, where)

@@ -2,15 +2,23 @@
 
 from __future__ import annotations
 
-from enum import StrEnum
+import re
 
 import numpy as np
 
-from coach.documents.cells import check_range, check_times, number, number_grid, split_rows
+from coach.documents.cells import (
+    NUMBER,
+    check_range,
+    check_times,
+    not_a_number,
+    number,
+    number_grid,
+    split_table,
+)
 from coach.documents.tables import DOUBTS, PHASES, Floats, ReadingTable
 from coach.domain.fault import Fault
 from coach.domain.progress import Phase
-from coach.domain.reading import Doubt, Form, Reading
+from coach.domain.reading import Form, Reading
 
 COLUMNS = (
     "time_s",
@@ -25,11 +33,26 @@ COLUMNS = (
 )
 HEADER = ",".join(COLUMNS) + "\n"
 
-MAX_READINGS_BYTES = 64_000_000
-MAX_READINGS = 1_000_000
-"""More than four hours at 60 frames a second."""
+MAX_READINGS_BYTES = 40_000_000
+MAX_READINGS = 500_000
+"""More than two hours at 60 frames a second."""
 
-_PHASE, _DOUBT = COLUMNS.index("phase"), COLUMNS.index("doubt")
+_CODE_DIGITS = "9000000"
+_FIRST_PHASE, _FIRST_DOUBT = 9_000_000_000, 9_000_000_100
+_PHASE_CODES = {phase.value: _FIRST_PHASE + i for i, phase in enumerate(PHASES)}
+_DOUBT_CODES = {doubt.value: _FIRST_DOUBT + i for i, doubt in enumerate(DOUBTS)}
+"""Words stand as these numbers while a table is read: far outside what any column may hold."""
+
+_NUMBER_COLUMNS = [0, 1, 3, 4, 6, 7, 8]
+_ROW = re.compile(
+    ",".join(
+        {2: f"({'|'.join(_PHASE_CODES)})", 5: f"({'|'.join(_DOUBT_CODES)}|)"}.get(
+            column, f"({NUMBER.pattern})?"
+        )
+        for column in range(len(COLUMNS))
+    )
+)
+_LETTERS = re.compile("[^0-9eE+\\-.,\n]")
 
 
 def reading_row(time_s: float, planned_index: int, phase: Phase, reading: Reading) -> str:
@@ -73,7 +96,7 @@ def write_readings(table: ReadingTable) -> bytes:
 
 def read_readings(data: bytes, where: str) -> ReadingTable:
     """Read the table; ``where`` names it in a ``Fault``."""
-    header, lines = split_rows(
+    header, body = split_table(
         data,
         where,
         max_bytes=MAX_READINGS_BYTES,
@@ -85,13 +108,20 @@ def read_readings(data: bytes, where: str) -> ReadingTable:
             f"{where} does not begin with the columns {','.join(COLUMNS)}; "
             "check that this is the right file."
         )
-    phases = {phase.value: str(code) for code, phase in enumerate(PHASES)}
-    doubts = {doubt.value: str(code) for code, doubt in enumerate(DOUBTS)} | {"": "-1"}
-    coded = [
-        _with_codes(line, row, phases, doubts, where) for row, line in enumerate(lines, start=2)
-    ]
+    coded = body
+    for word, code in (_PHASE_CODES | _DOUBT_CODES).items():
+        coded = coded.replace(f",{word},", f",{code},")
+    # No number that a table may hold has so many digits in a row; no word may be given as one.
+    if _CODE_DIGITS in body or _LETTERS.search(coded):
+        _find_misplaced(body, where)
     grid = number_grid(coded, len(COLUMNS), where)
     time_s, planned, phase, angle_deg, error_deg, doubt, lean_deg, turn_deg, elbow_deg = grid.T
+    if (
+        not np.isin(phase, list(_PHASE_CODES.values())).all()
+        or not np.isin(doubt[~np.isnan(doubt)], list(_DOUBT_CODES.values())).all()
+        or (grid[:, _NUMBER_COLUMNS] >= _FIRST_PHASE).any()
+    ):
+        _find_misplaced(body, where)
     check_times(time_s, where)
     check_range(planned, 0, 39, "planned_index", where)
     check_range(angle_deg, -180, 360, "angle_deg", where)
@@ -104,37 +134,35 @@ def read_readings(data: bytes, where: str) -> ReadingTable:
     return ReadingTable(
         time_s=time_s,
         planned_index=planned.astype(np.int16),
-        phase=phase.astype(np.int16),
+        phase=(phase - _FIRST_PHASE).astype(np.int16),
         angle_deg=angle_deg,
         error_deg=error_deg,
-        doubt=doubt.astype(np.int16),
+        doubt=np.where(np.isnan(doubt), -1, doubt - _FIRST_DOUBT).astype(np.int16),
         trunk_lean_deg=lean_deg,
         trunk_turn_deg=turn_deg,
         elbow_flexion_deg=elbow_deg,
     )
 
 
-def _with_codes(
-    line: str, row: int, phases: dict[str, str], doubts: dict[str, str], where: str
-) -> str:
-    cells = line.split(",")
-    for column, codes, kind in ((_PHASE, phases, Phase), (_DOUBT, doubts, Doubt)):
-        code = codes.get(cells[column])
-        if code is None:
-            raise _unknown_word(cells[column], row, COLUMNS[column], kind, where)
-        cells[column] = code
-    return ",".join(cells)
-
-
-def _unknown_word(word: str, row: int, column: str, kind: type[StrEnum], where: str) -> Fault:
-    known = ", ".join(member.value for member in kind)
-    return Fault(
-        f"{where}, line {row}, {column} is {word!a}, allowed are {known}; ask for the file again."
-    )
+def _find_misplaced(body: str, where: str) -> None:
+    """Raise a ``Fault`` for the first cell that is not of its column's kind, if there is one."""
+    for row, line in enumerate(body.split("\n"), start=2):
+        if _ROW.fullmatch(line):
+            continue
+        cells = line.split(",")
+        for column, codes in ((2, _PHASE_CODES), (5, {"": 0} | _DOUBT_CODES)):
+            if cells[column] not in codes:
+                known = ", ".join(word for word in codes if word)
+                raise Fault(
+                    f"{where}, line {row}, {COLUMNS[column]} is {cells[column][:40]!a}, allowed "
+                    f"are {known}; ask for the file again."
+                )
+        cells[2] = cells[5] = ""
+        raise not_a_number("\n" * (row - 2) + ",".join(cells), where)
 
 
 def _check_angle_or_doubt(angle_deg: Floats, error_deg: Floats, doubt: Floats, where: str) -> None:
-    doubted = doubt >= 0
+    doubted = ~np.isnan(doubt)
     wrong = np.flatnonzero((np.isnan(angle_deg) != doubted) | (np.isnan(error_deg) != doubted))
     if wrong.size:
         raise Fault(

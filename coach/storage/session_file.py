@@ -62,10 +62,8 @@ def read_bounded(path: Path, max_bytes: int, kind: str) -> bytes:
             raise Fault(f"{path} {missing}; choose a {kind}.")
         with path.open("rb") as file:
             data = file.read(max_bytes + 1)
-    except (OSError, ValueError) as error:
-        if isinstance(error, OSError):
-            raise disk_fault(error, path, "read") from error
-        raise Fault(f"{path!a} is no name of a file; choose a {kind}.") from error
+    except OSError as error:
+        raise disk_fault(error, path, "read") from error
     if len(data) > max_bytes:
         raise Fault(
             f"{path.name} is too large for a {kind}: at most {max_bytes:,} bytes are read; "
