@@ -1,5 +1,7 @@
 """Make the sample clips again: ``python -m sample_videos.make_clips [NAME ...]``.
 
+With ``--truth-only`` the clips stay and only their JSON is written.
+
 Run from the repository's root with the extra packages of ``tests/bench/README.md``. All people
 are tuning people of the benchmark: a clip that everybody looks at can judge nothing.
 """
@@ -13,7 +15,7 @@ from pathlib import Path
 from tests.bench.clip import ClipSpec, Manner, prepare
 from tests.bench.motion import Repetition, Script
 from tests.bench.scene import ACCENTS, FLOORS, WALLS, Camera, Lens, Room
-from tests.bench.video import write_clip
+from tests.bench.video import write_clip, write_truth
 
 FOLDER = Path(__file__).parent
 
@@ -121,10 +123,15 @@ SAMPLES = (
 
 def main() -> None:
     """Make the clips named on the command line, or all of them."""
-    wanted = set(sys.argv[1:]) or {sample.spec.name for sample in SAMPLES}
+    truth_only = "--truth-only" in sys.argv
+    wanted = set(sys.argv[1:]) - {"--truth-only"} or {sample.spec.name for sample in SAMPLES}
     for sample in SAMPLES:
-        if sample.spec.name in wanted:
-            path = FOLDER / f"{sample.spec.name}.mp4"
+        if sample.spec.name not in wanted:
+            continue
+        path = FOLDER / f"{sample.spec.name}.mp4"
+        if truth_only:
+            write_truth(prepare(sample.spec), path.with_suffix(".json"))
+        else:
             write_clip(prepare(sample.spec), path, sample.quality, sample.rotate_deg)
             print(f"{path.name}: {path.stat().st_size / 1000:.0f} kB", flush=True)
 

@@ -11,6 +11,7 @@ from typing import Any
 import numpy as np
 
 from tests.bench.clip import Take, spec_document, true_holds, truth_rows
+from tests.bench.truth import Joints
 
 FORMAT = "shoulder-clip-truth"
 
@@ -20,7 +21,6 @@ def write_clip(take: Take, path: Path, quality: int = 26, rotate_deg: int = 0) -
 
     With ``rotate_deg`` the pictures are stored turned and a rotation tag turns them upright.
     """
-    joints = []
     camera = take.spec.camera
     size = (camera.width_px, camera.height_px)
     stored = size if rotate_deg % 180 == 0 else size[::-1]
@@ -29,7 +29,6 @@ def write_clip(take: Take, path: Path, quality: int = 26, rotate_deg: int = 0) -
     if encoder.stdin is None:
         raise RuntimeError("the encoder takes no pictures")
     for shot in take.shots():
-        joints.append(shot.joints)
         # Counter-clockwise quarter turns of what is stored; the tag undoes them.
         picture = np.rot90(shot.picture, rotate_deg // 90)
         encoder.stdin.write(np.ascontiguousarray(picture).tobytes())
@@ -38,13 +37,20 @@ def write_clip(take: Take, path: Path, quality: int = 26, rotate_deg: int = 0) -
         raise RuntimeError(f"could not write {turned}")
     if rotate_deg:
         _tag(turned, path, rotate_deg)
-    document = _document(take, joints)
-    path.with_suffix(".json").write_text(json.dumps(document, indent=1) + "\n")
+    write_truth(take, path.with_suffix(".json"))
 
 
-def _document(take: Take, joints: list[Any]) -> dict[str, Any]:
+def write_truth(take: Take, path: Path) -> None:
+    """Write what is true of a clip, one frame to a line."""
+    document = _document(take)
+    frames = ",\n  ".join(json.dumps(frame) for frame in document.pop("frames"))
+    head = json.dumps(document, indent=1)[: -len("\n}")]
+    path.write_text(f'{head},\n "frames": [\n  {frames}\n ]\n}}\n')
+
+
+def _document(take: Take) -> dict[str, Any]:
     spec = take.spec
-    rows = truth_rows(spec, joints)
+    rows = truth_rows(spec, [Joints.of(posed) for posed in take.posed])
     frames = [
         {"time_s": round(float(t), 4)} | {key: round(float(v[i]), 2) for key, v in rows.items()}
         for i, t in enumerate(take.times_s)
