@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -133,3 +134,9 @@ def test_reads_what_it_wrote(plan: Plan) -> None:
 def test_any_bytes_are_a_plan_or_a_fault(data: bytes) -> None:
     with pytest.raises(Fault):
         read_plan(data, "plan.json")
+
+
+def test_the_example_in_the_guide_is_a_plan() -> None:
+    guide = (Path(__file__).parents[2] / "docs" / "session_file.md").read_text(encoding="utf-8")
+    example = guide.split("```json\n")[1].split("```")[0]
+    assert read_plan(example.encode(), "guide").exercises[0] == example_plan().exercises[0]

@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import csv
 import io
+from pathlib import Path
 
 import numpy as np
 import pytest
@@ -198,3 +199,14 @@ def test_refuses_more_than_it_would_hold_in_memory() -> None:
     header = landmark_header(tuple(Landmark)).encode()
     with pytest.raises(Fault, match=r"cells, at most 7,000,000"):
         read_landmarks(header + empty * 60_000, "landmarks.csv")
+
+
+def test_the_guide_names_the_columns_that_are_written() -> None:
+    guide = (Path(__file__).parents[2] / "docs" / "session_file.md").read_text(encoding="utf-8")
+    points = guide.split("15 points in this order: ")[1].split(". Trunk")[0]
+    named = [name.strip(" `\n") for name in points.split(",")]
+    written = landmark_header().strip().split(",")
+    assert written[:5] == [f"{name}" for name in written[:5] if f"`{name}`" in guide]
+    assert named == [name.removesuffix("_x_px") for name in written if name.endswith("_x_px")]
+    for column in COLUMNS:
+        assert f"`{column}`" in guide.split("## readings.csv")[1].split("## landmarks.csv")[0]
