@@ -133,6 +133,7 @@ class Journal:
         self._thread.shutdown(wait=True)
         if self._descriptor >= 0:
             with contextlib.suppress(OSError):
+                self._write_waiting()
                 os.fsync(self._descriptor)
             with contextlib.suppress(OSError):
                 os.close(self._descriptor)

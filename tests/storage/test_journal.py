@@ -202,6 +202,17 @@ def test_trouble_is_told_once_and_what_waits_is_written_when_it_is_over(
     assert list(read_lines(journal.path.read_bytes(), "j").entries) == ENTRIES
 
 
+def test_closing_writes_what_still_waits(journal: Journal, monkeypatch: pytest.MonkeyPatch) -> None:
+    disk = BadDisk(0, errno.ENOSPC)
+    monkeypatch.setattr("coach.storage.atomic.os.write", disk)
+    with pytest.raises(Fault, match="full"):
+        journal.append(ENTRIES[1])
+    disk.room = 10**9
+    journal.close()
+    journal.close()
+    assert list(read_lines(journal.path.read_bytes(), "j").entries) == ENTRIES[:2]
+
+
 def test_a_failing_fsync_is_told_and_nothing_written_is_lost(
     journal: Journal, monkeypatch: pytest.MonkeyPatch
 ) -> None:
