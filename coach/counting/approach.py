@@ -110,9 +110,10 @@ def _waiting(state: State, level: float) -> tuple[State, Events]:
 
 
 def _extremes(state: State, level: float) -> State:
+    """Follow the lowest and highest level by medians that no burst of wrong frames dominates."""
     t, trail = state.time_s, state.trail
-    slow = trail.median_deg(t - 1.2, t, least=3)
-    broad = trail.median_deg(t - 0.8, t, least=3)
+    slow = trail.seen_median_deg(t - 1.6, t, seen_s=1.0)
+    broad = trail.seen_median_deg(t - 0.8, t, seen_s=0.5)
     low, peak = state.low_deg, state.peak_deg
     if slow is not None:
         low = slow if low is None else min(low, slow)
