@@ -123,6 +123,12 @@ def test_frames_that_miss_several_seconds_give_only_the_number_that_is_true() ->
     assert keys(said([start, later])) == ["hold", "number.3"]
 
 
+def test_a_frame_that_misses_the_end_of_the_hold_says_rest_and_no_number() -> None:
+    start = replace(GOING, time_s=10.0, events=(HoldStarted(10.0, 9.5),), remaining_s=29.5)
+    over = replace(GOING, time_s=39.6, remaining_s=0.0, events=(HoldCompleted(39.5),))
+    assert keys(said([start, over])) == ["hold", "rest"]
+
+
 @pytest.mark.parametrize("stage", Stage)
 def test_every_stage_opens_with_words_and_says_them_once(stage: Stage) -> None:
     happening = replace(GOING, stage=stage)

@@ -1,6 +1,7 @@
 import io
 import wave
 from collections.abc import Callable
+from dataclasses import replace
 from itertools import pairwise
 
 import numpy as np
@@ -9,6 +10,10 @@ from numpy.typing import NDArray
 
 from coach.domain.cue import Cue, Urgency
 from coach.domain.fault import Fault
+from coach.domain.moment import Moment, Stage
+from coach.domain.movement import Movement, Side
+from coach.domain.plan import PlannedExercise
+from coach.domain.progress import Phase
 from coach.voice.espeak import Voice
 from coach.voice.sound import Sound, Synthesizer
 from coach.voice.speaker import Speaker
@@ -139,3 +144,25 @@ def test_what_is_urgent_stops_what_sounds() -> None:
     utterance = speaker.tick(0.5)
     assert utterance is not None
     assert utterance.interrupts
+
+
+def test_an_instruction_is_not_begun_where_it_would_run_into_a_number() -> None:
+    planned = PlannedExercise(movement=Movement.ABDUCTION, side=Side.LEFT, hold_s=30, repetitions=3)
+    long = Cue(100.0, 110.0, Urgency.NORMAL, "long", "x" * 40, "")
+    holding = Moment(
+        time_s=100.0,
+        stage=Stage.EXERCISE,
+        exercise_index=0,
+        planned=planned,
+        following=None,
+        phase=Phase.HOLDING,
+        remaining_s=11.0,
+        cues=(long,),
+    )
+    speaker = Speaker(None)
+    speaker.hear(holding)
+    assert speaker.tick(100.0) is None, "ten is due at 101"
+    speaker.hear(replace(holding, time_s=101.1, remaining_s=9.9, cues=()))
+    utterance = speaker.tick(101.1)
+    assert utterance is not None
+    assert utterance.cue is long
