@@ -17,7 +17,8 @@ class Happening:
     ``held_s`` and ``remaining_s`` are true seconds of the hold up to ``time_s``, None or 0 where
     no hold is timed; ``resting`` and ``rest_remaining_s`` belong to the timed rest between holds.
     ``repetitions_done`` counts completed holds, those ended by ``events`` included.
-    ``pain_above_limit`` is set from the answer that was above the plan's limit on.
+    ``pain_above_limit`` is true where an answer above the plan's limit has just been given; it
+    must fall back in between, or a second such answer is not spoken about.
     """
 
     time_s: float
