@@ -11,20 +11,12 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from coach.counting.hold import Hold, Samples
-from coach.counting.leaving import (
-    BRIDGE_S,
-    CONFIRM_S,
-    check_completed,
-    drop_deg,
-    fall_start_s,
-    recorded,
-)
+from coach.counting.leaving import BRIDGE_S, check_completed, drop_deg, recorded
+from coach.counting.opening import follow_opening
 from coach.counting.ramp import plateau_after_rise
 from coach.counting.state import LEVEL_S, State
 from coach.counting.trail import Trail
-from coach.counting.value import repetition
 from coach.domain.progress import (
-    EndedBecause,
     HoldStarted,
     Phase,
     PhaseChanged,
@@ -50,9 +42,6 @@ NEAR_DEG = 6.0
 """A plateau is within this of its level all along, wrong frames apart."""
 FLAT_S = 2.5
 """A plateau of this length is believed even if no movement into it was seen."""
-OPENING_RISE_DEG = 8.0
-OPENING_FALL_DEG = 20.0
-"""Of a plateau that was there from the start only one side is seen: twice the usual height."""
 
 Events = tuple[ProgressEvent, ...]
 
@@ -96,7 +85,7 @@ def approach(state: State, gap_s: float) -> tuple[State, Events]:
         risen = state.low_deg is not None and level - state.low_deg > RISE_DEG / 2
         back = state.phase is Phase.RETURNING and not risen
         phase = Phase.RETURNING if back else Phase.MOVING
-    state, opened = _opening(state, level, quiet)
+    state, opened = follow_opening(state, level, gap_s, quiet)
     if phase is not state.phase:
         return replace(state, phase=phase), (*events, *opened, PhaseChanged(t, phase))
     return state, (*events, *opened)
@@ -217,43 +206,3 @@ def _start(state: State, start_s: float) -> tuple[State, Events]:
     )
     state, done = check_completed(state)
     return state, (PhaseChanged(t, Phase.HOLDING), HoldStarted(t, start_s), *done)
-
-
-def _opening(state: State, level: float, quiet: bool) -> tuple[State, Events]:
-    """Follow the plateau with which a clip began: rest, or a hold begun before it."""
-    t, trail, hold = state.time_s, state.trail, state.opening
-    if state.task.hold_s is not None:
-        return state, ()
-    if hold is None:
-        if state.opened or not quiet:
-            return state, ()
-        start_s = trail.times_s[0]
-        hold = Hold(start_s, level, level, Samples(), there_s=t)
-        return replace(state, opening=hold, opened=True), ()
-    if level > hold.level_deg + OPENING_RISE_DEG or state.usable_s - hold.there_s > TRAIL_AWAY_S:
-        return replace(state, opening=None), ()
-    hold = replace(hold, samples=hold.samples.with_sample(trail.rows[-1]))
-    if level >= hold.level_deg - OPENING_FALL_DEG:
-        there = abs(level - hold.level_deg) < OPENING_RISE_DEG / 2
-        hold = hold.there(t) if there else replace(hold, below_since_s=None)
-        return replace(state, opening=hold), ()
-    since = t if hold.below_since_s is None else hold.below_since_s
-    if t - since < CONFIRM_S:
-        return replace(state, opening=replace(hold, below_since_s=since)), ()
-    end_s = fall_start_s(trail, hold, since, t)
-    state = replace(state, opening=None, rest_deg=None)
-    if end_s - hold.start_s < state.task.least_s:
-        return state, ()
-    rep = repetition(
-        hold.samples.rows,
-        number=1,
-        start_s=hold.start_s,
-        end_s=end_s,
-        held_s=end_s - hold.start_s,
-        seen_s=end_s - hold.start_s,
-        ended_because=EndedBecause.LET_GO,
-    )
-    return recorded(state, rep)
-
-
-TRAIL_AWAY_S = 5.0

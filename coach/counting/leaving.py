@@ -144,7 +144,7 @@ def ended(
     lost = because is EndedBecause.LOST
     phase = Phase.MOVING if lost else Phase.RETURNING
     changed: Events = () if phase is state.phase else (PhaseChanged(state.time_s, phase),)
-    rep = _summary(state, hold, end_s, because)
+    rep = summary(state, hold, end_s, because)
     state = replace(
         state,
         hold=None,
@@ -178,7 +178,7 @@ def _left_upward(state: State, level: float) -> tuple[State, Events]:
     found = plateau_before_fall(times, [-a for a in angles])
     since = hold.there_s if found is None else found.since_s
     end_s = state.trail.last_at(min(max(since, hold.start_s), hold.above_since_s))
-    rep = _summary(state, hold, end_s, EndedBecause.LET_GO)
+    rep = summary(state, hold, end_s, EndedBecause.LET_GO)
     below = hold.level_deg - drop_deg(hold.range_deg)
     state = replace(
         state, hold=None, phase=Phase.MOVING, low_deg=hold.foot_deg, peak_deg=hold.level_deg
@@ -192,7 +192,8 @@ def _left_upward(state: State, level: float) -> tuple[State, Events]:
     return state, (moved,)
 
 
-def _summary(state: State, hold: Hold, end_s: float, because: EndedBecause) -> Repetition:
+def summary(state: State, hold: Hold, end_s: float, because: EndedBecause) -> Repetition:
+    """Sum up a hold that ended at ``end_s``, which lies within the trail."""
     blind_s = hold.blind_s - state.trail.blind_s(end_s, BRIDGE_S)
     seen_s = hold.seen_s - state.trail.credited_s(end_s)
     return repetition(

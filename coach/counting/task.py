@@ -26,8 +26,8 @@ class Task:
     def settle_s(self) -> float:
         """Seconds of plateau after which a hold is believed.
 
-        0.8 s is twice what an arm that turns round at its top (30 degrees in 2 s, minimum jerk)
-        spends within a degree of it; asked holds of a second cannot wait as long.
+        0.8 s is more than the 0.65 s an arm that turns round at its top (30 degrees in 2 s each
+        way, minimum jerk) is within a degree of it; asked holds of a second cannot wait as long.
         """
         return 0.8 if self.hold_s is None else min(0.8, max(0.6, 0.6 * self.hold_s))
 
