@@ -10,7 +10,7 @@ from coach.domain.pose import Pose
 from coach.domain.reading import Doubt, Form, Reading
 from coach.goniometry.camera import Pinhole
 from coach.goniometry.gates import doubt_of
-from coach.goniometry.interval import error_deg
+from coach.goniometry.interval import UNSET_DEG, error_deg
 from coach.goniometry.memory import NO_SAMPLES, Level
 from coach.goniometry.planar import elevation_in_picture_deg
 from coach.goniometry.rotation import NOTHING_KNOWN, Rotation, rotation_deg
@@ -53,13 +53,16 @@ def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniom
     doubt = doubt_of(sight, state.movement, state.view)
     if doubt is not None:
         return state, Reading(time_s, None, None, doubt)
-    state = _learned(state, time_s, sight)
-    if state.movement is Movement.EXTERNAL_ROTATION_0:
-        camera = Pinhole.of(pose.size_px, state.field_of_view_deg)
+    camera = Pinhole.of(pose.size_px, state.field_of_view_deg)
+    state = _learned(state, time_s, sight, camera)
+    rotating = state.movement is Movement.EXTERNAL_ROTATION_0
+    if rotating:
         angle = rotation_deg(sight, state.rotation, camera)
     else:
         angle = elevation_in_picture_deg(sight, state.movement, state.view)
     error = error_deg(state.movement, angle, sight.turned_from_deg(state.view))
+    if rotating and state.rotation.offset_deg.median is None:
+        error += UNSET_DEG
     return state, Reading(time_s, angle, error, None, _form(state, sight))
 
 
@@ -78,12 +81,12 @@ def read_sequence(
     return tuple(advance(state, time_s, pose)[1] for time_s, pose in poses)
 
 
-def _learned(state: Goniometer, time_s: float, sight: Sight) -> Goniometer:
+def _learned(state: Goniometer, time_s: float, sight: Sight, camera: Pinhole) -> Goniometer:
     if state.complete:
         return state
     rotation = state.rotation
     if state.movement is Movement.EXTERNAL_ROTATION_0:
-        rotation = rotation.seen(time_s, sight)
+        rotation = rotation.seen(time_s, sight, camera)
     started_s = time_s if state.started_s is None else state.started_s
     tilt, yaw = state.tilt_deg, state.yaw_deg
     if time_s - started_s <= START_S:

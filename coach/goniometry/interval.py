@@ -12,10 +12,12 @@ from coach.domain.movement import Movement
 
 HALF_WIDTH_DEG = {
     Movement.FLEXION: 8.0,
-    Movement.EXTENSION: 7.5,
+    Movement.EXTENSION: 8.0,
     Movement.ABDUCTION: 7.0,
-    Movement.EXTERNAL_ROTATION_0: 13.0,
+    Movement.EXTERNAL_ROTATION_0: 15.0,
 }
+UNSET_DEG = 5.0
+"""Widening of a rotation whose trunk turn was never set with the forearm pointing ahead."""
 SQUARE_ON_DEG = 20.0
 WIDER_PER_DEG = 0.15
 """Widening per degree of turn beyond 20: off the plane by psi, tan a' = tan a cos psi errs by 1.8
