@@ -11,10 +11,11 @@ import msgspec
 
 from coach.app.patient import open_voice, patient_window
 from coach.app.progress_bar import ProgressBar
-from coach.app.review import report_files, review_window
+from coach.app.review import write_report_files
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
 from coach.desktop.shared.application import create_application
+from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.fault import Fault
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.movement import Movement, Side
@@ -81,17 +82,21 @@ def run_demo(out: Path, *, show: bool) -> int:
     write_bytes(wav, wav_bytes(played.timeline, played.seconds))
     entries = timeline_entries(played.timeline)
     write_bytes(out / "speech.json", msgspec.json.format(msgspec.json.encode(entries)))
-    store = Store.open(out / "review.sqlite")
+    store = Store(out / "review.sqlite")
     for outcome in import_paths(store, [played.session_file]):
         print(outcome.line)
-    create_application(["coach"], offscreen_allowed=not show)
-    written = report_files(store, demo_plan().patient_code, out)
+    application = create_application(["coach"], offscreen_allowed=not show)
+    written = write_report_files(store, demo_plan().patient_code, out)
     print(beside_truth(played, truth))
     print("\nWritten:")
     for path in (played.session_file, wav, *written):
         print(f"  {path}")
     if show:
-        return _show(clip, out, store)
+        patient = patient_window(demo_plan(), clip, Folders(out, out))
+        review = ReviewWindow(store)
+        review.show()
+        patient.show()
+        application.exec()
     store.close()
     return 0
 
@@ -162,12 +167,3 @@ def beside_truth(played: Played, truth: dict[str, Any]) -> str:
                 f" ± {repetition.error_deg:.1f}° ({repetition.ended_because})"
             )
     return "\n".join(lines)
-
-
-def _show(clip: Path, out: Path, store: Store) -> int:
-    application = create_application(["coach"])
-    patient = patient_window(demo_plan(), clip, Folders(out, out))
-    review = review_window(store)
-    review.show()
-    patient.show()
-    return application.exec()

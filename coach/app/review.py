@@ -1,0 +1,49 @@
+"""``coach review``: the therapist's window."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+
+from coach.desktop.shared.application import create_application
+from coach.desktop.shared.chart import chart_png
+from coach.desktop.shared.report_page import report_pdf
+from coach.desktop.therapist.window import ReviewWindow, report_name
+from coach.domain.fault import Fault
+from coach.review.report import report
+from coach.storage.atomic import make_folder, write_bytes
+from coach.storage.folders import store_path
+from coach.storage.store import Store
+
+
+def run_review(files: Sequence[Path], store_file: Path | None) -> int:
+    """Open the window, import the files, and stay until it is closed."""
+    for path in files:
+        if not path.exists():
+            raise Fault(f"There is no file or folder '{path}'; check its name.")
+    application = create_application(["coach"], name="Shoulder review")
+    place = store_file or store_path()
+    make_folder(place.parent)
+    store = Store(place)
+    try:
+        window = ReviewWindow(store)
+        window.show()
+        if files:
+            window.import_paths(files)
+        return application.exec()
+    finally:
+        store.close()
+
+
+def write_report_files(store: Store, patient_code: str, folder: Path) -> tuple[Path, ...]:
+    """Write a patient's report and chart pictures into ``folder``; a QApplication must run."""
+    content = report(store.sessions_of(patient_code), printed_on=date.today())
+    page = folder / report_name(content)
+    write_bytes(page, report_pdf(content))
+    written = [page]
+    for row in content.rows:
+        picture = folder / f"chart_{row.series.movement}_{row.series.side}.png"
+        write_bytes(picture, chart_png(row.chart))
+        written.append(picture)
+    return tuple(written)
