@@ -9,15 +9,7 @@ from statistics import median
 from coach.review.axis import Axis, angle_axis, date_axis, day_number
 from coach.review.change import Summary, Verdict
 from coach.review.history import Point, Series
-from coach.review.wording import (
-    MOVEMENTS,
-    SIDES,
-    counted,
-    degrees,
-    period,
-    signed_degrees,
-    with_error,
-)
+from coach.review.wording import counted, degrees, movement_of, signed_degrees, with_error
 
 MANY_SESSIONS = 60
 """From here on single sessions are dots and the line goes through the weeks' medians."""
@@ -58,8 +50,8 @@ class Chart:
     """Angle over date with its error, and pain on the same dates.
 
     ``runs`` are the dots that a line and an error band may join: sessions, or the weeks' medians
-    where ``weekly``. ``undecided_deg`` is the band around the first value inside which a change
-    is within measurement error.
+    where ``weekly``. ``first`` and ``last`` are there where they are means. ``undecided_deg`` is
+    the band around the first value inside which a change is within measurement error.
     """
 
     title: str
@@ -98,12 +90,14 @@ def chart(series: Series, summary: Summary | None) -> Chart:
     difference = summary.difference if summary else None
     first = last = undecided = None
     if summary and difference:
-        first = _level(series.points[: summary.first.sessions], summary.first.value_deg)
-        last = _level(series.points[-summary.last.sessions :], summary.last.value_deg)
+        if summary.first.sessions > 1:
+            first = _level(series.points[: summary.first.sessions], summary.first.value_deg)
+        if summary.last.sessions > 1:
+            last = _level(series.points[-summary.last.sessions :], summary.last.value_deg)
         middle, half = summary.first.value_deg, difference.mdc_deg
         undecided = (middle - half, middle + half)
     return Chart(
-        title=f"{MOVEMENTS[series.movement]}, {SIDES[series.side]}",
+        title=movement_of(series.movement, series.side),
         statement=statement(summary),
         dots=dots,
         runs=_runs(_weeks(dots) if weekly else dots),
@@ -129,10 +123,9 @@ def statement(summary: Summary | None) -> str:
         value = with_error(degrees(summary.first.value_deg), summary.first.error_deg)
         return f"One session: {value}; {Verdict.TOO_FEW} to speak of change."
     change = signed_degrees(difference.change_deg)
-    span = period(summary.first.begin, summary.last.end)
     return (
-        f"{change}: {difference.verdict} (detectable from {degrees(difference.mdc_deg)}); "
-        f"{counted(summary.sessions, 'session')}, {span}"
+        f"{change}: {difference.verdict} (detectable from {degrees(difference.mdc_deg)}), "
+        f"{counted(summary.sessions, 'session')}"
     )
 
 

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from coach.review.change import Basis, Summary
 from coach.review.history import Series
 from coach.review.norms import TVEITA
-from coach.review.wording import MOVEMENTS, SIDES, counted, degrees
+from coach.review.wording import counted, degrees, movement_of
 
 _POORLY_SEEN = 0.8
 
@@ -31,7 +31,7 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
             f"(published, by hand: {degrees(TVEITA.detectable_deg)}, {TVEITA.source})."
         )
     notes.extend(
-        f"{MOVEMENTS[r.movement]}, {SIDES[r.side]}: the last sessions were measured with another "
+        f"{movement_of(r.movement, r.side)}: the last sessions were measured with another "
         "camera set-up than the first; the readings' error is therefore not reduced by averaging."
         for r in results
         if r.set_up_changed

@@ -20,13 +20,12 @@ from coach.review.chart import Chart, chart
 from coach.review.history import Series, history, in_order, started
 from coach.review.notes import notes_on
 from coach.review.wording import (
-    MOVEMENTS,
     NONE,
-    SIDES,
     day,
     degrees,
     listed,
     minutes,
+    movement_of,
     percent,
     period,
     signed_degrees,
@@ -35,8 +34,8 @@ from coach.review.wording import (
 )
 
 COLUMNS = (
-    "Movement", "Side", "Sessions", "First", "Last", "Best", "Change",
-    "Detectable from", "Verdict", "Of other side",
+    "Movement", "Sessions", "First", "Last", "Best", "Of other side", "Change",
+    "Detectable from", "Verdict",
 )  # fmt: skip
 METHOD = (
     "Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one "
@@ -162,26 +161,25 @@ def report(
 
 def _row(series: Series, other_side_deg: float | None) -> Row:
     result = summary(series, other_side_deg)
-    name, side = MOVEMENTS[series.movement], SIDES[series.side]
+    name = movement_of(series.movement, series.side)
     if result is None:
-        cells = (name, side, "0", NONE, NONE, NONE, NONE, NONE, Verdict.TOO_FEW.value, NONE)
+        cells = (name, "0", *(NONE,) * 6, Verdict.TOO_FEW.value)
         return Row(series, None, cells, chart(series, None))
     difference = result.difference
     single = result.sessions == 1
     other = result.percent_of_other
     cells = (
         name,
-        side,
         str(result.sessions),
         with_error(degrees(result.first.value_deg), result.first.error_deg),
         NONE if single else with_error(degrees(result.last.value_deg), result.last.error_deg),
         degrees(result.best.value_deg),
+        f"{whole(other)} %" if other is not None else NONE,
         with_error(signed_degrees(difference.change_deg), difference.error_deg)
         if difference
         else NONE,
         degrees(difference.mdc_deg) if difference else NONE,
         result.verdict.value,
-        f"{whole(other)} %" if other is not None else NONE,
     )
     return Row(series, result, cells, chart(series, result))
 

@@ -11,7 +11,7 @@ MOVEMENTS: dict[Movement, str] = {
     Movement.FLEXION: "Flexion",
     Movement.EXTENSION: "Extension",
     Movement.ABDUCTION: "Abduction",
-    Movement.EXTERNAL_ROTATION_0: "External rotation, arm at side",
+    Movement.EXTERNAL_ROTATION_0: "External rotation at side",
 }
 SIDES: dict[Side, str] = {Side.LEFT: "left", Side.RIGHT: "right"}
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
@@ -20,6 +20,11 @@ NONE = "\N{EN DASH}"
 MINUS = "\N{MINUS SIGN}"
 DEGREE = "\N{DEGREE SIGN}"
 PLUS_MINUS = "\N{PLUS-MINUS SIGN}"
+
+
+def movement_of(movement: Movement, side: Side) -> str:
+    """Name a movement with its side."""
+    return f"{MOVEMENTS[movement]}, {SIDES[side]}"
 
 
 def whole(value: float) -> str:

@@ -26,7 +26,7 @@ from coach.storage.store_tables import (
     store_version,
 )
 
-LARGEST_FILE_BYTES = 64 * 1024 * 1024
+LARGEST_FILE_BYTES = 64_000_000
 """A session file of two hours stays far below this."""
 _CLOCKS_DIFFER = timedelta(days=2)
 _FIRST_YEAR = 2000

@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
+from coach.documents.archive import unpack_session
 from coach.domain.fault import Fault
-from coach.domain.session import SessionDocument
+from coach.storage.session_file import read_bounded
 from coach.storage.store import LARGEST_FILE_BYTES, ImportOutcome, Store
 
-SESSION_SUFFIX = ".zip"
+_SESSION_FILES = "*.shoulder*.zip"
+"""In folders; mail and browsers put a number before the ending of a second copy."""
 _MOST_FILES = 20_000
-
-Reader = Callable[[Path], SessionDocument]
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +38,7 @@ def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
     found: dict[Path, None] = {}
     for path in paths:
         if path.is_dir():
-            inside = (p for p in path.rglob(f"*{SESSION_SUFFIX}") if p.is_file())
+            inside = (p for p in path.rglob(_SESSION_FILES) if p.is_file())
             found.update(dict.fromkeys(sorted(inside)))
         else:
             found[path] = None
@@ -50,14 +50,15 @@ def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
     return tuple(found)
 
 
-def import_file(store: Store, path: Path, read: Reader | None = None) -> FileOutcome:
+def import_file(store: Store, path: Path) -> FileOutcome:
     """Import one file; a file that cannot be taken changes nothing but the list of refusals.
 
     Raises Fault only where the store itself cannot be written.
     """
     try:
-        document = (read or _read)(path)
-        original = _bytes(path)
+        original = read_bounded(path, LARGEST_FILE_BYTES, "session file")
+        # All of it is read, so that a file with a damaged table is refused now and not at replay.
+        document = unpack_session(original, path.name).document
         outcome = store.import_session(document, original, path.name)
     except Fault as fault:
         store.note_refusal(path.name, str(fault))
@@ -65,29 +66,7 @@ def import_file(store: Store, path: Path, read: Reader | None = None) -> FileOut
     return FileOutcome(path, outcome, code=document.plan.patient_code)
 
 
-def import_paths(
-    store: Store, paths: Iterable[Path], read: Reader | None = None
-) -> Iterator[FileOutcome]:
+def import_paths(store: Store, paths: Iterable[Path]) -> Iterator[FileOutcome]:
     """Import files and folders, yielding each outcome as soon as it is known."""
     for path in session_files(paths):
-        yield import_file(store, path, read)
-
-
-def _read(path: Path) -> SessionDocument:
-    from coach.storage.session_file import read_session
-
-    return read_session(path).document
-
-
-def _bytes(path: Path) -> bytes:
-    try:
-        if path.stat().st_size > LARGEST_FILE_BYTES:
-            raise Fault(
-                f"{path.name} is larger than a session file can be: ask the patient to send it "
-                "again."
-            )
-        return path.read_bytes()
-    except OSError as error:
-        raise Fault(
-            f"{path.name} cannot be read ({error.strerror}): look whether it is still there."
-        ) from error
+        yield import_file(store, path)

@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 import hashlib
+import zipfile
 from collections.abc import Callable, Sequence
 from datetime import datetime, timedelta, timezone
+from pathlib import Path
 
 import pytest
 
+from coach.documents.archive import LANDMARKS, READINGS, pack_session
 from coach.domain.movement import BEST_VIEW, Movement, Side
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
@@ -100,6 +103,13 @@ def make_session(
             *extra,
         ),
     )
+
+
+def session_file(document: SessionDocument) -> bytes:
+    """A session file of a document, with the tables of the golden one."""
+    golden = Path(__file__).parents[1] / "documents" / "golden" / "session_v1.shoulder.zip"
+    with zipfile.ZipFile(golden) as archive:
+        return pack_session(document, archive.read(READINGS), archive.read(LANDMARKS))
 
 
 @pytest.fixture

@@ -137,7 +137,9 @@ def test_good_and_bad_weeks_make_means_less_sure():
         deviations.append(0.6 * deviations[-1] + step)
     own = repeatability(range(len(deviations)), deviations)
     means = np.lib.stride_tricks.sliding_window_view(np.array(deviations), 7).mean(axis=1)
-    assert own.mean_of(7) == pytest.approx(float(means.std()), rel=0.1)
+    # The lines take up part of what carries over, so the estimate stays a little low.
+    assert 0.75 * means.std() <= own.mean_of(7) <= 1.1 * means.std()
+    assert own.mean_of(7) > 1.3 * own.sd_deg / math.sqrt(7)
 
 
 def rate_of_real(rng, sessions, scatter_deg, error_deg, course, count=400):

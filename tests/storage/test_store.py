@@ -258,41 +258,38 @@ def test_two_programs_see_each_others_sessions(store, path):
 def test_files_and_folders_give_one_outcome_each(store, tmp_path):
     folder = tmp_path / "mail"
     (folder / "march").mkdir(parents=True)
-    documents = {}
-    for name in ("a.zip", "march/b.zip", "march/copy of b.zip", "bad.zip"):
-        (folder / name).write_bytes(b"bytes of " + name.encode())
-        number = {"a.zip": 1}.get(name, 2)
-        documents[folder / name] = make_session(number)
-    (folder / "letter.txt").write_text("not asked for")
-
-    def read(path):
-        if path.name == "bad.zip":
-            raise Fault("bad.zip is cut short: ask the patient to send it again.")
-        return documents[path]
-
-    outcomes = list(import_paths(store, [folder, folder / "missing.zip"], read=read_or_miss(read)))
-    assert [o.line for o in outcomes] == [
-        "a.zip: accepted (SH-017)",
-        "bad.zip: refused. bad.zip is cut short: ask the patient to send it again.",
-        "b.zip: accepted (SH-017)",
-        "copy of b.zip: already known (SH-017)",
-        "missing.zip: refused. missing.zip cannot be read (No such file or directory): "
-        "look whether it is still there.",
+    whole = {n: _invented.session_file(make_session(n)) for n in (1, 2, 9)}
+    for name, content in {
+        "a.shoulder.zip": whole[1],
+        "bad.shoulder.zip": whole[9][:-200],
+        "march/b.shoulder.zip": whole[2],
+        "march/b.shoulder (1).zip": whole[2],
+        "holiday.zip": b"PK not asked for",
+        "letter.txt": b"not asked for",
+    }.items():
+        (folder / name).write_bytes(content)
+    outcomes = list(import_paths(store, [folder, folder / "letter.txt", folder / "gone.zip"]))
+    assert [(o.path.name, o.outcome.value, o.code) for o in outcomes] == [
+        ("a.shoulder.zip", "accepted", "SH-017"),
+        ("bad.shoulder.zip", "refused", ""),
+        ("b.shoulder (1).zip", "accepted", "SH-017"),
+        ("b.shoulder.zip", "already known", "SH-017"),
+        ("letter.txt", "refused", ""),
+        ("gone.zip", "refused", ""),
     ]
-    assert [r.file_name for r in store.refusals()] == ["missing.zip", "bad.zip"]
+    assert store.original(make_session(2).session_id) == whole[2]
+    assert [r.file_name for r in store.refusals()] == ["gone.zip", "letter.txt", "bad.shoulder.zip"]
+    assert all(r.reason.endswith(".") and r.file_name in r.reason for r in store.refusals())
     # The same file sent again, whole this time, takes its name off the list.
-    list(import_paths(store, [folder / "bad.zip"], read=lambda _: make_session(9)))
-    assert [r.file_name for r in store.refusals()] == ["missing.zip"]
+    (folder / "bad.shoulder.zip").write_bytes(whole[9])
+    list(import_paths(store, [folder / "bad.shoulder.zip"]))
+    assert [r.file_name for r in store.refusals()] == ["gone.zip", "letter.txt"]
     store.forget_refusals()
     assert store.refusals() == ()
 
 
-def read_or_miss(read):
-    return lambda path: read(path) if path.exists() else make_session(7)
-
-
 def test_a_folder_is_listed_in_order_and_once(tmp_path):
-    for name in ("b.zip", "a.zip"):
+    for name in ("b.shoulder.zip", "a.shoulder.zip"):
         (tmp_path / name).touch()
-    listed = session_files([tmp_path / "b.zip", tmp_path])
-    assert [p.name for p in listed] == ["b.zip", "a.zip"]
+    listed = session_files([tmp_path / "b.shoulder.zip", tmp_path])
+    assert [p.name for p in listed] == ["b.shoulder.zip", "a.shoulder.zip"]

@@ -29,8 +29,8 @@ class Canvas:
         )
 
     def font(self, size: float = 1.0, *, bold: bool = False) -> QFont:
-        """Give the program's font, ``size`` in em, with figures that stand in columns."""
-        chosen = font(size * self.em, bold=bold, tabular=True)
+        """Give the program's font, ``size`` in em."""
+        chosen = font(size * self.em, bold=bold)
         chosen.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
         return chosen
 
@@ -110,6 +110,18 @@ class Canvas:
         self.painter.setBrush(QColor(self.palette.card if hollow else colour))
         self.painter.drawEllipse(at, radius * self.em, radius * self.em)
         self.painter.setBrush(Qt.BrushStyle.NoBrush)
+
+    def hatch(self, box: QRectF, colour: str) -> None:
+        """Mark by slanting lines, which do not mix up with a tint."""
+        self.painter.save()
+        self.painter.setClipRect(box, Qt.ClipOperation.IntersectClip)
+        self.painter.setPen(self.pen(colour, 0.04))
+        x = box.left() - box.height()
+        while x < box.right():
+            begin = QPointF(x, box.bottom())
+            self.painter.drawLine(begin, begin + QPointF(box.height(), -box.height()))
+            x += 0.55 * self.em
+        self.painter.restore()
 
 
 def broken(text: str, metrics: QFontMetricsF, width: float) -> list[str]:

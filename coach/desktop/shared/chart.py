@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PyQt6.QtCore import QPointF, QRectF, QSize, Qt
+from PyQt6.QtCore import QBuffer, QIODevice, QPointF, QRectF, QSize, Qt
 from PyQt6.QtGui import QColor, QImage, QPainter, QPolygonF
 
 from coach.desktop.shared.canvas import Align, Canvas
+from coach.desktop.shared.chart_heading import paint_heading
 from coach.desktop.shared.theme import LIGHT, Palette
 from coach.review.axis import Axis, Tick
 from coach.review.chart import Chart, Dot
-from coach.review.wording import degrees
+from coach.review.wording import DEGREE, degrees
 
 _BARS_UP_TO = 2
 _STEMS_FROM = 60
@@ -43,7 +44,7 @@ def paint_chart(
     """Paint into ``rect``; ``em`` is the height of its text in device units."""
     canvas = Canvas(painter, em, palette)
     painter.save()
-    top = rect.top() + _heading(canvas, rect, chart)
+    top = rect.top() + paint_heading(canvas, rect, chart)
     if not chart.dots and not chart.pains:
         canvas.text(
             QRectF(rect.left(), top, rect.width(), 2 * em), chart.statement, colour=palette.ink_soft
@@ -58,7 +59,7 @@ def paint_chart(
     upper = QRectF(
         rect.left() + left, top, width, bottom - top - pain_height - (em if chart.pains else 0)
     )
-    most_angles = max(3, int(upper.height() / (1.9 * em)))
+    most_angles = min(9, max(3, int(upper.height() / (1.9 * em))))
     days, angles = chart.axes(max(2, int(width / (4.6 * em))), most_angles)
     plot = _Plot(upper, days, angles)
     _ground(canvas, plot, degree_signs=True)
@@ -73,9 +74,9 @@ def paint_chart(
     painter.restore()
 
 
-def chart_png(chart: Chart, path_size: tuple[int, int] = (1280, 720)) -> QImage:
+def chart_picture(chart: Chart, size_px: tuple[int, int] = (1280, 720)) -> QImage:
     """Give a picture of a chart; needs a running QGuiApplication with the fonts loaded."""
-    width, height = path_size
+    width, height = size_px
     image = QImage(QSize(width, height), QImage.Format.Format_RGB32)
     image.fill(QColor(LIGHT.card))
     painter = QPainter(image)
@@ -85,59 +86,12 @@ def chart_png(chart: Chart, path_size: tuple[int, int] = (1280, 720)) -> QImage:
     return image
 
 
-def _heading(canvas: Canvas, rect: QRectF, chart: Chart) -> float:
-    em, soft = canvas.em, canvas.palette.ink_soft
-    title_width = canvas.width(chart.title, 1.1, bold=True)
-    row = QRectF(rect.left(), rect.top(), rect.width(), 1.6 * em)
-    canvas.text(row, chart.title, size=1.1, bold=True)
-    height = row.height()
-    if chart.dots:
-        beside = title_width + 1.2 * em + canvas.width(chart.statement) <= rect.width()
-        if beside:
-            canvas.text(row, chart.statement, align=Align.AlignRight | Align.AlignVCenter)
-        else:
-            canvas.text(row.translated(0, 1.4 * em), chart.statement)
-            height += 1.4 * em
-        height += _legend(canvas, rect.left(), rect.top() + height, rect.width(), chart, soft)
-    return height + 0.5 * em
-
-
-def _legend(
-    canvas: Canvas, left: float, top: float, width: float, chart: Chart, soft: str
-) -> float:
-    em, colours = canvas.em, canvas.palette
-    entries = [("dot", "weeks' medians" if chart.weekly else "session")]
-    if not all(d.complete for d in chart.dots):
-        entries.append(("hollow", "let go early"))
-    entries.append(("band", "95 % error"))
-    if chart.undecided_deg:
-        entries += [("level", "first, last mean"), ("undecided", "no real change")]
-    if chart.other_side_deg is not None:
-        entries.append(("other", f"other side {degrees(chart.other_side_deg)}"))
-    x, size, height = left, 0.85, 1.3 * em
-    middle = top + height / 2
-    for kind, words in entries:
-        needed = 1.9 * em + canvas.width(words, size)
-        if x > left and x + needed > left + width:
-            x, top, middle = left, top + height, middle + height
-        key = QRectF(x, middle - 0.4 * em, 1.3 * em, 0.8 * em)
-        centre = key.center()
-        if kind in ("dot", "hollow"):
-            canvas.disc(centre, 0.26, colours.series[0], hollow=kind == "hollow")
-        elif kind == "band":
-            canvas.fill(key, colours.series[0], 0.2)
-        elif kind == "undecided":
-            _hatch(canvas, key)
-        elif kind == "level":
-            begin, end = QPointF(key.left(), centre.y()), QPointF(key.right(), centre.y())
-            canvas.line(begin, end, colours.ink, 0.2)
-        else:
-            begin, end = QPointF(key.left(), centre.y()), QPointF(key.right(), centre.y())
-            canvas.line(begin, end, colours.series[2], 0.14, Qt.PenStyle.DashLine)
-        box = QRectF(key.right() + 0.3 * em, middle - 0.65 * em, width, height)
-        canvas.text(box, words, size=size, colour=soft)
-        x += needed + 0.9 * em
-    return middle + height / 2 - top + (top - (middle - height / 2))
+def chart_png(chart: Chart, size_px: tuple[int, int] = (1280, 720)) -> bytes:
+    """Give the same picture as the bytes of a PNG file."""
+    buffer = QBuffer()
+    buffer.open(QIODevice.OpenModeFlag.WriteOnly)
+    chart_picture(chart, size_px).save(buffer, "PNG")
+    return bytes(buffer.data().data())
 
 
 def _ground(canvas: Canvas, plot: _Plot, *, degree_signs: bool) -> None:
@@ -147,7 +101,7 @@ def _ground(canvas: Canvas, plot: _Plot, *, degree_signs: bool) -> None:
         canvas.line(
             QPointF(plot.box.left(), y), QPointF(plot.box.right(), y), colours.hairline, 0.06
         )
-        label = f"{tick.label}\N{DEGREE SIGN}" if degree_signs else tick.label
+        label = f"{tick.label}{DEGREE}" if degree_signs else tick.label
         box = QRectF(plot.box.left() - 6.5 * em, y - 0.7 * em, 6 * em, 1.4 * em)
         canvas.text(
             box,
@@ -169,9 +123,9 @@ def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
     canvas.painter.setClipRect(plot.box.adjusted(-0.5 * em, -0.5 * em, 0.5 * em, 0.5 * em))
     if chart.undecided_deg:
         low, high = (min(max(v, plot.values.lo), plot.values.hi) for v in chart.undecided_deg)
-        _hatch(
-            canvas,
+        canvas.hatch(
             QRectF(plot.box.left(), plot.y(high), plot.box.width(), plot.y(low) - plot.y(high)),
+            colours.line,
         )
     if chart.other_side_deg is not None:
         y = plot.y(chart.other_side_deg)
@@ -223,21 +177,6 @@ def _bar(canvas: Canvas, plot: _Plot, dot: Dot) -> None:
     canvas.line(top, bottom, colour, 0.1)
     canvas.line(top - half, top + half, colour, 0.1)
     canvas.line(bottom - half, bottom + half, colour, 0.1)
-
-
-def _hatch(canvas: Canvas, box: QRectF) -> None:
-    """Mark by slanting lines, which do not mix up with the tint of the error band."""
-    em = canvas.em
-    canvas.painter.save()
-    canvas.painter.setClipRect(box, Qt.ClipOperation.IntersectClip)
-    canvas.painter.setPen(canvas.pen(canvas.palette.line, 0.04))
-    x = box.left() - box.height()
-    while x < box.right():
-        canvas.painter.drawLine(
-            QPointF(x, box.bottom()), QPointF(x + box.height(), box.bottom() - box.height())
-        )
-        x += 0.55 * em
-    canvas.painter.restore()
 
 
 def _square(at: QPointF, half: float) -> QRectF:

@@ -1,0 +1,130 @@
+"""The left edge of the window: patients, importing, and what was refused."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PyQt6.QtCore import QItemSelectionModel, QModelIndex, Qt, pyqtSignal
+from PyQt6.QtWidgets import (
+    QLabel,
+    QListView,
+    QListWidget,
+    QProgressBar,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.patient_list import PatientList
+from coach.review.wording import counted, day
+from coach.storage.store import PatientEntry, Refusal
+
+_WIDTH_PX = 262
+_REFUSED_PX = 150
+
+
+class SidePanel(QWidget):
+    """Shows a ``PatientList`` and the store's refusals; tells which patient is chosen."""
+
+    patient_chosen = pyqtSignal(str)
+    files_wanted = pyqtSignal()
+    folder_wanted = pyqtSignal()
+    stop_wanted = pyqtSignal()
+    forget_wanted = pyqtSignal()
+
+    def __init__(self) -> None:
+        """Begin empty."""
+        super().__init__()
+        self.setFixedWidth(_WIDTH_PX)
+        self._patients = PatientList(self)
+        self.list = QListView()
+        self.list.setModel(self._patients)
+        self.list.setAccessibleName("Patients")
+        self.list.setFont(font(type_scale().small_px + 1))
+        self.list.setSpacing(2)
+        self.list.setUniformItemSizes(True)
+        selection = self.list.selectionModel()
+        assert selection is not None
+        selection.currentRowChanged.connect(self._choose)
+        self.import_files = _button("&Import files\N{HORIZONTAL ELLIPSIS}", "Ctrl+O")
+        self.import_files.setProperty("role", "primary")
+        self.import_files.clicked.connect(self.files_wanted)
+        self.import_folder = _button("Import a &folder\N{HORIZONTAL ELLIPSIS}", "Ctrl+Shift+O")
+        self.import_folder.clicked.connect(self.folder_wanted)
+        self.stop = _button("&Stop importing", "Esc")
+        self.stop.clicked.connect(self.stop_wanted)
+        self.progress = QProgressBar()
+        self.progress.setAccessibleName("Files imported")
+        self._refused_title = QLabel()
+        self._refused_title.setProperty("role", "caution")
+        self.refused = QListWidget()
+        self.refused.setAccessibleName("Refused files with reasons")
+        self.refused.setWordWrap(True)
+        self.refused.setSpacing(3)
+        self.refused.setFont(font(type_scale().small_px))
+        self.refused.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.refused.setFixedHeight(_REFUSED_PX)
+        self.forget = _button("&Clear this list", "")
+        self.forget.clicked.connect(self.forget_wanted)
+        self._arrange()
+        self.show_progress(0, 0)
+        self.show_refusals(())
+
+    def _arrange(self) -> None:
+        title = QLabel("Patients")
+        title.setProperty("role", "lead")
+        column = QVBoxLayout(self)
+        column.setContentsMargins(SPACES_PX[2], SPACES_PX[2], 0, SPACES_PX[2])
+        column.setSpacing(SPACES_PX[1])
+        column.addWidget(title)
+        column.addWidget(self.import_files)
+        column.addWidget(self.import_folder)
+        column.addWidget(self.progress)
+        column.addWidget(self.stop)
+        column.addWidget(self.list, 1)
+        column.addWidget(self._refused_title)
+        column.addWidget(self.refused)
+        column.addWidget(self.forget)
+
+    def show_patients(self, entries: Sequence[PatientEntry], chosen: str | None) -> None:
+        """Show other patients and choose one of them, the first where it is not there."""
+        self._patients.show(entries)
+        if entries:
+            index = self._patients.index(max(0, self._patients.row_of(chosen)))
+            selection = self.list.selectionModel()
+            assert selection is not None
+            selection.setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+
+    def show_refusals(self, refusals: Sequence[Refusal]) -> None:
+        """Show what was refused; nothing where nothing was."""
+        self._refused_title.setText(f"{counted(len(refusals), 'file')} refused")
+        self.refused.clear()
+        for refusal in refusals:
+            reason = refusal.reason
+            if refusal.file_name not in reason:
+                reason = f"{refusal.file_name}: {reason}"
+            self.refused.addItem(f"{day(refusal.at.astimezone().date())}: {reason}")
+        self._refused_title.setVisible(bool(refusals))
+        self.refused.setVisible(bool(refusals))
+        self.forget.setVisible(bool(refusals))
+
+    def show_progress(self, done: int, total: int) -> None:
+        """Show how far an import is; hidden where none runs."""
+        self.progress.setRange(0, max(1, total))
+        self.progress.setValue(done)
+        self.progress.setVisible(done < total)
+        self.stop.setVisible(done < total)
+
+    def _choose(self, index: QModelIndex) -> None:
+        if index.isValid():
+            self.patient_chosen.emit(self._patients.code(index.row()))
+
+
+def _button(text: str, keys: str) -> QPushButton:
+    button = QPushButton(text)
+    button.setAccessibleName(text.replace("&", "").rstrip("\N{HORIZONTAL ELLIPSIS}"))
+    if keys:
+        button.setToolTip(keys)
+    return button

@@ -1,0 +1,163 @@
+from __future__ import annotations
+
+from datetime import date
+
+import pytest
+from pypdf import PdfReader
+from PyQt6.QtCore import QMimeData, QPointF, Qt, QUrl
+from PyQt6.QtGui import QDropEvent
+from PyQt6.QtWidgets import QAbstractButton, QFileDialog, QLabel, QWidget
+
+from coach.desktop.therapist.movement_table import MovementTable
+from coach.desktop.therapist.patient_list import PatientList
+from coach.desktop.therapist.window import ReviewWindow, report_name
+from coach.domain.fault import Fault
+from coach.review.report import report
+
+
+@pytest.fixture
+def window(app, store, qtbot):
+    opened = ReviewWindow(store, today=lambda: date(2026, 2, 1))
+    qtbot.addWidget(opened)
+    opened.show()
+    return opened
+
+
+@pytest.fixture
+def mail(tmp_path, invented):
+    """A folder as it comes by mail: two patients, one file twice, one cut short."""
+    folder = tmp_path / "mail"
+    folder.mkdir()
+    for n in range(8):
+        content = invented.session_file(invented.make_session(n, (80.0 + 4 * n,)))
+        (folder / f"a{n}.shoulder.zip").write_bytes(content)
+    (folder / "a7 again.shoulder.zip").write_bytes(content)
+    (folder / "short.shoulder.zip").write_bytes(content[:-50])
+    other = invented.session_file(invented.make_session(0, code="SH-200"))
+    (folder / "b.shoulder.zip").write_bytes(other)
+    return folder
+
+
+def shown_texts(window):
+    return [w.text() for w in window.findChildren(QLabel) if w.isVisible()]
+
+
+def arrive(qtbot, window, act):
+    with qtbot.waitSignal(window._imports.finished, timeout=60_000):
+        act()
+
+
+def test_an_empty_store_says_what_to_do(window):
+    assert any("Drop session files" in text for text in shown_texts(window))
+    with pytest.raises(Fault, match="import session files"):
+        window.write_report(None)
+
+
+def test_from_dropped_folder_to_written_report(window, mail, qtbot, tmp_path, monkeypatch):
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(mail))])
+    copy, left = Qt.DropAction.CopyAction, Qt.MouseButton.LeftButton
+    event = QDropEvent(QPointF(50, 50), copy, data, left, Qt.KeyboardModifier.NoModifier)
+    arrive(qtbot, window, lambda: window.dropEvent(event))
+    texts = shown_texts(window)
+    assert "11 files: 9 accepted, 1 already known, 1 refused." in texts
+    assert "1 file refused" in texts
+    assert "short.shoulder.zip" in window.panel.refused.item(0).text()
+
+    window.show_patient("SH-017")
+    table = window.page.table.model()
+    row = [table.index(0, c).data() for c in range(table.columnCount())]
+    # First and last of eight sessions: means of two, 82 and 106.
+    assert row[:3] == ["Flexion, left", "8", "82° ± 6°"]
+    assert row[3] == "106° ± 6°"
+    assert row[6].startswith("+24°")
+
+    wanted = tmp_path / "the report"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(wanted), ""))
+    qtbot.keyClick(window, Qt.Key.Key_P, Qt.KeyboardModifier.ControlModifier)
+    written = tmp_path / "the report.pdf"
+    qtbot.waitUntil(written.exists, timeout=30_000)
+    text = PdfReader(written).pages[0].extract_text()
+    assert all(cell in text for cell in row)
+
+
+def test_the_keyboard_is_enough_to_go_through_patients(window, mail, qtbot, monkeypatch):
+    monkeypatch.setattr(
+        QFileDialog, "getOpenFileNames", lambda *_: ([str(p) for p in mail.iterdir()], "")
+    )
+    arrive(
+        qtbot,
+        window,
+        lambda: qtbot.keyClick(window, Qt.Key.Key_O, Qt.KeyboardModifier.ControlModifier),
+    )
+    window.panel.list.setFocus()
+    seen = set()
+    qtbot.keyClick(window.panel.list, Qt.Key.Key_Home)
+    for _ in range(2):
+        seen.add(window._report.patient_code)
+        qtbot.keyClick(window.panel.list, Qt.Key.Key_Down)
+    assert seen == {"SH-017", "SH-200"}
+
+
+def test_importing_can_be_stopped_between_two_files(window, mail, qtbot, store):
+    def stop_after_three(done, _total):
+        if done == 3:
+            window._imports.stop()
+
+    window._imports.advanced.connect(stop_after_three)
+    arrive(qtbot, window, lambda: window.import_paths([mail]))
+    known = sum(e.sessions for e in store.patients())
+    assert known + len(store.refusals()) <= 3
+    assert known > 0
+
+
+def test_a_report_that_cannot_be_written_is_said(window, mail, qtbot, tmp_path, monkeypatch):
+    arrive(qtbot, window, lambda: window.import_paths([mail]))
+    place = tmp_path / "gone" / "report.pdf"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(place), ""))
+    window.page.write_report.click()
+    assert any("could not be saved" in text for text in shown_texts(window))
+
+
+def test_everything_that_takes_the_keyboard_has_a_name(window, mail, qtbot):
+    arrive(qtbot, window, lambda: window.import_paths([mail]))
+    nameless = [
+        w
+        for w in window.findChildren(QWidget)
+        if w.focusPolicy() & Qt.FocusPolicy.TabFocus
+        and w.isVisible()
+        and not w.accessibleName()
+        and not (isinstance(w, QAbstractButton) and w.text())
+        and not w.objectName().startswith("qt_")
+    ]
+    assert nameless == []
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1920, 1080)])
+def test_nothing_is_cut_off(window, mail, qtbot, size):
+    arrive(qtbot, window, lambda: window.import_paths([mail]))
+    window.resize(*size)
+    window.show_patient("SH-017")
+    qtbot.wait(50)
+    assert window.size().width() == size[0]
+    table = window.page.table
+    assert table.horizontalScrollBar().maximum() == 0
+    assert table.verticalScrollBar().maximum() == 0
+    for button in window.findChildren(QAbstractButton):
+        if button.isVisible() and button.text():
+            assert button.sizeHint().width() <= button.width() + 1, button.text()
+
+
+def test_the_models_keep_qts_rules(app, store, invented, qtmodeltester):
+    store.import_session(invented.make_session(), b"", "a.zip")
+    patients = PatientList()
+    patients.show(store.patients())
+    qtmodeltester.check(patients)
+    movements = MovementTable(14)
+    movements.show(report([invented.make_session()]).rows)
+    qtmodeltester.check(movements)
+
+
+def test_a_code_is_no_path(invented):
+    name = report_name(report([invented.make_session(code="../../etc/x y")]))
+    assert name == "______etc_x_y_2026-01-05_report.pdf"
