@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from dataclasses import dataclass, replace
+from itertools import chain
 from pathlib import Path
 from typing import Any
 
@@ -108,6 +109,9 @@ def play(clip: Path, folders: Folders) -> Played:
     speaker = Speaker(open_voice(), timeline=timeline)
     sitting = Sitting(demo_plan(), source, open_estimator(), folders, started_s=0.0)
     try:
+        frames = iter(source)
+        first = next(frames)
+        speaker.hear(sitting.step(replace(first, time_s=0.0)))
         now_s = _talk(speaker, 0.0)
         for given, pain in ((Order.START, None), (Order.PAIN, 2)):
             speaker.hear(sitting.order(now_s, given, pain))
@@ -115,7 +119,7 @@ def play(clip: Path, folders: Folders) -> Played:
         lead_in_s = now_s
         with ProgressBar("playing the sample clip", source.frame_count) as bar:
             moment: Moment | None = None
-            for frame in source:
+            for frame in chain([first], frames):
                 at_s = lead_in_s + frame.time_s
                 while now_s < at_s:
                     speaker.tick(now_s)
