@@ -1,4 +1,4 @@
-"""Breaks every import contract once, on a copy, so that a contract that holds nothing is noticed."""
+"""Breaks every import contract once, on a copy: one that holds nothing is noticed."""
 
 from __future__ import annotations
 

@@ -124,19 +124,26 @@ def add_file(tally: Tally, path: Path) -> str:
     )
 
 
+def mean(values: list[float] | list[bool]) -> float:
+    """Give the mean, NaN of nothing."""
+    return float(np.nanmean(values)) if len(values) and not np.all(np.isnan(values)) else np.nan
+
+
 def row(name: str, t: Tally) -> str:
-    """Give one movement's line."""
-    errors = np.array(t.errors or [np.nan])
-    return (
-        f"{name:20s} MAE {np.abs(errors).mean():4.1f} bias {errors.mean():+5.1f}"
-        f" p95 {np.percentile(np.abs(errors), 95):5.1f} | plain 2-D {np.nanmean(t.plain or [np.nan]):5.1f}"
-        f" metric {np.mean(t.metric):5.1f} | usable {t.usable / max(t.frames, 1):4.0%}"
-        f" >10 {np.mean(np.abs(errors) > 10):5.1%} inside {np.mean(t.inside or [np.nan]):4.0%}"
-        f" of ±{np.mean(t.widths or [np.nan]):.1f}\n{'':20s} holds {t.true_holds}, missed {t.missed},"
-        f" invented {t.invented}; seconds off by {np.mean(np.abs(t.held or [np.nan])):.2f}"
-        f" (worst {np.max(np.abs(t.held or [np.nan])):.2f}), value off by"
-        f" {np.mean(np.abs(t.values or [np.nan])):.1f} (worst {np.max(np.abs(t.values or [np.nan])):.1f}),"
-        f" inside {np.mean(t.value_inside or [np.nan]):4.0%}; refused: {dict(t.doubts)}"
+    """Give one movement's lines."""
+    errors, held, values = (np.abs(v or [np.nan]) for v in (t.errors, t.held, t.values))
+    return "\n".join(
+        (
+            f"{name:20s} MAE {errors.mean():4.1f} bias {mean(t.errors):+5.1f}"
+            f" p95 {np.percentile(errors, 95):5.1f} | plain 2-D {mean(t.plain):5.1f}"
+            f" metric {mean(t.metric):5.1f} | usable {t.usable / max(t.frames, 1):4.0%}"
+            f" >10 {np.mean(errors > 10):5.1%} inside {mean(t.inside):4.0%}"
+            f" of ±{mean(t.widths):.1f}",
+            f"{'':20s} holds {t.true_holds}, missed {t.missed}, invented {t.invented};"
+            f" seconds off by {held.mean():.2f} (worst {held.max():.2f}), value off by"
+            f" {values.mean():.1f} (worst {values.max():.1f}), inside {mean(t.value_inside):4.0%};"
+            f" refused: {dict(t.doubts)}",
+        )
     )
 
 
