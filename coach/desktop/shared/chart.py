@@ -149,14 +149,6 @@ def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
         canvas.painter.setPen(canvas.pen(colours.series[0], 0.14 if chart.weekly else 0.09))
         if not bars:
             canvas.painter.drawPolyline(QPolygonF([plot.at(d.day, d.value_deg) for d in run]))
-    if chart.weekly:
-        for dot in chart.dots:
-            canvas.fill(_square(plot.at(dot.day, dot.value_deg), 0.09 * em), colours.series[0], 0.5)
-    else:
-        crowded = len(chart.dots) * 0.7 * em > plot.box.width()
-        for dot in chart.dots:
-            at = plot.at(dot.day, dot.value_deg)
-            canvas.disc(at, 0.16 if crowded else 0.26, colours.series[0], hollow=not dot.complete)
     for level in (chart.first, chart.last):
         if level:
             widen = max(0.0, 1.6 * em - (plot.x(level.end_day) - plot.x(level.begin_day))) / 2
@@ -166,8 +158,15 @@ def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
             )
             begin.setX(begin.x() - widen)
             end.setX(end.x() + widen)
-            canvas.line(begin, end, colours.card, 0.36)
-            canvas.line(begin, end, colours.ink, 0.2)
+            canvas.line(begin, end, colours.ink, 0.22)
+    if chart.weekly:
+        for dot in chart.dots:
+            canvas.fill(_square(plot.at(dot.day, dot.value_deg), 0.09 * em), colours.series[0], 0.5)
+    else:
+        crowded = len(chart.dots) * 0.7 * em > plot.box.width()
+        for dot in chart.dots:
+            at = plot.at(dot.day, dot.value_deg)
+            canvas.disc(at, 0.16 if crowded else 0.26, colours.series[0], hollow=not dot.complete)
     canvas.painter.restore()
 
 
