@@ -26,13 +26,20 @@ NOISE_FLOOR_DEG = 0.3
 WOBBLE_DEG = 0.8
 """Breathing and sway: about a degree, alike over ``WOBBLE_S``."""
 WOBBLE_S = 0.7
+REACHED_DEG = 0.3
+"""An arm this near its end of range is there: the last instants of a smooth movement are too slow
+to see. Of a minimum-jerk movement of 90 degrees in 2 s this leaves the last 0.15 s to the hold;
+a band of two degrees would give it 0.28 s."""
 MISFIT = 0.01
 """People's movements differ from the shapes by about so much of their range, equally slowly."""
 
 
 @dataclass(frozen=True, slots=True)
 class Plateau:
-    """The flat end of a movement: since when, at which level, reached over how many degrees."""
+    """The flat end of a movement: since when, at which level, reached over how many degrees.
+
+    ``since_s`` is when the arm came within ``REACHED_DEG`` of the level.
+    """
 
     since_s: float
     level_deg: float
@@ -48,6 +55,17 @@ def _progress(u: Array) -> Array:
     """
     u = np.clip(u, 0.0, 1.0)
     return np.stack([u**3 * (10 - 15 * u + 6 * u**2), u**2 * (3 - 2 * u), u])
+
+
+_SHARES = np.linspace(0.0, 1.0, 401)
+_MISSING = 1 - _progress(_SHARES)
+
+
+def _reached_s(shape: int, ended_s: float, duration_s: float, rise_deg: float) -> float:
+    """Moment at which a movement came within ``REACHED_DEG`` of its end."""
+    missing = min(1.0, REACHED_DEG / max(rise_deg, REACHED_DEG))
+    share = float(np.interp(missing, _MISSING[shape][::-1], _SHARES[::-1]))
+    return ended_s - (1 - share) * duration_s
 
 
 def _thinned(times_s: Array, angles_deg: Array) -> tuple[Array, Array]:
@@ -115,7 +133,8 @@ def _refined(
         if done:
             break
     level, rise = trial[0][2]
-    return trial[0][1], (float(at[0]), level, rise)
+    reached_s = _reached_s(shape, float(at[0]), float(np.exp(at[1])), rise)
+    return trial[0][1], (reached_s, level, rise)
 
 
 def _solved(

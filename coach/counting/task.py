@@ -20,7 +20,7 @@ class Task:
     @property
     def least_s(self) -> float:
         """Seconds below which a hold is not worth a record."""
-        return FREE_HOLD_S if self.hold_s is None else 0.0
+        return FREE_HOLD_S - DATING_S if self.hold_s is None else 0.0
 
     @property
     def settle_s(self) -> float:
@@ -33,3 +33,5 @@ class Task:
 
 
 FREE_HOLD_S = 2.0
+DATING_S = 0.2
+"""Each end of a hold is dated to about a tenth of a second."""
