@@ -13,6 +13,8 @@ ENOUGH_SESSIONS = 6
 """From how many sessions on a patient's own scatter is worth estimating: four degrees of freedom
 about a line, where Student's factor has come down to 2.8."""
 _MOST_PAIRS = 1_000
+_PAUSE_DAYS = 21.0
+"""A pause over which nobody knows what the course did."""
 _STRETCH = 28
 """Sessions over which a course passes for straight: four weeks of daily ones. Simulated unchanged
 patients with independent days are then called changed in 2 to 4 of 100, those whose deviations
@@ -103,14 +105,26 @@ def _about_lines(
     days: NDArray[np.float64], values_deg: NDArray[np.float64]
 ) -> tuple[NDArray[np.float64], float]:
     """Give residuals about a robust line for each stretch, and their degrees of freedom."""
-    stretches = max(1, len(days) // _STRETCH)
-    parts = []
-    for x, y in zip(
-        np.array_split(days, stretches), np.array_split(values_deg, stretches), strict=True
-    ):
-        slope, intercept = robust_line(list(x), list(y))
-        parts.append(y - (intercept + slope * x))
-    return np.concatenate(parts), float(len(days) - 2 * stretches)
+    cuts = _cuts(days)
+    residuals = [
+        y - (intercept + slope * x)
+        for x, y in zip(np.split(days, cuts), np.split(values_deg, cuts), strict=True)
+        for slope, intercept in (robust_line(list(x), list(y)),)
+    ]
+    return np.concatenate(residuals), float(len(days) - 2 * len(residuals))
+
+
+def _cuts(days: NDArray[np.float64]) -> list[int]:
+    """Say where one stretch ends and the next begins: after long pauses, and when it is full."""
+    pauses = np.flatnonzero(np.diff(days) > _PAUSE_DAYS) + 1
+    edges = [0]
+    for pause in (*(int(p) for p in pauses), len(days)):
+        last = pause == len(days)
+        if not last and min(pause - edges[-1], len(days) - pause) < ENOUGH_SESSIONS:
+            continue
+        parts = max(1, (pause - edges[-1]) // _STRETCH)
+        edges += [edges[-1] + (pause - edges[-1]) * i // parts for i in range(1, parts + 1)]
+    return edges[1:-1]
 
 
 def _carry_over(values: NDArray[np.float64]) -> float:

@@ -130,6 +130,15 @@ def test_scatter_is_found_again_and_a_steady_gain_is_no_scatter():
     assert repeatability(days[:5], noise[:5]) is None
 
 
+def test_a_pause_does_not_turn_a_bent_course_into_scatter():
+    rng = np.random.default_rng(8)
+    days = np.concatenate([np.arange(20.0), np.arange(90.0, 110.0)])
+    course = np.concatenate([np.linspace(90, 120, 20), np.full(20, 118.0)])
+    found = [repeatability(days, course + rng.normal(0, 4.0, 40)).sd_deg for _ in range(100)]
+    # The larger of two estimates lies a little high.
+    assert 3.9 <= float(np.mean(found)) <= 4.6
+
+
 def test_good_and_bad_weeks_make_means_less_sure():
     rng = np.random.default_rng(6)
     deviations = [0.0]
