@@ -99,15 +99,13 @@ def _waiting(state: State, level: float) -> tuple[State, Events]:
 
 
 def _extremes(state: State, level: float) -> State:
-    """Follow the lowest and highest level by medians that no burst of wrong frames dominates."""
+    """Follow the lowest and highest level by medians of which five wrong frames are a minority."""
     t, trail = state.time_s, state.trail
-    slow = trail.seen_median_deg(t - 1.6, t, seen_s=1.0)
-    broad = trail.seen_median_deg(t - 0.8, t, seen_s=0.5)
+    slow = trail.median_deg(t - 1.6, t, least=11)
     low, peak = state.low_deg, state.peak_deg
     if slow is not None:
         low = slow if low is None else min(low, slow)
-    if broad is not None:
-        peak = max(peak, broad)
+        peak = max(peak, slow)
     if low is not None and level < low + 0.3 * (peak - low):
         peak = max(low, level)
     return replace(state, low_deg=low, peak_deg=peak)
@@ -159,14 +157,18 @@ class _Way:
 
 
 def _way_here(trail: Trail, now_s: float, level: float) -> _Way:
-    """Go back in steps of 0.2 s to the foot (or head) of the last movement."""
+    """Go back in steps of 0.2 s to the foot (or head) of the last movement.
+
+    A movement stays off the level for 0.8 s, longer than any burst of wrong frames.
+    """
     step_s, stamps, levels = 0.2, [now_s], [level]
     while stamps[-1] - step_s > trail.times_s[0]:
         at = stamps[-1] - step_s
         known = trail.median_deg(at - LEVEL_S / 2, at + LEVEL_S / 2)
         stamps.append(at)
         levels.append(levels[-1] if known is None else known)
-    first = next((k for k, v in enumerate(levels) if abs(v - level) > NEAR_DEG), None)
+    off = [abs(known - level) > NEAR_DEG for known in levels]
+    first = next((k for k in range(len(off)) if all(off[k : k + 4])), None)
     if first is None:
         return _Way(stamps[-1], True, trail.times_s[0])
     sign = 1 if levels[first] < level else -1

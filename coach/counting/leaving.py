@@ -104,7 +104,7 @@ def _level_before(trail: Trail, hold: Hold, now_s: float) -> float:
     """Level of the hold a little while ago; frozen while the arm seems to be away."""
     if hold.away_level_deg is not None:
         return hold.away_level_deg
-    lagged = trail.median_deg(max(hold.start_s, now_s - LAG_S[0]), now_s - LAG_S[1], least=5)
+    lagged = trail.median_deg(max(hold.start_s, now_s - LAG_S[0]), now_s - LAG_S[1], least=11)
     return hold.level_deg if lagged is None else lagged
 
 

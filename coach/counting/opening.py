@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from coach.counting.hold import Hold, Samples
 from coach.counting.leaving import BRIDGE_S, CONFIRM_S, fall_start_s, recorded, summary
-from coach.counting.state import State
+from coach.counting.state import LEVEL_S, State
 from coach.domain.progress import EndedBecause, ProgressEvent
 
 OPENING_RISE_DEG = 8.0
@@ -28,6 +28,9 @@ def follow_opening(state: State, level: float, gap_s: float, quiet: bool) -> tup
         if state.opened or not quiet:
             return state, ()
         start_s = trail.times_s[0]
+        first = trail.median_deg(start_s - 1.0, start_s + LEVEL_S)
+        if t - start_s > AWAY_S or first is None or abs(first - level) > OPENING_RISE_DEG / 2:
+            return replace(state, opened=True), ()
         hold = Hold(
             start_s,
             level,

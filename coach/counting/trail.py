@@ -41,12 +41,6 @@ class Trail:
         first, last = bisect_right(self.times_s, from_s), bisect_right(self.times_s, to_s)
         return median(self.angles_deg[first:last]) if last - first >= least else None
 
-    def seen_median_deg(self, from_s: float, to_s: float, seen_s: float) -> float | None:
-        """The same; None where less than ``seen_s`` of that span was seen."""
-        first, last = bisect_right(self.times_s, from_s), bisect_right(self.times_s, to_s)
-        enough = sum(self.credit_s[first:last]) >= seen_s
-        return median(self.angles_deg[first:last]) if enough else None
-
     def noise_deg(self, from_s: float) -> float:
         """Standard deviation of readings after ``from_s``, from their jumps; 0 if too few."""
         angles = self.angles_deg[bisect_right(self.times_s, from_s) :]
