@@ -69,11 +69,18 @@ class Pipeline:
     def order(self, time_s: float, order: Order, pain: int | None = None) -> Moment:
         """Carry out what the person asked for."""
         self._now_s = max(self._now_s, time_s)
+        asked = self._course.planned
+        too_much = (
+            order is Order.PAIN
+            and pain is not None
+            and asked is not None
+            and pain > asked.pain_limit
+        )
         events: tuple[ProgressEvent, ...] = ()
         if courses.leaves_exercise(self._course, order, pain):
             events = self._end_hold(EndedBecause.STOPPED)
         self._move(courses.order(self._course, self._now_s, order, pain))
-        return self._moment(None, None, events)
+        return self._moment(None, None, events, pain_above_limit=too_much)
 
     def end_input(self) -> Moment:
         """Take in that no more frames will come."""
@@ -117,7 +124,12 @@ class Pipeline:
         self._counting = replace(counting.begin(task), counted=len(self._course.repetitions))
 
     def _moment(
-        self, pose: Pose | None, reading: Reading | None, events: tuple[ProgressEvent, ...]
+        self,
+        pose: Pose | None,
+        reading: Reading | None,
+        events: tuple[ProgressEvent, ...],
+        *,
+        pain_above_limit: bool = False,
     ) -> Moment:
         course, state = self._course, self._counting
         measuring = course.stage is Stage.EXERCISE
@@ -137,7 +149,7 @@ class Pipeline:
             resting=course.resting,
             rest_remaining_s=rest_s,
             repetitions_done=course.completed,
-            pain_above_limit=course.stopped_by_pain,
+            pain_above_limit=pain_above_limit,
         )
         self._rules, said = cues.advance(self._rules, happening)
         return Moment(

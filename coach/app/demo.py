@@ -132,6 +132,9 @@ def play(clip: Path, folders: Folders) -> Played:
             speaker.hear(sitting.order(now_s, Order.PAIN, 2))
             now_s = _talk(speaker, now_s)
         outcome = sitting.finish(SessionEnd.INPUT_ENDED)
+    except KeyboardInterrupt:
+        sitting.finish(SessionEnd.STOPPED)
+        raise
     finally:
         sitting.close()
         source.close()

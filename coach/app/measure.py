@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import sys
 from collections import Counter
+from dataclasses import dataclass
 from pathlib import Path
 
 from coach import counting, goniometry
@@ -28,31 +29,41 @@ Sequence = tuple[tuple[float, Pose | None], ...]
 """Stamp in seconds and pose of every frame."""
 
 
-def track(source: FrameSource) -> tuple[Sequence, str]:
-    """Find the person in every frame; give the poses and the model's SHA-256."""
+@dataclass(frozen=True, slots=True)
+class Tracked:
+    """A person followed through a clip; ``interrupted`` by Ctrl-C before its end."""
+
+    poses: Sequence
+    model_sha256: str
+    interrupted: bool = False
+
+
+def track(source: FrameSource) -> Tracked:
+    """Find the person in every frame."""
     estimator = open_estimator()
+    poses: list[tuple[float, Pose | None]] = []
+    interrupted = False
     try:
         with ProgressBar("measuring", source.frame_count) as bar:
-            poses = []
             for frame in source:
                 poses.append((frame.time_s, estimator.estimate(frame)))
                 bar.advance()
-        return tuple(poses), estimator.model_sha256
+    except KeyboardInterrupt:
+        interrupted = True
     finally:
         estimator.close()
+    return Tracked(tuple(poses), estimator.model_sha256, interrupted)
 
 
-def measure(
-    poses: Sequence, model_sha256: str, movement: Movement, side: Side, view: View
-) -> Measurement:
+def measure(tracked: Tracked, movement: Movement, side: Side, view: View) -> Measurement:
     """Measure a tracked clip, holds counted as in a clip without a plan."""
-    readings = goniometry.read_sequence(poses, movement, side, view)
+    readings = goniometry.read_sequence(tracked.poses, movement, side, view)
     repetitions = counting.count(readings, counting.Task())
     return Measurement(
         movement=movement,
         side=side,
         view=view,
-        model_sha256=model_sha256,
+        model_sha256=tracked.model_sha256,
         frames=tuple(measured_frame(reading) for reading in readings),
         repetitions=tuple(measured_repetition(repetition) for repetition in repetitions),
     )
@@ -64,21 +75,24 @@ def run_measure(
     """Measure a clip, print its holds and write the table where one is asked for."""
     source = open_source(clip)
     try:
-        poses, model_sha256 = track(source)
+        tracked = track(source)
     finally:
         source.close()
     for note in getattr(source, "notes", ()):
         print(f"coach: {note}", file=sys.stderr)
-    if any(pose is not None and pose.people > 1 for _, pose in poses):
+    if any(pose is not None and pose.people > 1 for _, pose in tracked.poses):
         print(
             "coach: more than one person is in view; the one nearest to the camera at the start"
             " is followed.",
             file=sys.stderr,
         )
-    measurement = measure(poses, model_sha256, movement, side, view or BEST_VIEW[movement])
+    measurement = measure(tracked, movement, side, view or BEST_VIEW[movement])
     if json is not None:
         write_bytes(json, measurement_json(measurement))
-    if all(pose is None for _, pose in poses):
+    if tracked.interrupted:
+        print(summary(measurement))
+        raise KeyboardInterrupt
+    if all(pose is None for _, pose in tracked.poses):
         raise Fault(
             f"Nobody is seen in '{clip}'; record it again with the whole upper body in the picture."
         )

@@ -25,12 +25,14 @@ def run_patient(plan_path: Path | None, camera: int, clip: Path | None, folder: 
     """Open the window and stay until it is closed."""
     plan = open_plan(plan_path)
     folders = Folders(journals_folder(), folder or sessions_folder())
-    for recovered in recover(folders.journals, folders.sessions):
-        print(f"coach: {recovered.message}")
     application = create_application(["coach"])
     window = patient_window(plan, camera if clip is None else clip, folders)
     window.show()
-    return application.exec()
+    for recovered in recover(folders.journals, folders.sessions):
+        window.announce(recovered.message)
+    code = application.exec()
+    window.close()  # after Ctrl-C too: this ends the session and keeps what was done
+    return code
 
 
 def open_plan(path: Path | None) -> Plan:
