@@ -7,6 +7,8 @@ import os
 from hypothesis import settings
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+# FFmpeg takes its log level from whoever uses it first, here a test that reads a clip with OpenCV.
+os.environ.setdefault("OPENCV_FFMPEG_LOGLEVEL", "-8")
 
 # CI must not fail on a case that the change did not touch: longer random runs are for benchmarks.
 settings.register_profile("project", deadline=None, derandomize=True)
