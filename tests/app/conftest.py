@@ -1,0 +1,75 @@
+"""The sample clips, each followed once, and one run of the demo."""
+
+from __future__ import annotations
+
+import functools
+import json
+import shutil
+import subprocess
+import sys
+from dataclasses import dataclass
+from pathlib import Path
+from typing import Any
+
+import pytest
+
+from coach.app.measure import Tracked, track
+from coach.capture.sources import open_source
+from coach.documents.measurement import Measurement
+
+ROOT = Path(__file__).resolve().parents[2]
+CLIPS = ROOT / "sample_videos"
+
+
+@functools.cache
+def tracked(name: str) -> Tracked:
+    source = open_source(CLIPS / f"{name}.mp4")
+    try:
+        return track(source)
+    finally:
+        source.close()
+
+
+def truth(name: str) -> dict[str, Any]:
+    document: dict[str, Any] = json.loads((CLIPS / f"{name}.json").read_text("utf-8"))
+    return document
+
+
+def errors_deg(measurement: Measurement, true: dict[str, Any]) -> list[tuple[float, float]]:
+    """Give (error, half width) of every usable frame; clip and truth have the same frames."""
+    assert len(measurement.frames) == len(true["frames"])
+    return [
+        (frame.angle_deg - row["angle_deg"], frame.error_deg or 0.0)
+        for frame, row in zip(measurement.frames, true["frames"], strict=True)
+        if frame.angle_deg is not None
+    ]
+
+
+@dataclass(frozen=True, slots=True)
+class DemoRun:
+    """What ``coach demo`` left and said; ``trace`` lists its network calls, where strace works."""
+
+    folder: Path
+    printed: str
+    trace: Path | None
+
+
+@pytest.fixture(scope="session")
+def demo(tmp_path_factory: pytest.TempPathFactory) -> DemoRun:
+    place = tmp_path_factory.mktemp("demo")
+    folder, trace = place / "out", place / "trace"
+    tracing = ["strace", "-f", "-qq", "--seccomp-bpf", "-e", "trace=network", "-o", str(trace)]
+    traced = shutil.which("strace") is not None and (
+        subprocess.run([*tracing, "true"], capture_output=True, check=False).returncode == 0
+    )
+    command = [sys.executable, "-m", "coach", "demo", "--out", str(folder)]
+    done = subprocess.run(
+        [*tracing, *command] if traced else command,
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=600,
+    )
+    assert done.returncode == 0, done.stderr
+    return DemoRun(folder, done.stdout, trace if traced else None)
