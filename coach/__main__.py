@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import argparse
 import sys
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from enum import StrEnum
 from pathlib import Path
 
 from coach import __version__
@@ -76,11 +77,34 @@ def _parser() -> argparse.ArgumentParser:
 
     measure = commands.add_parser("measure", help="angles and holds of one clip")
     measure.add_argument("clip", type=Path)
-    measure.add_argument("--movement", type=Movement, required=True, choices=list(Movement))
-    measure.add_argument("--side", type=Side, required=True, choices=list(Side))
-    measure.add_argument("--view", type=View, choices=list(View))
+    measure.add_argument(
+        "--movement", type=_one_of(Movement), required=True, metavar=_names(Movement)
+    )
+    measure.add_argument("--side", type=_one_of(Side), required=True, metavar=_names(Side))
+    measure.add_argument(
+        "--view",
+        type=_one_of(View),
+        metavar=_names(View),
+        help="where the camera stands; by default where the movement is measured best",
+    )
     measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's angle")
     return parser
+
+
+def _names(kind: type[StrEnum]) -> str:
+    return "|".join(kind)
+
+
+def _one_of(kind: type[StrEnum]) -> Callable[[str], StrEnum]:
+    def convert(text: str) -> StrEnum:
+        try:
+            return kind(text)
+        except ValueError:
+            raise argparse.ArgumentTypeError(
+                f"'{text}' is not one of {', '.join(kind)}; name one of these"
+            ) from None
+
+    return convert
 
 
 if __name__ == "__main__":

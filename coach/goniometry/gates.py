@@ -4,11 +4,18 @@ from __future__ import annotations
 
 import numpy as np
 
-from coach.domain.movement import Movement, View
+from coach.domain.movement import BEST_VIEW, Movement, View
 from coach.domain.reading import Doubt
 from coach.goniometry.angles import Vector
 from coach.goniometry.sight import Sight
 
+MEASURED_FROM: dict[Movement, tuple[View, ...]] = {
+    Movement.FLEXION: (View.SIDE,),
+    Movement.EXTENSION: (View.SIDE,),
+    Movement.ABDUCTION: (View.FRONT, View.BACK),
+    Movement.EXTERNAL_ROTATION_0: (View.FRONT,),
+}
+"""Views that see the plane of movement, or for rotation the forearm's reach."""
 MIN_VISIBILITY = 0.5
 """The model's own threshold for a point it believes to see."""
 MIN_TRUNK_PX = 55.0
@@ -29,12 +36,19 @@ MAX_STRAIGHT_BEND_DEG = 75.0
 MAX_ROTATION_ELEVATION_DEG = 40.0
 MIN_UPPER_ARM = 0.28
 """Upper arm over trunk in the picture; it is 0.6 when seen at full length."""
+_TURN_TO = {
+    View.FRONT: Doubt.TURN_TO_FACE,
+    View.SIDE: Doubt.TURN_SIDEWAYS,
+    View.BACK: Doubt.TURN_AROUND,
+}
 MIN_FRONT_BREADTH = 0.28
 MAX_SIDE_BREADTH = 0.52
 
 
 def doubt_of(sight: Sight, movement: Movement, view: View) -> Doubt | None:
     """Name the first reason not to measure this frame, None if there is none."""
+    if view not in MEASURED_FROM[movement]:
+        return _TURN_TO[BEST_VIEW[movement]]
     return _person(sight) or _facing(sight, view) or _framing(sight) or _arm(sight, movement)
 
 

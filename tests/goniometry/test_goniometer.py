@@ -81,6 +81,19 @@ def test_a_wrong_view_is_refused_with_what_to_do(movement: Movement, side: Side)
         assert reading.doubt in remedies, (turned_deg, reading.doubt)
 
 
+@pytest.mark.parametrize("movement", [Movement.FLEXION, Movement.EXTENSION])
+def test_a_view_along_the_plane_of_movement_measures_nothing(movement: Movement) -> None:
+    for view in (View.FRONT, View.BACK):
+        reading = read(pose(movement, 40.0, Side.LEFT, Seen(view)), movement, Side.LEFT, view)
+        assert reading.doubt is Doubt.TURN_SIDEWAYS
+
+
+def test_abduction_is_measured_from_behind_as_well() -> None:
+    behind = pose(Movement.ABDUCTION, 70.0, Side.LEFT, Seen(View.BACK))
+    reading = read(behind, Movement.ABDUCTION, Side.LEFT, View.BACK)
+    assert reading.angle_deg == pytest.approx(70.0, abs=reading.error_deg)
+
+
 def test_the_wrong_shoulder_toward_the_camera_is_named() -> None:
     seen = Seen(View.SIDE)
     right = pose(Movement.FLEXION, 60.0, Side.RIGHT, seen)
