@@ -1,4 +1,4 @@
-"""``coach measure``: the angles and holds of one clip."""
+"""``coach measure``: the angles and holds of one clip or landmark table."""
 
 from __future__ import annotations
 
@@ -10,7 +10,9 @@ from pathlib import Path
 from coach import counting, goniometry
 from coach.app.progress_bar import ProgressBar
 from coach.capture.sources import open_source
+from coach.capture.video_file import VideoFile
 from coach.cues.wording import doubt_sentence
+from coach.documents.landmarks import MAX_LANDMARKS_BYTES, read_landmarks
 from coach.documents.measurement import (
     Measurement,
     measured_frame,
@@ -24,6 +26,7 @@ from coach.domain.reading import Doubt
 from coach.ports import FrameSource
 from coach.pose.estimator import open_estimator
 from coach.storage.atomic import write_bytes
+from coach.storage.session_file import read_bounded
 
 Sequence = tuple[tuple[float, Pose | None], ...]
 """Stamp in seconds and pose of every frame."""
@@ -31,10 +34,13 @@ Sequence = tuple[tuple[float, Pose | None], ...]
 
 @dataclass(frozen=True, slots=True)
 class Tracked:
-    """A person followed through a clip; ``interrupted`` by Ctrl-C before its end."""
+    """A person followed through a clip; ``interrupted`` by Ctrl-C before its end.
+
+    ``model_sha256`` is None where the points come from a table.
+    """
 
     poses: Sequence
-    model_sha256: str
+    model_sha256: str | None
     interrupted: bool = False
 
 
@@ -55,6 +61,23 @@ def track(source: FrameSource) -> Tracked:
     return Tracked(tuple(poses), estimator.model_sha256, interrupted)
 
 
+def from_clip(clip: Path) -> Tracked:
+    """Follow the person through a video file, and print what is to be known about the file."""
+    source = open_source(clip)
+    try:
+        return track(source)
+    finally:
+        source.close()
+        for note in source.notes if isinstance(source, VideoFile) else ():
+            print(f"coach: {note}", file=sys.stderr)
+
+
+def from_table(path: Path) -> Tracked:
+    """Take the poses of a landmark table, as session files hold it."""
+    table = read_landmarks(read_bounded(path, MAX_LANDMARKS_BYTES, "landmark table"), path.name)
+    return Tracked(tuple((pose.time_s, pose) for pose in table.poses()), None)
+
+
 def measure(tracked: Tracked, movement: Movement, side: Side, view: View) -> Measurement:
     """Measure a tracked clip, holds counted as in a clip without a plan."""
     readings = goniometry.read_sequence(tracked.poses, movement, side, view)
@@ -73,13 +96,7 @@ def run_measure(
     clip: Path, movement: Movement, side: Side, view: View | None, json: Path | None
 ) -> int:
     """Measure a clip, print its holds and write the table where one is asked for."""
-    source = open_source(clip)
-    try:
-        tracked = track(source)
-    finally:
-        source.close()
-    for note in getattr(source, "notes", ()):
-        print(f"coach: {note}", file=sys.stderr)
+    tracked = from_table(clip) if clip.suffix.lower() == ".csv" else from_clip(clip)
     if any(pose is not None and pose.people > 1 for _, pose in tracked.poses):
         print(
             "coach: more than one person is in view; the one nearest to the camera at the start"

@@ -40,7 +40,7 @@ class Measurement(msgspec.Struct, frozen=True, kw_only=True):
     movement: Movement
     side: Side
     view: View
-    model_sha256: str
+    model_sha256: str | None
     frames: tuple[MeasuredFrame, ...]
     repetitions: tuple[MeasuredRepetition, ...]
 

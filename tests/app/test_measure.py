@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import zipfile
 from pathlib import Path
 
 import numpy as np
@@ -13,7 +14,7 @@ from coach.app.measure import measure
 from coach.domain.movement import BEST_VIEW, Movement, Side, View
 from coach.domain.progress import EndedBecause
 from coach.domain.reading import Doubt
-from tests.app.conftest import CLIPS, errors_deg, tracked, truth
+from tests.app.conftest import CLIPS, DemoRun, errors_deg, tracked, truth
 
 EXERCISES = [
     ("flexion_right_three_holds", Movement.FLEXION, Side.RIGHT),
@@ -95,3 +96,24 @@ def test_the_table_holds_every_frame(tmp_path: Path, capsys: pytest.CaptureFixtu
     printed = capsys.readouterr().out
     assert "hold 1" in printed
     assert "±" in printed
+
+
+def test_the_landmarks_of_a_session_can_be_measured_again(
+    demo: DemoRun, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    (archive,) = demo.folder.glob("*.shoulder.zip")
+    with zipfile.ZipFile(archive) as members:
+        table = Path(members.extract("landmarks.csv", tmp_path))
+    arguments = ["--movement", "flexion", "--side", "right", "--json", str(tmp_path / "m.json")]
+    assert main(["measure", str(table), *arguments]) == 0
+    again = json.loads((tmp_path / "m.json").read_text("utf-8"))["repetitions"]
+    holds = truth("flexion_right_three_holds")["holds"]
+    # The last hold ends with the exercise, as soon as the arm has left: its end is in the table.
+    assert len(again) == len(holds)
+    for repetition, hold in zip(again, holds, strict=True):
+        assert repetition["held_s"] == pytest.approx(hold["held_s"], abs=0.7)
+        assert abs(repetition["value_deg"] - hold["value_deg"]) <= repetition["error_deg"]
+    capsys.readouterr()
+    table.write_text("time_s,nonsense\n1,2\n")
+    assert main(["measure", str(table), *arguments]) == 1
+    assert len(capsys.readouterr().err.strip().splitlines()) == 1
