@@ -34,18 +34,25 @@ Vector = NDArray[np.float64]
 
 WRAP_BELOW_DEG = -100.0
 """Elevation below this is an arm past the vertical: nobody extends or adducts so far."""
+_NEXT, _AFTER_NEXT = np.array([1, 2, 0]), np.array([2, 0, 1])
 
 
 def unit(v: Vector) -> Vector:
     """Scale vectors (..., 3) or (..., 2) to length one; NaN where the length is zero."""
     with np.errstate(invalid="ignore", divide="ignore"):
-        scaled: Vector = v / np.linalg.norm(v, axis=-1, keepdims=True)
+        scaled: Vector = v / np.sqrt(np.add.reduce(v * v, axis=-1, keepdims=True))
     return scaled
 
 
 def dot(a: Vector, b: Vector) -> Vector:
     """Scalar product along the last axis."""
     product: Vector = np.einsum("...i,...i->...", a, b)
+    return product
+
+
+def cross(a: Vector, b: Vector) -> Vector:
+    """Vector product along the last axis, (..., 3); for single vectors far quicker than NumPy's."""
+    product: Vector = a[..., _NEXT] * b[..., _AFTER_NEXT] - a[..., _AFTER_NEXT] * b[..., _NEXT]
     return product
 
 
@@ -59,8 +66,8 @@ def trunk_axes(
     """
     y = unit((left_shoulder + right_shoulder - left_hip - right_hip) / 2)
     across = unit(right_shoulder - left_shoulder) + unit(right_hip - left_hip)
-    x = unit(np.cross(y, across))
-    return x, y, np.cross(x, y)
+    x = unit(cross(y, across))
+    return x, y, cross(x, y)
 
 
 def elevation_deg(upper_arm: Vector, toward: Vector, up: Vector) -> Vector:
@@ -83,7 +90,7 @@ def external_rotation_deg(upper_arm: Vector, forearm: Vector, x: Vector, side: S
     ``upper_arm``, ``forearm`` and the trunk's forward axis ``x`` are unit vectors (..., 3).
     """
     a = unit(x - dot(x, upper_arm)[..., None] * upper_arm)
-    b = side.sign * np.cross(upper_arm, a)
+    b = side.sign * cross(upper_arm, a)
     angle: Vector = np.degrees(np.arctan2(dot(forearm, b), dot(forearm, a)))
     return angle
 

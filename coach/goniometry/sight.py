@@ -64,11 +64,15 @@ class Sight:
     side: Side
     near: Limb
     other: Limb
+    yaw_deg: float
+    """How the trunk faces, from the metric points: 0 to the camera, +90 picture right."""
 
     @classmethod
     def of(cls, pose: Pose, side: Side) -> Sight:
         """Look at a pose from the shoulder of ``side``."""
-        return cls(pose, side, Limb.of(pose, side), Limb.of(pose, side.other))
+        near, other = Limb.of(pose, side), Limb.of(pose, side.other)
+        left, right = (other, near) if side is Side.RIGHT else (near, other)
+        return cls(pose, side, near, other, _yaw_deg(left, right))
 
     @property
     def hips_px(self) -> Vector:
@@ -113,14 +117,6 @@ class Sight:
         return math.degrees(math.atan2(float(up[0]), -float(up[1])))
 
     @property
-    def yaw_deg(self) -> float:
-        """How the trunk faces, from the metric points: 0 to the camera, +90 picture right."""
-        left, right = self.left_and_right
-        forward, _, _ = trunk_axes(left.shoulder_m, right.shoulder_m, left.hip_m, right.hip_m)
-        # The pose's metric axes are x right, y down, z away: forward to the camera is -z.
-        return math.degrees(math.atan2(float(forward[0]), -float(forward[2])))
-
-    @property
     def elbow_flexion_deg(self) -> float:
         """Bend of the elbow from the metric points, 0 straight."""
         near = self.near
@@ -149,3 +145,9 @@ class Sight:
             case View.BACK:
                 wanted_deg = 180.0
         return (self.yaw_deg - wanted_deg + 180.0) % 360.0 - 180.0
+
+
+def _yaw_deg(left: Limb, right: Limb) -> float:
+    forward, _, _ = trunk_axes(left.shoulder_m, right.shoulder_m, left.hip_m, right.hip_m)
+    # The pose's metric axes are x right, y down, z away: forward to the camera is -z.
+    return math.degrees(math.atan2(float(forward[0]), -float(forward[2])))
