@@ -15,7 +15,7 @@ from coach.app.progress_bar import ProgressBar
 from coach.app.review import write_report_files
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
-from coach.desktop.shared.application import create_application
+from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.fault import Fault
 from coach.domain.moment import Moment, Order, Stage
@@ -97,8 +97,13 @@ def run_demo(out: Path, *, show: bool) -> int:
         review = ReviewWindow(store)
         review.show()
         patient.show()
-        application.exec()
-    store.close()
+        try:
+            run_windows(application)
+        finally:
+            patient.close()
+            store.close()
+    else:
+        store.close()
     return 0
 
 

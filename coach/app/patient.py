@@ -8,7 +8,7 @@ from pathlib import Path
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
 from coach.desktop.patient.window import PatientWindow
-from coach.desktop.shared.application import create_application
+from coach.desktop.shared.application import create_application, run_windows
 from coach.documents.plan import MAX_PLAN_BYTES, example_plan, read_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
@@ -30,9 +30,10 @@ def run_patient(plan_path: Path | None, camera: int, clip: Path | None, folder: 
     window.show()
     for recovered in recover(folders.journals, folders.sessions):
         window.announce(recovered.message)
-    code = application.exec()
-    window.close()  # after Ctrl-C too: this ends the session and keeps what was done
-    return code
+    try:
+        return run_windows(application)
+    finally:
+        window.close()  # after Ctrl-C too: this ends the session and keeps what was done
 
 
 def open_plan(path: Path | None) -> Plan:

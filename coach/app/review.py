@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
-from coach.desktop.shared.application import create_application
+from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.shared.chart import chart_png
 from coach.desktop.shared.report_page import report_pdf
 from coach.desktop.therapist.window import ReviewWindow, report_name
@@ -31,7 +31,7 @@ def run_review(files: Sequence[Path], store_file: Path | None) -> int:
         window.show()
         if files:
             window.import_paths(files)
-        return application.exec()
+        return run_windows(application)
     finally:
         store.close()
 

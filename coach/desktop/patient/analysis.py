@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import traceback
+from collections.abc import Callable
 from dataclasses import dataclass, field
 
 from PyQt6.QtCore import QObject, pyqtSignal, pyqtSlot
@@ -34,6 +35,13 @@ def to_image(frame: Frame) -> QImage:
     width, height = frame.size_px
     view = QImage(frame.image_rgb.tobytes(), width, height, 3 * width, QImage.Format.Format_RGB888)
     return view.convertToFormat(QImage.Format.Format_RGB32)
+
+
+def _at_the_edge(do: Callable[[Coaching], object], coaching: Coaching) -> None:
+    try:
+        do(coaching)
+    except Exception:  # nothing above this thread could report it
+        traceback.print_exc()
 
 
 class Analysis(QObject):
@@ -99,14 +107,14 @@ class Analysis(QObject):
     @pyqtSlot()
     def close(self) -> None:
         """End the session if it still runs, free everything and end the thread."""
-        if self._coaching is not None and self._stage is not Stage.WELCOME:
+        began = self._stage is not Stage.WELCOME
+        if began:
             self._finish(SessionEnd.STOPPED)
         self._over = True
         if self._coaching is not None:
-            try:
-                self._coaching.close()
-            except Exception:  # the edge of the thread
-                traceback.print_exc()
+            if not began:  # nothing to tell of, but nothing may be left behind either
+                _at_the_edge(lambda coaching: coaching.finish(SessionEnd.STOPPED), self._coaching)
+            _at_the_edge(lambda coaching: coaching.close(), self._coaching)
         thread = self.thread()
         if thread is not None:
             thread.quit()

@@ -40,7 +40,7 @@ class Coaching(Protocol):
         """End whatever still runs for that reason, write the session file and tell of it.
 
         Called once, and for a session that has come to its own end too; ``because`` then is
-        COMPLETED and changes nothing.
+        COMPLETED and changes nothing. Of a session that was never started nothing is left behind.
         """
         ...
 

@@ -7,6 +7,7 @@ import sys
 import traceback
 from types import TracebackType
 
+from PyQt6.QtCore import QLoggingCategory, QTimer
 from PyQt6.QtGui import QColor, QPalette
 from PyQt6.QtWidgets import QApplication
 
@@ -15,6 +16,8 @@ from coach.desktop.shared.typeface import font, load_fonts
 from coach.domain.fault import Fault
 
 ORGANISATION = "stiff-shoulder-coach"
+_INTERRUPTED = "interrupted"
+_HEARTBEAT_MS = 200
 
 
 def create_application(
@@ -38,8 +41,24 @@ def create_application(
     application.setFont(font(type_scale().body_px))
     application.setPalette(qt_palette(LIGHT))
     application.setStyleSheet(style_sheet(LIGHT))
+    # Missing sound is told in the window; Qt's own lines on it say nothing to a person.
+    QLoggingCategory.setFilterRules("qt.multimedia.*=false")
+    application.setProperty(_INTERRUPTED, False)
     sys.excepthook = _report
     return application
+
+
+def run_windows(application: QApplication) -> int:
+    """Run until the last window is closed; after Ctrl-C raise the KeyboardInterrupt."""
+    heartbeat = QTimer()
+    # Python hears of a signal only when it has something to do.
+    heartbeat.timeout.connect(lambda: None)
+    heartbeat.start(_HEARTBEAT_MS)
+    code = application.exec()
+    heartbeat.stop()
+    if application.property(_INTERRUPTED):
+        raise KeyboardInterrupt
+    return code
 
 
 def _choose_platform(*, offscreen_allowed: bool) -> None:
@@ -85,6 +104,9 @@ def qt_palette(palette: Palette) -> QPalette:
 def _report(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
     """Print instead of ending the process, which PyQt6 does with Python's own hook."""
     if issubclass(kind, KeyboardInterrupt):
+        application = QApplication.instance()
+        if application is not None:
+            application.setProperty(_INTERRUPTED, True)
         QApplication.quit()
         return
     traceback.print_exception(kind, error, trace, file=sys.stderr)

@@ -124,7 +124,8 @@ def test_closing_before_the_start_writes_nothing(open_window: Opener, qtbot: QtB
     window = open_window(lambda: ScriptedSource(seconds=10_000), lambda opened: coaching)
     wait_for(qtbot, window, Stage.WELCOME)
     window.close()
-    assert coaching.finished_because == []
+    assert coaching.finished_because == [SessionEnd.STOPPED]
+    assert window.outcome is None
     assert coaching.closed_times == 1
 
 
