@@ -122,7 +122,7 @@ def statement(summary: Summary | None) -> str:
     if difference is None:
         value = with_error(degrees(summary.first.value_deg), summary.first.error_deg)
         return f"One session: {value}; {Verdict.TOO_FEW} to speak of change."
-    change = signed_degrees(difference.change_deg)
+    change = with_error(signed_degrees(difference.change_deg), difference.error_deg)
     return (
         f"{change}: {difference.verdict} (detectable from {degrees(difference.mdc_deg)}), "
         f"{counted(summary.sessions, 'session')}"

@@ -173,7 +173,7 @@ def _row(series: Series, other_side_deg: float | None) -> Row:
         str(result.sessions),
         with_error(degrees(result.first.value_deg), result.first.error_deg),
         NONE if single else with_error(degrees(result.last.value_deg), result.last.error_deg),
-        degrees(result.best.value_deg),
+        with_error(degrees(result.best.value_deg), result.best.error_deg),
         f"{whole(other)} %" if other is not None else NONE,
         with_error(signed_degrees(difference.change_deg), difference.error_deg)
         if difference

@@ -18,7 +18,7 @@ def test_the_row_of_a_patient_who_gained(session):
     # Means of the first and the last seven: 80 + 2 * 3 and 80 + 2 * 24.
     assert row["First"].startswith("86°")
     assert row["Last"].startswith("128°")
-    assert row["Best"] == "134°"
+    assert row["Best"] == "134° ± 6°"
     assert row["Change"].startswith("+42° ± ")
     assert row["Verdict"] == "real change"
     assert row["Of other side"] == "80 %"

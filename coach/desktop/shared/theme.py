@@ -148,9 +148,10 @@ QAbstractItemView {
     selection-background-color: $accent_wash; selection-color: $ink;
 }
 QAbstractItemView:focus { border: 3px solid $focus; }
+QHeaderView { background: $paper; border: 0; border-radius: 0; }
 QHeaderView::section {
     background: $paper; color: $ink_soft; border: 0; border-bottom: 2px solid $line;
-    padding: 8px 10px; font-weight: bold;
+    padding: 8px 5px; font-weight: bold;
 }
 QProgressBar {
     background: $hairline; border: 0; border-radius: 6px; height: 12px; color: transparent;

@@ -181,11 +181,11 @@ def _headers(table: QTableView) -> None:
     down.hide()
     down.setDefaultSectionSize(_ROW_PX)
     across.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-    across.setStretchLastSection(True)
+    across.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
     across.setHighlightSections(False)
     size_px = type_scale().small_px
     table.setStyleSheet(
-        f"QHeaderView::section {{ font-size: {size_px}px; }} QTableView::item {{ padding: 0 9px; }}"
+        f"QHeaderView::section {{ font-size: {size_px}px; }} QTableView::item {{ padding: 0 5px; }}"
     )
 
 

@@ -21,7 +21,7 @@ from coach.desktop.therapist.patient_list import PatientList
 from coach.review.wording import counted, day
 from coach.storage.store import PatientEntry, Refusal
 
-_WIDTH_PX = 262
+_WIDTH_PX = 246
 _REFUSED_PX = 150
 
 
