@@ -38,12 +38,14 @@ def paint_band(painter: QPainter, room: QRectF, band: Band | None, edge: float) 
     """
     half = _half_outline(room.adjusted(edge, edge, -edge, -edge), edge)
     length = half.length()
-    for turn in (QTransform(), QTransform(-1, 0, 0, 1, room.left() + room.right(), 0)):
-        path = turn.map(half)
+    turns = QTransform(), QTransform(-1, 0, 0, 1, room.left() + room.right(), 0)
+    paths = [turn.map(half) for turn in turns]
+    for path in paths:
         painter.strokePath(path, _flat_pen(LIGHT.trough, edge))
-        if band is None:
-            continue
-        left_px = band.fraction * length
+    if band is None:
+        return
+    left_px = band.fraction * length
+    for path in paths:
         pen = _flat_pen(LIGHT.rest if band.resting else LIGHT.hold, edge)
         if band.fraction < 1.0:
             pen.setDashPattern([max(left_px, 0.01) / edge, 2.0 * length / edge])

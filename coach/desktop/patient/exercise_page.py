@@ -15,7 +15,12 @@ from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.limb import limb_of
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.readouts import Caption, HoldCount, Readout, Tone
-from coach.desktop.patient.wording import error_degrees, exercise_name, whole_degrees
+from coach.desktop.patient.wording import (
+    error_degrees,
+    exercise_name,
+    measured_name,
+    whole_degrees,
+)
 from coach.desktop.shared.typeface import font
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.plan import PlannedExercise
@@ -96,7 +101,7 @@ class ExercisePage(QWidget):
         if planned is None:
             return
         self._title.setText(exercise_name(planned))
-        self.count.show_count(moment.repetitions, planned.repetitions, planned.hold_s)
+        self.count.show_count(moment.repetitions, planned, moment.held_s)
         if self._paused:
             self._show_pause()
         else:
@@ -106,8 +111,8 @@ class ExercisePage(QWidget):
 
     def _show_angle(self, moment: Moment, planned: PlannedExercise) -> None:
         reading = moment.reading
-        heading = self.tr("Arm against trunk, shoulder blade included")
-        value = ""
+        heading = measured_name(planned.movement)
+        value = error = ""
         angle_deg = None
         if reading is None:
             self.angle.show_words(heading, self.tr("Looking for you"))
@@ -118,19 +123,21 @@ class ExercisePage(QWidget):
         else:
             angle_deg = reading.angle_deg
             value = whole_degrees(angle_deg)
-            self.angle.show_number(heading, value, f"± {error_degrees(reading.error_deg)}")
+            error = f"± {error_degrees(reading.error_deg)}"
+            self.angle.show_number(heading, value, error)
         limb = None if moment.pose is None else limb_of(moment.pose, planned, angle_deg)
-        self.picture.show_limb(limb, value)
+        self.picture.show_limb(limb, value, error)
 
     def _show_pause(self) -> None:
-        self.picture.show_limb(None, "")
+        self.picture.show_limb(None)
         self.picture.show_band(None)
         self.angle.show_words(self.tr("Paused"), self.tr("Let your arm rest"))
         self.clock.show_words(self.tr("To go on"), self.tr("Press Space when you are ready"))
 
     def _show_clock(self, moment: Moment, planned: PlannedExercise) -> None:
         left_s = moment.remaining_s
-        if left_s is None:
+        holding = moment.phase is Phase.HOLDING and moment.held_s < planned.hold_s
+        if left_s is None or not (moment.resting or holding):
             self.picture.show_band(None)
             self._show_phase(moment, planned)
             return
@@ -146,20 +153,25 @@ class ExercisePage(QWidget):
         self.clock.show_number(heading, str(math.ceil(max(0.0, left_s))), tone=tone)
 
     def _show_phase(self, moment: Moment, planned: PlannedExercise) -> None:
+        heading = self.tr("Now")
         match moment.phase:
             case Phase.REST:
                 words = movement_sentence(planned.movement, planned.side).caption
+                if moment.reading is not None and not moment.reading.usable:
+                    heading = self.tr("After that")
             case Phase.MOVING:
                 words = self.tr("Slowly, until you feel a stretch")
             case Phase.SETTLING:
                 words = self.tr("Stay there")
-            case Phase.HOLDING:
+            case Phase.HOLDING if moment.held_s < planned.hold_s:
                 words = self.tr("Hold")
-            case Phase.RETURNING:
+            case Phase.HOLDING | Phase.RETURNING:
                 words = self.tr("Slowly back")
+                if moment.held_s >= planned.hold_s:
+                    heading = self.tr("Held long enough")
             case _ as never:
                 assert_never(never)
-        self.clock.show_words(self.tr("Now"), words)
+        self.clock.show_words(heading, words)
 
     def _what_follows(self, moment: Moment, planned: PlannedExercise) -> str:
         done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in moment.repetitions)

@@ -9,6 +9,8 @@ from coach.desktop.shared.typeface import font
 
 _WRAP = Qt.TextFlag.TextWordWrap
 _STEP = 0.94
+_GAP = 0.16
+"""Between a number and what stands beside it, as a share of the number's height."""
 
 
 def draw_fitted(
@@ -53,14 +55,14 @@ def draw_number(
     """
     size_px = largest_px
     while True:
-        large = font(size_px, bold=True, tabular=True)
-        small = font(size_px * beside_share, bold=True, tabular=True)
-        gap_px = size_px * 0.16 if beside else 0.0
-        number_px = QFontMetricsF(large).horizontalAdvance(number)
-        width_px = number_px + gap_px + QFontMetricsF(small).horizontalAdvance(beside)
+        width_px = number_width(number, beside, size_px, beside_share)
         if width_px <= place.width() or size_px < 12:
             break
         size_px *= _STEP
+    large = font(size_px, bold=True, tabular=True)
+    small = font(size_px * beside_share, bold=True, tabular=True)
+    number_px = QFontMetricsF(large).horizontalAdvance(number)
+    gap_px = size_px * _GAP if beside else 0.0
     cap_px = QFontMetricsF(large).capHeight()
     base_px = place.center().y() + cap_px / 2
     left_px = place.left() + ((place.width() - width_px) / 2 if centred else 0.0)
@@ -72,6 +74,15 @@ def draw_number(
         painter.setPen(QColor(colour_now))
         painter.drawText(QPointF(at_px, base_px), text)
     return size_px
+
+
+def number_width(number: str, beside: str, size_px: float, beside_share: float) -> float:
+    """Tell how many pixels a number with smaller text beside it takes."""
+    large = font(size_px, bold=True, tabular=True)
+    small = font(size_px * beside_share, bold=True, tabular=True)
+    gap_px = size_px * _GAP if beside else 0.0
+    number_px = QFontMetricsF(large).horizontalAdvance(number)
+    return number_px + gap_px + QFontMetricsF(small).horizontalAdvance(beside)
 
 
 def _fits(chosen: QFont, place: QRectF, text: str, flags: int) -> bool:

@@ -21,6 +21,11 @@ _ARC_STEPS = 48
 _ARC_OF_ARM = 0.55
 _DIAL_OF_ARM = 0.8
 """Radius of the arc or dial as a share of the upper arm's length in the picture."""
+_ROOMY_DEG = 65.0
+"""From here on the value finds room between trunk and arm; tried on the sample clips."""
+_BEYOND_DEG = 60.0
+_LEVEL_DEG = 100.0
+"""Below that the value stands so far beyond the arm, but not before the face."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,8 +57,12 @@ class _Fan:
     flat: bool = False
 
     def label_deg(self, swept_deg: float) -> float:
-        """Where the value leaves the arm free: beside a flat dial in front, else amid the arc."""
-        return 0.0 if self.flat else swept_deg / 2
+        """Where the value leaves the arm free: under a flat dial, in a wide arc, else beyond."""
+        if self.flat:
+            return 0.0
+        if swept_deg >= _ROOMY_DEG:
+            return swept_deg / 2
+        return min(swept_deg + _BEYOND_DEG, _LEVEL_DEG)
 
     def point(self, angle_deg: float, reach: float = 1.0) -> Point:
         angle_rad = math.radians(angle_deg)

@@ -98,6 +98,7 @@ class PainPage(ProsePage):
         super().__init__(parent)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self._limit = HIGHEST
+        self._before = True
         self._group = QButtonGroup(self)
         self._occasion = self.line("", 0.034, role="soft")
         self._question = self.line("", 0.066, bold=True)
@@ -143,7 +144,8 @@ class PainPage(ProsePage):
         """Ask anew, for the exercise of this moment."""
         planned = moment.planned
         name = exercise_name(planned) if planned is not None else ""
-        if moment.stage is Stage.PAIN_BEFORE:
+        self._before = moment.stage is Stage.PAIN_BEFORE
+        if self._before:
             self._occasion.setText(self.tr("Before: {name}").format(name=name))
             self._question.setText(self.tr("How much does your shoulder hurt now?"))
         else:
@@ -194,10 +196,18 @@ class PainPage(ProsePage):
         if not checked:
             return
         self.go_button.setEnabled(True)
-        if score > PAIN_TO_STOP:
-            note = self.tr("That is a lot. Stop here and ask your therapist before you go on.")
+        if score > self._limit and self._before:
+            note = self.tr(
+                "More than the {limit} your plan allows, so this exercise is left out today. "
+                "Ask your therapist."
+            )
         elif score > self._limit:
-            note = self.tr("That is more than the {limit} your plan allows. Tell your therapist.")
+            note = self.tr(
+                "More than the {limit} your plan allows. Ask your therapist before you do this "
+                "exercise again."
+            )
+        elif score > PAIN_TO_STOP:
+            note = self.tr("That is a lot. Stop here and ask your therapist before you go on.")
         else:
             note = ""
         self._note.setText(note.format(limit=self._limit))

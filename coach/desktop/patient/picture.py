@@ -17,10 +17,12 @@ from PyQt6.QtGui import (
 from PyQt6.QtWidgets import QWidget
 
 from coach.desktop.patient.band import Band, paint_band
-from coach.desktop.patient.lettering import draw_fitted
+from coach.desktop.patient.lettering import draw_fitted, draw_number, number_width
 from coach.desktop.patient.limb import Limb, Point
 from coach.desktop.shared.theme import LIGHT
-from coach.desktop.shared.typeface import font
+
+_ERROR_SHARE = 0.7
+"""Height of the error's type beside the value's."""
 
 
 class Picture(QWidget):
@@ -35,7 +37,8 @@ class Picture(QWidget):
         super().__init__(parent)
         self._image: QImage | None = None
         self._limb: Limb | None = None
-        self._value = ""
+        self._value = self._error = ""
+        self._empty = ""
         self._band: Band | None = None
         self._veil = ""
         self._framed = framed
@@ -47,9 +50,14 @@ class Picture(QWidget):
         self._image = image
         self.update()
 
-    def show_limb(self, limb: Limb | None, value: str) -> None:
-        """Draw this limb and write its value beside the arc."""
-        self._limb, self._value = limb, value
+    def show_limb(self, limb: Limb | None, value: str = "", error: str = "") -> None:
+        """Draw this limb and write its value with its error beside the arc."""
+        self._limb, self._value, self._error = limb, value, error
+        self.update()
+
+    def show_empty(self, words: str) -> None:
+        """Say these words as long as there is no picture."""
+        self._empty = words
         self.update()
 
     def show_band(self, band: Band | None) -> None:
@@ -101,6 +109,16 @@ class Picture(QWidget):
             if self._limb is not None:
                 self._paint_limb(painter, self._limb, place)
             painter.setClipping(False)
+        elif self._empty:
+            draw_fitted(
+                painter,
+                place.adjusted(place.width() * 0.1, 0, -place.width() * 0.1, 0),
+                self._empty,
+                largest_px=max(18.0, 0.06 * place.height()),
+                smallest_px=14,
+                colour=LIGHT.stage_soft,
+                bold=True,
+            )
         if self._veil:
             self._paint_veil(painter, place)
         painter.end()
@@ -159,9 +177,9 @@ class Picture(QWidget):
             painter.drawPolyline(QPolygonF(points))
 
     def _paint_value(self, painter: QPainter, apex: QPointF, at: QPointF, place: QRectF) -> None:
-        painter.setFont(font(max(20.0, 0.075 * place.height()), bold=True, tabular=True))
-        box = painter.fontMetrics().boundingRect(self._value)
-        pill = QRectF(0, 0, box.width() * 1.35, box.height() * 1.12)
+        size_px = max(18.0, 0.062 * place.height())
+        width_px = number_width(self._value, self._error, size_px, _ERROR_SHARE)
+        pill = QRectF(0, 0, width_px + 0.9 * size_px, 1.3 * size_px)
         away = at - apex
         length = math.hypot(away.x(), away.y()) or 1.0
         push_px = (abs(away.x()) * pill.width() + abs(away.y()) * pill.height()) / (2 * length)
@@ -171,8 +189,17 @@ class Picture(QWidget):
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(QColor(LIGHT.stage))
         painter.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2)
-        painter.setPen(QColor(LIGHT.hold))
-        painter.drawText(pill, Qt.AlignmentFlag.AlignCenter, self._value)
+        draw_number(
+            painter,
+            pill,
+            self._value,
+            self._error,
+            largest_px=size_px,
+            colour=LIGHT.hold,
+            beside_colour=LIGHT.stage_ink,
+            beside_share=_ERROR_SHARE,
+            centred=True,
+        )
 
     def _paint_veil(self, painter: QPainter, place: QRectF) -> None:
         dark = QColor(LIGHT.stage)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from PyQt6.QtCore import Qt
 from PyQt6.QtGui import QResizeEvent
-from PyQt6.QtWidgets import QFrame, QLabel, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from coach.desktop.shared.typeface import font
 
@@ -45,7 +45,13 @@ class ProsePage(QWidget):
             self.line(heading, share * 1.1, bold=True, role="caution" if role == "warning" else "")
         )
         for point in points:
-            column.addWidget(self.line(f"•  {point}", share))
+            row = QHBoxLayout()
+            row.setSpacing(10)
+            bullet = self.line("•", share, wrap=False)
+            bullet.setAlignment(Qt.AlignmentFlag.AlignTop)
+            row.addWidget(bullet)
+            row.addWidget(self.line(point, share), 1)
+            column.addLayout(row)
         return frame
 
     def resizeEvent(self, event: QResizeEvent | None) -> None:  # noqa: D102, N802

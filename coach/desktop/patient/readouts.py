@@ -10,8 +10,11 @@ from PyQt6.QtWidgets import QWidget
 
 from coach.desktop.patient.lettering import draw_fitted, draw_number
 from coach.desktop.shared.theme import LIGHT
+from coach.domain.plan import PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
 
+_NOTE_ON_ONE_LINE = 0.9
+"""Width of the caption's room, as a share of the window's height, that takes a note in one line."""
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -118,11 +121,17 @@ class HoldCount(QWidget):
         self._done = 0
         self._asked = 0
 
-    def show_count(self, repetitions: tuple[Repetition, ...], asked: int, hold_s: float) -> None:
-        """Show these repetitions against what is asked."""
+    def show_count(
+        self, repetitions: tuple[Repetition, ...], planned: PlannedExercise, held_s: float = 0.0
+    ) -> None:
+        """Show these repetitions against what is asked, and ``held_s`` of the hold under way."""
+        asked, hold_s = planned.repetitions, planned.hold_s
         done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in repetitions)
-        shares = tuple(min(1.0, rep.held_s / hold_s) for rep in repetitions)
-        self._shares = shares + (0.0,) * max(0, asked - done)
+        shares = [min(1.0, rep.held_s / hold_s) for rep in repetitions]
+        ahead = [0.0] * max(0, asked - done)
+        if ahead:
+            ahead[0] = min(1.0, held_s / hold_s)
+        self._shares = (*shares, *ahead)
         self._done, self._asked = done, asked
         self.setAccessibleName(
             self.tr("Holds done: {done} of {asked}").format(done=done, asked=asked)
@@ -191,12 +200,14 @@ class Caption(QWidget):
         painter.fillRect(self.rect(), QColor(LIGHT.stage))
         room = QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
         if self._note:
-            foot = QRectF(room.left(), room.bottom() - tall * 0.026, room.width(), tall * 0.026)
+            lines = 1.0 if room.width() > _NOTE_ON_ONE_LINE * tall else 2.0
+            height = lines * tall * 0.026
+            foot = QRectF(room.left(), room.bottom() - height, room.width(), height)
             draw_fitted(
                 painter,
                 foot,
                 self._note,
-                largest_px=tall * 0.021,
+                largest_px=tall * 0.02,
                 smallest_px=9,
                 colour=LIGHT.stage_soft,
             )

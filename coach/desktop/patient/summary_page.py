@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import assert_never
+
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -36,8 +38,9 @@ class SummaryPage(ProsePage):
         )
         note = self.line(
             self.tr(
-                "Angles are of the arm against the trunk, shoulder blade included, the middle one "
-                "of the holds; ± is the 95 % error. Only your therapist can say what they mean."
+                "The angle is that of the arm against the trunk, shoulder blade included, or of "
+                "the forearm turned out; above, the middle one of the holds. ± is the 95 % error. "
+                "Only your therapist can say what it means."
             ),
             0.022,
             role="soft",
@@ -100,9 +103,11 @@ class SummaryPage(ProsePage):
     def _record(self, record: ExerciseRecord, planned: PlannedExercise) -> QFrame:
         frame = QFrame(self)
         frame.setProperty("role", "card")
-        row = QHBoxLayout(frame)
-        row.setContentsMargins(20, 12, 20, 12)
+        card = QVBoxLayout(frame)
+        card.setContentsMargins(20, 12, 20, 14)
+        row = QHBoxLayout()
         row.setSpacing(22)
+        card.addLayout(row)
         middle = middle_repetition(record.repetitions)
         row.addWidget(
             RangeDial(
@@ -119,7 +124,7 @@ class SummaryPage(ProsePage):
         if ended:
             name.addWidget(self.line(ended, 0.026, role="soft"))
         name.addStretch(1)
-        row.addLayout(name, 5)
+        row.addLayout(name, 9)
         done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in record.repetitions)
         held_s = sum(rep.held_s for rep in record.repetitions)
         asked_s = planned.repetitions * planned.hold_s
@@ -130,15 +135,15 @@ class SummaryPage(ProsePage):
                 self.tr("{held} s held, {asked} s asked").format(
                     held=round(held_s), asked=f"{asked_s:g}"
                 ),
-                4,
+                6,
             ),
-            (value, self.tr("angle"), 3),
+            (value, self.tr("angle"), 4),
             (
                 self.tr("{before} → {after}").format(
                     before=_score(record.pain_before), after=_score(record.pain_after)
                 ),
-                self.tr("pain before and after"),
-                3,
+                self.tr("pain before, after"),
+                4,
             ),
         ):
             column = QVBoxLayout()
@@ -148,17 +153,37 @@ class SummaryPage(ProsePage):
             column.addWidget(self.line(below, 0.024, role="soft"))
             column.addStretch(1)
             row.addLayout(column, share)
+        if record.repetitions:
+            card.addWidget(self.line(self._each(record.repetitions), 0.028))
         return frame
 
+    def _each(self, repetitions: tuple[Repetition, ...]) -> str:
+        told = [
+            self.tr("{held} s at {angle}").format(
+                held=round(rep.held_s), angle=with_error(rep.value_deg, rep.error_deg)
+            )
+            for rep in repetitions
+        ]
+        return self.tr("Each hold: {holds}").format(holds=",  ".join(told))
+
     def _ended(self, because: SessionEnd) -> str:
-        return {
-            SessionEnd.COMPLETED: "",
-            SessionEnd.STOPPED: self.tr("stopped by you"),
-            SessionEnd.SKIPPED: self.tr("skipped by you"),
-            SessionEnd.PAIN: self.tr("ended because of the pain: ask your therapist"),
-            SessionEnd.INPUT_ENDED: self.tr("ended because the picture ended"),
-            SessionEnd.INTERRUPTED: self.tr("broken off"),
-        }[because]
+        match because:
+            case SessionEnd.COMPLETED:
+                return ""
+            case SessionEnd.STOPPED:
+                return self.tr("stopped by you")
+            case SessionEnd.SKIPPED:
+                return self.tr("skipped by you")
+            case SessionEnd.PAIN:
+                return self.tr("ended because of the pain: ask your therapist")
+            case SessionEnd.UNFINISHED:
+                return self.tr("ended after several short holds: tell your therapist")
+            case SessionEnd.INPUT_ENDED:
+                return self.tr("ended because the picture ended")
+            case SessionEnd.INTERRUPTED:
+                return self.tr("broken off")
+            case _ as never:
+                assert_never(never)
 
     def _advice_on(self, records: tuple[ExerciseRecord, ...]) -> str:
         rises = [

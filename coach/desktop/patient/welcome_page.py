@@ -15,7 +15,7 @@ from coach.domain.plan import Plan
 CHANGE_OVER_S = 12.0
 """Getting into the stretch and out of it, for the guess of how long a session takes."""
 PAIN_TO_STOP = 7
-"""Pain above this means stop and ask; see the texts below."""
+"""Pain above this means stop and ask whatever the plan allows; common practice."""
 
 
 class WelcomePage(ProsePage):
@@ -28,10 +28,8 @@ class WelcomePage(ProsePage):
         super().__init__(parent)
         self.picture = Picture(framed=False, parent=self)
         self.caption = Caption(self)
-        self.caption.show_words(self.tr("Step back until you see your head and your hips"))
-        self.start_button = KeyButton(
-            self.tr("Waiting for the camera"), self.tr("Space"), "primary", share=0.04
-        )
+        self.start_button = KeyButton("", self.tr("Space"), "primary", share=0.04)
+        self.wait()
         self.start_button.setEnabled(False)
         self.start_button.clicked.connect(lambda: self.ordered.emit(Order.START))
         row = QHBoxLayout(self)
@@ -44,14 +42,36 @@ class WelcomePage(ProsePage):
         row.addLayout(mirror, 47)
         row.addLayout(self._words(plan), 53)
 
+    def wait(self) -> None:
+        """Tell that the picture and the measuring take a few seconds to begin."""
+        self.picture.show_empty(
+            self.tr("Getting the camera and the measuring ready. This takes a few seconds.")
+        )
+        self.caption.show_words(self.tr("Read this while you wait"))
+        self.start_button.name(self.tr("Not ready yet"))
+        self.start_button.setEnabled(False)
+
+    def give_up(self) -> None:
+        """Tell that there is no picture; why is said elsewhere."""
+        if not self.start_button.isEnabled():
+            self.picture.show_empty(self.tr("No picture"))
+            self.caption.show_words("")
+            self.start_button.name(self.tr("Cannot start without a picture"))
+
     def ready(self) -> None:
         """Let START be pressed: the first frame has come."""
         if not self.start_button.isEnabled():
+            self.say_where_to_stand()
             self.start_button.name(self.tr("Start"))
             self.start_button.setEnabled(True)
             self.start_button.setFocus()
 
+    def say_where_to_stand(self) -> None:
+        """Show what the picture is for."""
+        self.caption.show_words(self.tr("Step back until you see your head and your hips"))
+
     def _words(self, plan: Plan) -> QVBoxLayout:
+        limits = [each.pain_limit for each in plan.exercises]
         column = QVBoxLayout()
         column.setContentsMargins(28, 18, 28, 22)
         column.setSpacing(8)
@@ -64,7 +84,7 @@ class WelcomePage(ProsePage):
                 self.tr("Do not start today, ask your therapist first, if you have"),
                 [
                     self.tr("pain above {limit} of 10, or pain at rest that is new").format(
-                        limit=PAIN_TO_STOP
+                        limit=min(PAIN_TO_STOP, max(limits))
                     ),
                     self.tr("new numbness, tingling or weakness in the arm"),
                     self.tr("had a fall, a broken bone or a joint out of place"),
@@ -80,7 +100,7 @@ class WelcomePage(ProsePage):
                 self.tr("Stop at once if"),
                 [
                     self.tr("pain goes above {limit}, or something pops or gives way").format(
-                        limit=PAIN_TO_STOP
+                        limit=min(PAIN_TO_STOP, min(limits))
                     ),
                     self.tr("the arm goes numb, tingles or turns weak"),
                     self.tr("you feel dizzy"),

@@ -27,6 +27,8 @@ from coach.domain.plan import Plan
 from coach.voice.speaker import Speaker
 
 STOP_KEYS = (Qt.Key.Key_S, Qt.Key.Key_Escape)
+CAPTION_MS = 6_000
+"""How long words stay: enough to read them, not so long that they are no longer true."""
 ENTER_KEYS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 
@@ -82,6 +84,9 @@ class PatientWindow(QWidget):
         column.setSpacing(0)
         column.addWidget(self.banner)
         column.addWidget(self._pages, 1)
+        self._caption_age = QTimer(self)
+        self._caption_age.setSingleShot(True)
+        self._caption_age.timeout.connect(self._unsay)
         self._speech: Speech | None = None
         if speaker is not None:
             self._speech = Speech(speaker, self.engine.now_s, self)
@@ -151,6 +156,7 @@ class PatientWindow(QWidget):
 
     def _try_again(self) -> None:
         self.banner.hide()
+        self.welcome.wait()
         self.stage = None
         self.engine.start()
 
@@ -192,6 +198,8 @@ class PatientWindow(QWidget):
             self.banner.say(outcome.fault, again=False)
 
     def _fail(self, sentence: str) -> None:
+        if self.stage is None:
+            self.welcome.give_up()
         self.banner.say(sentence, again=self.stage in (None, Stage.WELCOME))
 
     def note(self, sentence: str) -> None:
@@ -206,3 +214,8 @@ class PatientWindow(QWidget):
     def _say(self, words: str) -> None:
         self.welcome.caption.show_words(words)
         self.exercise.caption.show_words(words)
+        self._caption_age.start(CAPTION_MS)
+
+    def _unsay(self) -> None:
+        self.welcome.say_where_to_stand()
+        self.exercise.caption.show_words("")

@@ -31,8 +31,19 @@ def exercise_name(planned: PlannedExercise) -> str:
             return translate("patient", "Right arm out to the side")
         case Movement.EXTERNAL_ROTATION_0:
             if left:
-                return translate("patient", "Left hand outwards, elbow at the side")
-            return translate("patient", "Right hand outwards, elbow at the side")
+                return translate("patient", "Left hand turned outwards")
+            return translate("patient", "Right hand turned outwards")
+        case _ as never:
+            assert_never(never)
+
+
+def measured_name(movement: Movement) -> str:
+    """Say in a few words what the angle is."""
+    match movement:
+        case Movement.FLEXION | Movement.EXTENSION | Movement.ABDUCTION:
+            return translate("patient", "Arm against trunk, shoulder blade included")
+        case Movement.EXTERNAL_ROTATION_0:
+            return translate("patient", "Forearm turned out from straight ahead")
         case _ as never:
             assert_never(never)
 

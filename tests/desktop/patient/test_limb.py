@@ -94,3 +94,14 @@ def test_an_unknown_wrist_only_shortens_the_arm() -> None:
     limb = limb_of(hidden, planned(Movement.ABDUCTION, Side.LEFT), 40.0)
     assert limb is not None
     assert len(limb.arm) == 2
+
+
+@pytest.mark.parametrize("side", list(Side))
+@pytest.mark.parametrize("angle_deg", [-10.0, 0.0, 20.0, 50.0, 64.0, 66.0, 90.0, 130.0, 175.0])
+def test_the_value_is_written_away_from_the_arm(side: Side, angle_deg: float) -> None:
+    limb = limb_of(standing(angle_deg, side), planned(Movement.ABDUCTION, side), angle_deg)
+    assert limb is not None
+    apex = np.array(limb.zero[0])
+    to_label, to_elbow = np.array(limb.label) - apex, np.array(limb.arm[1]) - apex
+    cosine = to_label @ to_elbow / np.linalg.norm(to_label) / np.linalg.norm(to_elbow)
+    assert math.degrees(math.acos(cosine)) >= 30.0

@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from dataclasses import replace
 
+import msgspec
 import numpy as np
 import pytest
 from PyQt6.QtCore import QRect
@@ -10,11 +11,13 @@ from PyQt6.QtGui import QColor, QImage
 from PyQt6.QtWidgets import QAbstractButton, QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
+from coach.desktop.patient import window as window_module
 from coach.desktop.patient.analysis import Step, to_image
 from coach.desktop.patient.band import Band
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.summary_page import middle_repetition
+from coach.desktop.patient.welcome_page import WelcomePage
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import with_error
 from coach.desktop.shared.theme import LIGHT
@@ -159,6 +162,53 @@ def test_a_hold_shows_angle_error_clock_and_count(window: PatientWindow) -> None
     assert near(pixels(page.picture), LIGHT.hold).any()
 
 
+def test_the_value_beside_the_arm_carries_its_error(window: PatientWindow) -> None:
+    feed(window, HOLD)
+    shown = window.exercise.picture
+    assert (shown._value, shown._error) == ("112°", "± 6°")
+    feed(window, replace(HOLD, reading=refused(Doubt.TURN_TO_FACE)))
+    assert shown._value == ""
+
+
+def test_a_hold_that_was_long_enough_shows_no_clock(window: PatientWindow) -> None:
+    page = window.exercise
+    for phase in (Phase.HOLDING, Phase.RETURNING):
+        feed(window, replace(HOLD, phase=phase, held_s=1.2, remaining_s=0.0))
+        assert page.clock.accessibleName() == "Held long enough: Slowly back"
+        assert page.picture._band is None
+    feed(window, replace(HOLD, phase=Phase.RETURNING))
+    assert page.clock.accessibleName() == "Now: Slowly back"
+    assert page.picture._band is None
+
+
+def test_the_hold_under_way_fills_the_next_box(window: PatientWindow) -> None:
+    boxes = window.exercise.count
+    feed(window, replace(HOLD, held_s=0.0))
+    before = near(pixels(boxes), LIGHT.accent).sum()
+    feed(window, replace(HOLD, held_s=0.9))
+    assert near(pixels(boxes), LIGHT.accent).sum() > before
+    assert boxes.accessibleName() == "Holds done: 1 of 2"
+
+
+def test_a_caption_goes_when_it_was_long_enough_there(
+    window: PatientWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(window_module, "CAPTION_MS", 20)
+    feed(window, HOLD)
+    window._say("Ease off a little")
+    assert window.exercise.caption.accessibleName() == "Ease off a little"
+    qtbot.waitUntil(lambda: window.exercise.caption.accessibleName() == "")
+
+
+def test_without_a_picture_the_page_says_so(window: PatientWindow) -> None:
+    assert "Not ready yet" in window.welcome.start_button.text()
+    window._fail("No camera answers.")
+    assert "without a picture" in window.welcome.start_button.text()
+    assert not window.welcome.start_button.isEnabled()
+    feed(window, replace(HOLD, stage=Stage.WELCOME))
+    assert window.welcome.start_button.text() == "Start"
+
+
 def test_a_refused_reading_shows_what_to_do_and_no_number(window: PatientWindow) -> None:
     feed(window, HOLD)
     feed(window, replace(HOLD, reading=refused(Doubt.TURN_TO_FACE)))
@@ -215,6 +265,13 @@ def test_the_summary_tells_dose_value_pain_and_place(window: PatientWindow) -> N
     shown = texts(window.summary)
     for words in ("3 of 2 holds", "110° ± 6°", "2 → 4", "/home/rosa/Sessions", "pain went up"):
         assert words in shown
+    assert "1 s at 100° ± 6°,  1 s at 120° ± 6°,  1 s at 110° ± 6°" in shown
+
+
+def test_the_summary_has_words_for_every_end(window: PatientWindow) -> None:
+    told = {because: window.summary._ended(because) for because in SessionEnd}
+    assert told.pop(SessionEnd.COMPLETED) == ""
+    assert len({*told.values()} - {""}) == len(told)
 
 
 def test_the_value_of_an_exercise_is_the_middle_completed_hold() -> None:
@@ -249,16 +306,37 @@ def test_pain_is_chosen_shown_and_only_then_confirmed(window: PatientWindow) -> 
     window.pain.confirm()
     assert answers == []
     assert not window.pain.go_button.isEnabled()
-    window.pain.choose(9)
-    assert "ask your therapist" in texts(window.pain)
     window.pain.choose(6)
-    assert "more than the 4 your plan allows" in texts(window.pain)
+    assert "More than the 4 your plan allows" in texts(window.pain)
+    assert "left out" in texts(window.pain)
     window.pain.choose(4)
-    assert "Tell your therapist" not in texts(window.pain)
+    assert "therapist" not in texts(window.pain)
     window.pain.confirm()
     assert answers == [4]
     feed(window, replace(HOLD, stage=Stage.PAIN_AFTER))
     assert window.pain.chosen is None
+    window.pain.choose(5)
+    assert "before you do this exercise again" in texts(window.pain)
+
+
+def test_much_pain_is_answered_whatever_the_plan_allows(window: PatientWindow) -> None:
+    planned = msgspec.structs.replace(PLAN.exercises[0], pain_limit=9)
+    feed(window, replace(HOLD, stage=Stage.PAIN_BEFORE, planned=planned))
+    window.pain.choose(8)
+    assert "ask your therapist" in texts(window.pain)
+
+
+def test_the_cautions_name_the_plan_s_own_limits(app: QApplication, qtbot: QtBot) -> None:
+    limits = (5, 3)
+    exercises = tuple(
+        msgspec.structs.replace(each, pain_limit=limit)
+        for each, limit in zip(PLAN.exercises, limits, strict=True)
+    )
+    page = WelcomePage(msgspec.structs.replace(PLAN, exercises=exercises))
+    qtbot.addWidget(page)
+    page.show()
+    assert "pain above 5 of 10" in texts(page)
+    assert "pain goes above 3" in texts(page)
 
 
 def every_stage() -> list[Callable[[PatientWindow], None]]:
