@@ -44,6 +44,7 @@ class Pipeline:
         self._now_s = started_s
         self._goniometer: goniometry.Goniometer | None = None
         self._counting = counting.begin(counting.Task())
+        self._calm = goniometry.OneEuro()
 
     @property
     def finished(self) -> bool:
@@ -60,6 +61,8 @@ class Pipeline:
         if self._course.stage is Stage.EXERCISE and self._goniometer is not None:
             pose = self._estimator.estimate(frame)
             self._goniometer, reading = goniometry.advance(self._goniometer, frame.time_s, pose)
+            if reading.angle_deg is not None:
+                self._calm = self._calm.advance(self._now_s, reading.angle_deg)
             self._counting, events = counting.advance(self._counting, reading)
             self._progress(events)
         moment = self._moment(pose, reading, events)
@@ -120,6 +123,7 @@ class Pipeline:
             return
         view = planned.view or BEST_VIEW[planned.movement]
         self._goniometer = goniometry.begin(planned.movement, planned.side, view)
+        self._calm = goniometry.OneEuro()
         task = counting.Task(hold_s=planned.hold_s, target_deg=planned.target_deg)
         self._counting = replace(counting.begin(task), counted=len(self._course.repetitions))
 
@@ -160,6 +164,7 @@ class Pipeline:
             following=course.following,
             pose=pose,
             reading=reading,
+            shown_deg=self._calm.value if reading is not None and reading.usable else None,
             phase=state.phase,
             held_s=happening.held_s,
             remaining_s=rest_s if course.resting else hold_s,
