@@ -121,7 +121,7 @@ class ExercisePage(QWidget):
                 words = doubt_sentence(reading.doubt, planned.side).caption
                 self.angle.show_words(self.tr("Not measured now"), words, Tone.ALARM)
         else:
-            angle_deg = reading.angle_deg
+            angle_deg = reading.angle_deg if moment.shown_deg is None else moment.shown_deg
             value = whole_degrees(angle_deg)
             error = f"± {error_degrees(reading.error_deg)}"
             self.angle.show_number(heading, value, error)
