@@ -4,6 +4,8 @@ A plateau is an end range when the arm has risen to it by ``RISE_DEG`` since it 
 it lies as much above the learned rest, and when it is no pause on the way back from a higher point.
 10 degrees is twice the sway and drift of a resting arm on camera (measured jitter 0.5-2 degrees,
 slow bias of a few) and less than the smallest range worth a stretch, 15 degrees of rotation.
+Where the movement begins with the arm hanging, an arm on the other side of hanging neither rests
+nor starts: coming back from there to the side of the body is no end of a range.
 """
 
 from __future__ import annotations
@@ -14,7 +16,7 @@ from coach.counting.hold import Hold, Samples
 from coach.counting.leaving import BRIDGE_S, check_completed, drop_deg, recorded
 from coach.counting.opening import follow_opening
 from coach.counting.ramp import plateau_after_rise
-from coach.counting.state import LEVEL_S, State
+from coach.counting.state import LEVEL_S, RISE_DEG, State
 from coach.counting.trail import Trail
 from coach.domain.progress import (
     HoldStarted,
@@ -23,7 +25,6 @@ from coach.domain.progress import (
     ProgressEvent,
 )
 
-RISE_DEG = 10.0
 RANGE_SHARE = 0.2
 """A range of less than a fifth of one held before is fidgeting."""
 BACK_SHARE = 0.7
@@ -106,6 +107,8 @@ def _extremes(state: State, level: float) -> State:
     if slow is not None:
         low = slow if low is None else min(low, slow)
         peak = max(peak, slow)
+    if low is not None:
+        low = max(low, state.task.lowest_rest_deg)
     if low is not None and level < low + 0.3 * (peak - low):
         peak = max(low, level)
     return replace(state, low_deg=low, peak_deg=peak)
@@ -125,6 +128,8 @@ def _is_raised(state: State, level: float) -> bool:
 
 def _learn_rest(state: State, level: float, dt_s: float) -> State:
     t, low, rest = state.time_s, state.low_deg, state.rest_deg
+    if level < state.task.lowest_rest_deg:
+        return state
     follow = FOLLOW_DEG_S * dt_s
     if low is not None and level > low:
         low = min(level, low + follow)

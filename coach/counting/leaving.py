@@ -153,7 +153,7 @@ def ended(
         low_deg=hold.foot_deg if lost else level_deg,
         peak_deg=hold.level_deg if lost else level_deg,
     )
-    if end_s - hold.start_s >= state.task.least_s:
+    if rep.held_s >= state.task.least_s:
         state, events = recorded(replace(state, stage=None), rep)
     elif state.stage is not None:
         state, events = recorded(replace(state, stage=None), state.stage.repetition)
@@ -187,7 +187,7 @@ def _left_upward(state: State, level: float) -> tuple[State, Events]:
     if hold.completed:
         state, events = recorded(replace(state, stage=None, low_deg=hold.level_deg), rep)
         return state, (*events, moved)
-    if end_s - hold.start_s >= state.task.least_s:
+    if rep.held_s >= state.task.least_s:
         state = replace(state, stage=Stage(rep, below))
     return state, (moved,)
 

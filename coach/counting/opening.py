@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from coach.counting.hold import Hold, Samples
 from coach.counting.leaving import BRIDGE_S, CONFIRM_S, fall_start_s, recorded, summary
-from coach.counting.state import LEVEL_S, State
+from coach.counting.state import LEVEL_S, RISE_DEG, State
 from coach.domain.progress import EndedBecause, ProgressEvent
 
 OPENING_RISE_DEG = 8.0
@@ -30,6 +30,9 @@ def follow_opening(state: State, level: float, gap_s: float, quiet: bool) -> tup
         start_s = trail.times_s[0]
         first = trail.median_deg(start_s - 1.0, start_s + LEVEL_S)
         if t - start_s > AWAY_S or first is None or abs(first - level) > OPENING_RISE_DEG / 2:
+            return replace(state, opened=True), ()
+        hanging = state.task.hanging_deg
+        if hanging is not None and level < hanging + RISE_DEG:
             return replace(state, opened=True), ()
         hold = Hold(
             start_s,
@@ -58,6 +61,5 @@ def follow_opening(state: State, level: float, gap_s: float, quiet: bool) -> tup
         return replace(state, opening=replace(hold, below_since_s=since)), ()
     end_s = fall_start_s(trail, hold, since, t)
     state = replace(state, opening=None, rest_deg=None)
-    if end_s - hold.start_s < state.task.least_s:
-        return state, ()
-    return recorded(state, summary(state, hold, end_s, EndedBecause.LET_GO))
+    rep = summary(state, hold, end_s, EndedBecause.LET_GO)
+    return (state, ()) if rep.held_s < state.task.least_s else recorded(state, rep)

@@ -26,10 +26,12 @@ NOISE_FLOOR_DEG = 0.3
 WOBBLE_DEG = 0.8
 """Breathing and sway: about a degree, alike over ``WOBBLE_S``."""
 WOBBLE_S = 0.7
-REACHED_DEG = 0.3
-"""An arm this near its end of range is there: the last instants of a smooth movement are too slow
-to see. Of a minimum-jerk movement of 90 degrees in 2 s this leaves the last 0.15 s to the hold;
-a band of two degrees would give it 0.28 s."""
+REACHED_DEG, REACHED_SHARE = 0.3, 0.005
+"""An arm this near its end of range is there, by degrees or by share of the movement, whichever is
+nearer: the last instants of a smooth movement are too slow to see. Of a minimum-jerk movement of
+90 degrees in 2 s this leaves the last 0.15 s to the hold; a band of two degrees would give it
+0.28 s, and the very end of the movement nothing.
+"""
 MISFIT = 0.01
 """People's movements differ from the shapes by about so much of their range, equally slowly."""
 
@@ -38,7 +40,7 @@ MISFIT = 0.01
 class Plateau:
     """The flat end of a movement: since when, at which level, reached over how many degrees.
 
-    ``since_s`` is when the arm came within ``REACHED_DEG`` of the level.
+    ``since_s`` is when the arm came within reach of the level (``REACHED_DEG``).
     """
 
     since_s: float
@@ -62,8 +64,8 @@ _MISSING = 1 - _progress(_SHARES)
 
 
 def _reached_s(shape: int, ended_s: float, duration_s: float, rise_deg: float) -> float:
-    """Moment at which a movement came within ``REACHED_DEG`` of its end."""
-    missing = min(1.0, REACHED_DEG / max(rise_deg, REACHED_DEG))
+    """Moment at which a movement came within reach of its end."""
+    missing = min(REACHED_SHARE, REACHED_DEG / max(rise_deg, REACHED_DEG))
     share = float(np.interp(missing, _MISSING[shape][::-1], _SHARES[::-1]))
     return ended_s - (1 - share) * duration_s
 

@@ -78,3 +78,5 @@ class State:
 
 LEVEL_S = 0.35
 """Span of the running median: 21 frames at 60 a second, 3 or 4 at 10."""
+RISE_DEG = 10.0
+"""An end range is this far from where the arm rests (``coach.counting.approach`` says why)."""

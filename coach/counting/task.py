@@ -11,11 +11,18 @@ class Task:
 
     ``hold_s`` None is the free task of a clip without a plan: any settled end range of
     ``FREE_HOLD_S`` or more that the arm then leaves counts. ``target_deg`` is an angle not to be
-    passed.
+    passed. ``hanging_deg`` is the angle of an arm at rest where the movement defines it; None
+    where the arm may rest anywhere, as in rotation.
     """
 
     hold_s: float | None = None
     target_deg: float | None = None
+    hanging_deg: float | None = None
+
+    @property
+    def lowest_rest_deg(self) -> float:
+        """Below this no arm rests: it makes another movement."""
+        return -1e9 if self.hanging_deg is None else self.hanging_deg - HANGING_WITHIN_DEG
 
     @property
     def least_s(self) -> float:
@@ -32,6 +39,8 @@ class Task:
         return 0.8 if self.hold_s is None else min(0.8, max(0.6, 0.6 * self.hold_s))
 
 
+HANGING_WITHIN_DEG = 5.0
+"""A hanging arm reads zero within a few degrees (tuning people: 1 to 4 off)."""
 FREE_HOLD_S = 2.0
-DATING_S = 0.2
-"""Each end of a hold is dated to about a tenth of a second."""
+DATING_S = 0.1
+"""Both ends of a hold together are dated to about that."""
