@@ -33,6 +33,16 @@ MIN_ROTATION_BEND_DEG = 40.0
 """Of the metric points, which read a bent elbow 15 to 35 degrees too straight (tuning bodies): an
 elbow under about 60 degrees no longer shows the rotation (ISB, Wu et al. 2005, option 2)."""
 MAX_STRAIGHT_BEND_DEG = 75.0
+"""Of the metric points, which read straight arms up to 47 degrees bent (tuning people)."""
+MAX_STRAIGHT_BEND_SEEN_DEG = 60.0
+"""In the picture; from here on an elbow is bent as for rotation (ISB, Wu et al. 2005, option 2).
+Straight arms of tuning people show up to 33 degrees."""
+MIN_FOREARM = 0.27
+"""Forearm over trunk in the picture: half of the 0.53 it shows at full length. Shorter it points
+60 degrees out of the plane of movement, and as the upper arm lies in it, the elbow is bent so."""
+MAX_EXTENSION_DEG = 80.0
+"""Mean 62, SD 9.5 (Boone & Azen 1979; the SD from memory): an arm further from the trunk in the
+picture than two SDs above is raised in front."""
 MAX_ROTATION_ELEVATION_DEG = 40.0
 MIN_UPPER_ARM = 0.28
 """Upper arm over trunk in the picture; it is 0.6 when seen at full length."""
@@ -120,7 +130,14 @@ def _arm(sight: Sight, movement: Movement) -> Doubt | None:
         return None
     if bend_deg > MAX_STRAIGHT_BEND_DEG:
         return Doubt.STRAIGHTEN_ELBOW
-    reach_px = float(np.linalg.norm(sight.near.elbow_px - sight.near.shoulder_px))
-    if reach_px < MIN_UPPER_ARM * sight.trunk_px:
+    if sight.upper_arm_share < MIN_UPPER_ARM:
         return Doubt.OTHER_MOVEMENT
+    if movement is Movement.EXTENSION and sight.elevation_seen_deg > MAX_EXTENSION_DEG:
+        return Doubt.OTHER_MOVEMENT
+    if sight.forearm_share < MIN_FOREARM:
+        # Only in front is this a bend: from the side an elbow bends within the picture, and a
+        # short forearm is a misplaced wrist.
+        return Doubt.STRAIGHTEN_ELBOW if movement is Movement.ABDUCTION else None
+    if sight.bend_seen_deg > MAX_STRAIGHT_BEND_SEEN_DEG:
+        return Doubt.STRAIGHTEN_ELBOW
     return None

@@ -111,6 +111,28 @@ class Sight:
         return float(np.linalg.norm(self.near.elbow_px - self.near.shoulder_px)) / self.trunk_px
 
     @property
+    def forearm_share(self) -> float:
+        """Forearm over trunk, lengths in the picture."""
+        return float(np.linalg.norm(self.near.wrist_px - self.near.elbow_px)) / self.trunk_px
+
+    @property
+    def bend_seen_deg(self) -> float:
+        """Bend of the elbow in the picture, 0 straight."""
+        near = self.near
+        return float(
+            elbow_flexion_deg(
+                unit(near.elbow_px - near.shoulder_px), unit(near.wrist_px - near.elbow_px)
+            )
+        )
+
+    @property
+    def elevation_seen_deg(self) -> float:
+        """Unsigned elevation of the upper arm in the picture, 0 along the trunk."""
+        upper_arm = unit(self.near.elbow_px - self.near.shoulder_px)
+        down = unit(self.hips_px - self.shoulders_px)
+        return math.degrees(math.acos(float(np.clip(upper_arm @ down, -1.0, 1.0))))
+
+    @property
     def tilt_deg(self) -> float:
         """Lean of the trunk in the picture, 0 upright, positive toward picture right."""
         up = self.shoulders_px - self.hips_px

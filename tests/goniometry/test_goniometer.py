@@ -146,6 +146,23 @@ def test_elbows_are_asked_to_be_as_the_movement_needs_them() -> None:
     assert reading.doubt is Doubt.STRAIGHTEN_ELBOW
 
 
+@pytest.mark.parametrize("movement", [Movement.FLEXION, Movement.ABDUCTION])
+def test_a_bend_that_the_metric_points_miss_is_seen_in_the_picture(movement: Movement) -> None:
+    view = BEST_VIEW[movement]
+    straight = pose(movement, 30.0, Side.RIGHT, Seen(view))
+    bent = pose(Movement.EXTERNAL_ROTATION_0, 0.0, Side.RIGHT, Seen(view))
+    missed = replace(bent, world_m=straight.world_m)
+    assert read(straight, movement, Side.RIGHT, view).usable
+    assert read(missed, movement, Side.RIGHT, view).doubt is Doubt.STRAIGHTEN_ELBOW
+
+
+@pytest.mark.parametrize("raised_deg", [95.0, 130.0, 170.0])
+def test_an_arm_raised_in_front_is_no_extension(raised_deg: float) -> None:
+    raised = pose(Movement.FLEXION, raised_deg, Side.LEFT, Seen(View.SIDE))
+    reading = read(raised, Movement.EXTENSION, Side.LEFT, View.SIDE)
+    assert reading.doubt is Doubt.OTHER_MOVEMENT
+
+
 def test_nobody_is_no_angle() -> None:
     assert read(None, Movement.FLEXION, Side.LEFT, View.SIDE).doubt is Doubt.NOBODY
 
