@@ -20,7 +20,7 @@ from coach.documents.measurement import (
     measurement_json,
 )
 from coach.domain.fault import Fault
-from coach.domain.movement import BEST_VIEW, Movement, Side, View
+from coach.domain.movement import BEST_VIEW, HANGING_DEG, Movement, Side, View
 from coach.domain.pose import Pose
 from coach.domain.reading import Doubt
 from coach.ports import FrameSource
@@ -81,7 +81,7 @@ def from_table(path: Path) -> Tracked:
 def measure(tracked: Tracked, movement: Movement, side: Side, view: View) -> Measurement:
     """Measure a tracked clip, holds counted as in a clip without a plan."""
     readings = goniometry.read_sequence(tracked.poses, movement, side, view)
-    repetitions = counting.count(readings, counting.Task())
+    repetitions = counting.count(readings, counting.Task(hanging_deg=HANGING_DEG.get(movement)))
     return Measurement(
         movement=movement,
         side=side,

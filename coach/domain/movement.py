@@ -51,3 +51,11 @@ BEST_VIEW: dict[Movement, View] = {
     Movement.EXTERNAL_ROTATION_0: View.FRONT,
 }
 """The view in which a movement is measured unless something else is asked for."""
+
+HANGING_DEG: dict[Movement, float] = {
+    Movement.FLEXION: 0.0,
+    Movement.EXTENSION: 0.0,
+    Movement.ABDUCTION: 0.0,
+}
+"""Angle of the arm hanging at rest, for the movements that begin there; a rotation may begin
+anywhere."""

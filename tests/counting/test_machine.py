@@ -315,3 +315,25 @@ def test_the_target_not_to_be_passed() -> None:
     assert state.past_target
     state, _ = events_of([Reading(i / 30, 70.0, 5.0) for i in range(30)], Task(10.0, 75.0))
     assert not state.past_target
+
+
+def test_an_arm_that_comes_back_to_hanging_from_the_other_side_holds_nothing() -> None:
+    legs = (Leg(4, 0, 3), Leg(-60, 1.5, 4), Leg(4, 1.5, 4), Leg(-40, 1.5, 4), Leg(4, 1.5, 3))
+    arm = Arm(4, legs, breath_deg=1.0)
+    readings = Camera(30, 0.7).look(arm)
+    assert count(readings, Task(hanging_deg=0.0)) == ()
+    # A rotation may rest anywhere: there the same movement is two holds.
+    assert [rep.value_deg for rep in count(readings, FREE)][-1] == pytest.approx(4, abs=2)
+    (small,) = count(
+        Camera(30, 0.7).look(
+            Arm(0, (Leg(-60, 1.5, 1), Leg(0, 1.5, 2), Leg(14, 1.5, 5), *legs[:1]))
+        ),
+        Task(hanging_deg=0.0),
+    )
+    assert small.value_deg == pytest.approx(14, abs=1)
+
+
+def test_seconds_without_sight_do_not_make_a_short_touch_a_hold() -> None:
+    readings = Camera(30, 0.7).look(exercise(3.5))
+    assert count(unseen(readings, 4.2, 6.4), FREE) == ()
+    assert len(count(readings, FREE)) == 1
