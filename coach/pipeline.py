@@ -9,7 +9,7 @@ from typing import Literal
 from coach import counting, cues, goniometry
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Order, Stage
-from coach.domain.movement import BEST_VIEW
+from coach.domain.movement import BEST_VIEW, HANGING_DEG
 from coach.domain.plan import Plan
 from coach.domain.pose import Pose
 from coach.domain.progress import EndedBecause, ProgressEvent
@@ -124,7 +124,11 @@ class Pipeline:
         view = planned.view or BEST_VIEW[planned.movement]
         self._goniometer = goniometry.begin(planned.movement, planned.side, view)
         self._calm = goniometry.OneEuro()
-        task = counting.Task(hold_s=planned.hold_s, target_deg=planned.target_deg)
+        task = counting.Task(
+            hold_s=planned.hold_s,
+            target_deg=planned.target_deg,
+            hanging_deg=HANGING_DEG.get(planned.movement),
+        )
         self._counting = replace(counting.begin(task), counted=len(self._course.repetitions))
 
     def _moment(
