@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import os
+import signal
 import sys
 import traceback
-from types import TracebackType
+from types import FrameType, TracebackType
 
 from PyQt6.QtCore import QLoggingCategory, QTimer
 from PyQt6.QtGui import QColor, QPalette
@@ -16,8 +17,7 @@ from coach.desktop.shared.typeface import font, load_fonts
 from coach.domain.fault import Fault
 
 ORGANISATION = "stiff-shoulder-coach"
-_INTERRUPTED = "interrupted"
-_HEARTBEAT_MS = 200
+_HEARTBEAT_MS = 100
 
 
 def create_application(
@@ -43,20 +43,34 @@ def create_application(
     application.setStyleSheet(style_sheet(LIGHT))
     # Missing sound is told in the window; Qt's own lines on it say nothing to a person.
     QLoggingCategory.setFilterRules("qt.multimedia.*=false")
-    application.setProperty(_INTERRUPTED, False)
     sys.excepthook = _report
     return application
 
 
 def run_windows(application: QApplication) -> int:
-    """Run until the last window is closed; after Ctrl-C raise the KeyboardInterrupt."""
-    heartbeat = QTimer()
-    # Python hears of a signal only when it has something to do.
-    heartbeat.timeout.connect(lambda: None)
+    """Run until the last window is closed; after Ctrl-C close them and raise KeyboardInterrupt."""
+    interrupts: list[int] = []
+
+    # Python's own handler would raise in the middle of a painting.
+    def note(number: int, _frame: FrameType | None) -> None:
+        interrupts.append(number)
+
+    def look() -> None:
+        if interrupts:
+            application.quit()
+
+    before = signal.getsignal(signal.SIGINT)
+    if before is signal.default_int_handler:
+        signal.signal(signal.SIGINT, note)
+    heartbeat = QTimer()  # besides, Python hears of a signal only when it has something to do
+    heartbeat.timeout.connect(look)
     heartbeat.start(_HEARTBEAT_MS)
-    code = application.exec()
-    heartbeat.stop()
-    if application.property(_INTERRUPTED):
+    try:
+        code = application.exec()
+    finally:
+        heartbeat.stop()
+        signal.signal(signal.SIGINT, before)
+    if interrupts:
         raise KeyboardInterrupt
     return code
 
@@ -103,10 +117,4 @@ def qt_palette(palette: Palette) -> QPalette:
 
 def _report(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:
     """Print instead of ending the process, which PyQt6 does with Python's own hook."""
-    if issubclass(kind, KeyboardInterrupt):
-        application = QApplication.instance()
-        if application is not None:
-            application.setProperty(_INTERRUPTED, True)
-        QApplication.quit()
-        return
     traceback.print_exception(kind, error, trace, file=sys.stderr)
