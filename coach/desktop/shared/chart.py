@@ -205,12 +205,16 @@ def _dates(canvas: Canvas, plot: _Plot) -> None:
     em, colours = canvas.em, canvas.palette
     for tick in plot.days.ticks:
         x = plot.x(tick.at)
+        # A date under the last line would run out of the picture: it ends there instead.
+        last = x > plot.box.right() - 2 * em
+        left = plot.box.right() - 7.9 * em if last else x - 4 * em
+        side = Align.AlignRight if last else Align.AlignHCenter
         for row, label in enumerate((tick.label, tick.under)):
-            box = QRectF(x - 4 * em, plot.box.bottom() + (0.2 + 1.1 * row) * em, 8 * em, 1.2 * em)
+            box = QRectF(left, plot.box.bottom() + (0.2 + 1.1 * row) * em, 8 * em, 1.2 * em)
             canvas.text(
                 box,
                 label,
                 size=0.9,
                 colour=colours.ink_soft,
-                align=Align.AlignHCenter | Align.AlignVCenter,
+                align=side | Align.AlignVCenter,
             )
