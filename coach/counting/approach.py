@@ -121,7 +121,8 @@ def _is_raised(state: State, level: float) -> bool:
     least = max(RISE_DEG, RANGE_SHARE * state.range_deg)
     if rise < (drop_deg(state.range_deg) if state.range_deg else RISE_DEG):
         return False
-    if state.rest_deg is not None and level < state.rest_deg + least:
+    rest = state.task.lowest_rest_deg if state.rest_deg is None else state.rest_deg
+    if level < rest + least:
         return False
     return rise >= BACK_SHARE * (state.peak_deg - state.low_deg)
 

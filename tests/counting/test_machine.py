@@ -333,6 +333,13 @@ def test_an_arm_that_comes_back_to_hanging_from_the_other_side_holds_nothing() -
     assert small.value_deg == pytest.approx(14, abs=1)
 
 
+def test_a_restless_arm_that_hangs_for_two_seconds_holds_nothing() -> None:
+    legs = (Leg(13, 0.6, 1.4), Leg(-6, 0.6, 0.3), Leg(-30, 0.8, 0.8), Leg(-5, 0.8, 0.6))
+    legs += (Leg(3, 0.6, 2.5), Leg(-45, 0.8, 2))
+    readings = Camera(30, 0.3).look(Arm(-1, legs))
+    assert count(readings, Task(hanging_deg=0.0)) == ()
+
+
 def test_seconds_without_sight_do_not_make_a_short_touch_a_hold() -> None:
     readings = Camera(30, 0.7).look(exercise(3.5))
     assert count(unseen(readings, 4.2, 6.4), FREE) == ()
