@@ -130,6 +130,18 @@ def test_a_point_that_is_hidden_or_cut_off_is_named(landmark: Landmark, doubt: D
     assert reading.doubt is doubt
 
 
+@pytest.mark.parametrize("movement", Movement)
+@pytest.mark.parametrize("turned_deg", [-42.0, 42.0])
+def test_a_view_whose_error_leaves_the_interval_is_refused(
+    movement: Movement, turned_deg: float
+) -> None:
+    view = BEST_VIEW[movement]
+    angle_deg = 30.0 if movement is Movement.EXTERNAL_ROTATION_0 else 60.0
+    oblique = pose(movement, angle_deg, Side.RIGHT, Seen(view, turned_deg=turned_deg))
+    wanted = Doubt.TURN_SIDEWAYS if view is View.SIDE else Doubt.TURN_TO_FACE
+    assert read(oblique, movement, Side.RIGHT, view).doubt is wanted
+
+
 def test_distance_is_named() -> None:
     far = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT, distance_m=6.0))
     assert read(far, Movement.ABDUCTION, Side.LEFT, View.FRONT).doubt is Doubt.TOO_FAR
