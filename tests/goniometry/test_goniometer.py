@@ -13,6 +13,7 @@ from coach.domain.movement import BEST_VIEW, Movement, Side, View
 from coach.domain.pose import Landmark, Pose
 from coach.domain.reading import Doubt, Reading
 from coach.goniometry import read_sequence
+from coach.goniometry.interval import error_deg
 from tests.goniometry.stick_body import Seen, mirrored, pose
 
 RANGE_DEG = {
@@ -189,3 +190,19 @@ def test_points_that_are_not_numbers_are_refused() -> None:
         reading = read(broken, Movement.ABDUCTION, Side.LEFT, View.FRONT)
         assert reading.angle_deg is None, Landmark(row)
         assert reading.doubt is not None
+
+
+def test_the_interval_widens_as_an_arm_off_its_plane_errs() -> None:
+    # Far camera, trunk turned by psi about its length, arm 10 degrees in front of its plane.
+    elevation, off = np.radians(np.linspace(0, 180, 361)), np.radians(10)
+
+    def worst_deg(turned_deg: float) -> float:
+        psi = np.radians(turned_deg)
+        across = np.sin(elevation) * np.cos(off) * np.cos(psi) + np.sin(off) * np.sin(psi)
+        seen = np.degrees(np.arctan2(across, np.cos(elevation) * np.cos(off)))
+        return float(np.abs((seen - np.degrees(elevation) + 180) % 360 - 180).max())
+
+    square_on = error_deg(Movement.FLEXION, 60.0, 20.0)
+    for turned_deg in (25.0, 30.0, 35.0):
+        widened = error_deg(Movement.FLEXION, 60.0, turned_deg) - square_on
+        assert widened == pytest.approx(worst_deg(turned_deg) - worst_deg(20.0), abs=0.5)
