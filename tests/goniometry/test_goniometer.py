@@ -193,8 +193,9 @@ def test_points_that_are_not_numbers_are_refused() -> None:
 
 
 def test_the_interval_widens_as_an_arm_off_its_plane_errs() -> None:
-    # Far camera, trunk turned by psi about its length, arm 10 degrees in front of its plane.
-    elevation, off = np.radians(np.linspace(0, 180, 361)), np.radians(10)
+    # Far camera, trunk turned by psi about its length, arm 10 degrees to either side of its plane.
+    elevation = np.radians(np.linspace(0, 180, 361))
+    off = np.radians([[10.0], [-10.0]])
 
     def worst_deg(turned_deg: float) -> float:
         psi = np.radians(turned_deg)
