@@ -27,9 +27,9 @@ from coach.review.wording import (
     minutes,
     movement_of,
     percent,
+    percent_with_error,
     period,
     signed_degrees,
-    whole,
     with_error,
 )
 
@@ -41,7 +41,8 @@ METHOD = (
     "Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one "
     "camera at home in a self-assisted stretch: neither an active nor a passive range. A session's "
     "value is the median of its completed holds. First and last are means of up to a week of "
-    "sessions. Errors are half widths of 95 % intervals."
+    "sessions. Errors are half widths of 95 % intervals; the share of the other side has only this "
+    "side's error in it."
 )
 _HIGH_PAIN = 7
 """Above it the clinic sheet asks for the therapist (common practice)."""
@@ -167,14 +168,13 @@ def _row(series: Series, other_side_deg: float | None) -> Row:
         return Row(series, None, cells, chart(series, None))
     difference = result.difference
     single = result.sessions == 1
-    other = result.percent_of_other
     cells = (
         name,
         str(result.sessions),
         with_error(degrees(result.first.value_deg), result.first.error_deg),
         NONE if single else with_error(degrees(result.last.value_deg), result.last.error_deg),
         with_error(degrees(result.best.value_deg), result.best.error_deg),
-        f"{whole(other)} %" if other is not None else NONE,
+        _of_other(result),
         with_error(signed_degrees(difference.change_deg), difference.error_deg)
         if difference
         else NONE,
@@ -182,6 +182,14 @@ def _row(series: Series, other_side_deg: float | None) -> Row:
         result.verdict.value,
     )
     return Row(series, result, cells, chart(series, result))
+
+
+def _of_other(result: Summary) -> str:
+    """Write the share of the other side; the error is this side's, the other's is not known."""
+    share, other_deg = result.percent_of_other, result.other_side_deg
+    if share is None or other_deg is None:
+        return NONE
+    return percent_with_error(share, 100 * result.last.error_deg / other_deg)
 
 
 def _other_side(ordered: Sequence[SessionDocument], movement: Movement, side: Side) -> float | None:

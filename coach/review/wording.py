@@ -53,6 +53,11 @@ def percent(share: float) -> str:
     return f"{whole(100 * share)} %"
 
 
+def percent_with_error(percentage: float, error: float) -> str:
+    """Write a percentage with the half width of its 95 % interval."""
+    return f"{whole(percentage)} {PLUS_MINUS} {max(1, round(error))} %"
+
+
 def day(value: date) -> str:
     """Write a date so that no country misreads it."""
     return f"{value.day} {MONTHS[value.month - 1]} {value.year}"

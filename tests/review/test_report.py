@@ -21,7 +21,8 @@ def test_the_row_of_a_patient_who_gained(session):
     assert row["Best"] == "134° ± 6°"
     assert row["Change"].startswith("+42° ± ")
     assert row["Verdict"] == "real change"
-    assert row["Of other side"] == "80 %"
+    # 128 of 160 degrees, and 6 degrees of error are 3.75 % of 160.
+    assert row["Of other side"] == "80 ± 4 %"
     assert found.period == "5 Jan 2026 to 1 Feb 2026"
 
 
