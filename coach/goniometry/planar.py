@@ -31,15 +31,10 @@ angle lies above what the pose model shows: its points are not the joint centres
 
 
 def toward_sign(sight: Sight, movement: Movement, view: View) -> int:
-    """+1 where the movement goes toward picture right with the trunk upright, else -1."""
+    """+1 where flexion or abduction goes toward picture right with the trunk upright, else -1."""
     side = sight.side.sign
-    match movement:
-        case Movement.FLEXION:
-            return side
-        case Movement.EXTENSION:
-            return -side
-        case _:
-            return side if view is View.BACK else -side
+    sideways = movement in (Movement.FLEXION, Movement.EXTENSION)
+    return side if sideways or view is View.BACK else -side
 
 
 def picture_angle_deg(arm: Vector, up: Vector, toward: int) -> float:
@@ -60,6 +55,8 @@ def seen_elevation_deg(sight: Sight, movement: Movement, view: View) -> tuple[fl
     near = sight.near
     by_elbow = picture_angle_deg(near.elbow_px - near.shoulder_px, up, toward)
     by_wrist = picture_angle_deg(near.wrist_px - near.shoulder_px, up, toward)
+    if movement is Movement.EXTENSION:
+        by_elbow, by_wrist = -by_elbow, -by_wrist
     bend = (by_wrist - by_elbow + 180.0) % 360.0 - 180.0
     bend *= min(1.0, max(0.0, (BENT_DEG - abs(bend)) / (BENT_DEG - STRAIGHT_DEG)))
     return by_elbow + bend / 2, bend

@@ -19,7 +19,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from coach import counting, goniometry
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import HANGING_DEG, Movement, Side, View
 from coach.domain.pose import Pose
 from coach.goniometry.angles import movement_angle_deg, trunk_axes, unit
 
@@ -102,7 +102,8 @@ def add_file(tally: Tally, path: Path) -> str:
     plain, metric = plain_angles(data, movement, side)
     tally.plain += list(np.abs(plain - true)[data["found"]])
     tally.metric += list(np.abs(metric - true)[data["found"]])
-    found = list(counting.count(readings, counting.Task()))
+    task = counting.Task(hanging_deg=HANGING_DEG.get(movement))
+    found = list(counting.count(readings, task))
     count = len(found)
     for start_s, end_s, held_s, value_deg in data["holds"]:
         tally.true_holds += 1
