@@ -23,39 +23,105 @@ class Side(StrEnum):
 
 
 class View(StrEnum):
-    """Where the camera stands: before the person, beside the measured shoulder, behind."""
+    """Where the camera stands: before the person, beside the measured shoulder, behind; or, for a
+    person lying down, raised at the foot end and looking along the body."""
 
     FRONT = "front"
     SIDE = "side"
     BACK = "back"
+    FOOT = "foot"
+
+
+class Position(StrEnum):
+    """How the person stands, sits or lies.
+
+    ``DOORWAY``: standing with the forearm against a door frame while the trunk turns away.
+    """
+
+    STANDING = "standing"
+    SITTING = "sitting"
+    SUPINE = "supine"
+    PRONE = "prone"
+    DOORWAY = "doorway"
+
+    @property
+    def lying(self) -> bool:
+        """On the back or face down."""
+        return self in (Position.SUPINE, Position.PRONE)
+
+
+class Unit(StrEnum):
+    """What a value counts."""
+
+    DEGREES = "deg"
+    RATIO = "1"
+    """Share of the line from C7 (0) to the posterior superior iliac spines (1)."""
 
 
 class Movement(StrEnum):
-    """Humerothoracic movements with one signed angle each, positive in the named direction.
+    """Humerothoracic movements with one signed value each.
 
-    The value is of the arm against the trunk, the shoulder blade's share included, in degrees,
-    zero with the arm hanging (rotation: forearm straight forward). ``coach.goniometry`` defines
-    each angle.
+    The value is of the arm against the trunk, the shoulder blade's share included: in degrees,
+    positive in the named direction and zero with the arm hanging (rotation: forearm straight
+    forward; horizontal adduction: arm straight out to the side), or for the hand behind the back
+    the height of the wrist along the spine, which falls as the hand goes up. ``coach.goniometry``
+    defines each.
     """
 
     FLEXION = "flexion"
     EXTENSION = "extension"
     ABDUCTION = "abduction"
     EXTERNAL_ROTATION_0 = "external-rotation-0"
+    EXTERNAL_ROTATION_90 = "external-rotation-90"
+    HORIZONTAL_ADDUCTION = "horizontal-adduction"
+    HAND_BEHIND_BACK = "hand-behind-back"
+
+    @property
+    def unit(self) -> Unit:
+        """Unit of the value."""
+        return Unit.RATIO if self is Movement.HAND_BEHIND_BACK else Unit.DEGREES
+
+    @property
+    def rotating(self) -> bool:
+        """Whether the bent forearm shows the value."""
+        return self in (Movement.EXTERNAL_ROTATION_0, Movement.EXTERNAL_ROTATION_90)
 
 
-BEST_VIEW: dict[Movement, View] = {
-    Movement.FLEXION: View.SIDE,
-    Movement.EXTENSION: View.SIDE,
-    Movement.ABDUCTION: View.FRONT,
-    Movement.EXTERNAL_ROTATION_0: View.FRONT,
+VIEWS: dict[tuple[Movement, Position], tuple[View, ...]] = {
+    (Movement.FLEXION, Position.STANDING): (View.SIDE,),
+    (Movement.FLEXION, Position.SITTING): (View.SIDE,),
+    (Movement.FLEXION, Position.SUPINE): (View.SIDE,),
+    (Movement.EXTENSION, Position.STANDING): (View.SIDE,),
+    (Movement.EXTENSION, Position.SITTING): (View.SIDE,),
+    (Movement.EXTENSION, Position.PRONE): (View.SIDE,),
+    (Movement.ABDUCTION, Position.STANDING): (View.FRONT, View.BACK),
+    (Movement.ABDUCTION, Position.SITTING): (View.FRONT, View.BACK),
+    (Movement.EXTERNAL_ROTATION_0, Position.SUPINE): (View.FOOT,),
+    (Movement.EXTERNAL_ROTATION_0, Position.STANDING): (View.FRONT,),
+    (Movement.EXTERNAL_ROTATION_0, Position.SITTING): (View.FRONT,),
+    (Movement.EXTERNAL_ROTATION_0, Position.DOORWAY): (View.FRONT,),
+    (Movement.EXTERNAL_ROTATION_90, Position.STANDING): (View.SIDE,),
+    (Movement.EXTERNAL_ROTATION_90, Position.SITTING): (View.SIDE,),
+    (Movement.EXTERNAL_ROTATION_90, Position.SUPINE): (View.SIDE,),
+    (Movement.HORIZONTAL_ADDUCTION, Position.SUPINE): (View.FOOT,),
+    (Movement.HORIZONTAL_ADDUCTION, Position.STANDING): (View.FRONT,),
+    (Movement.HORIZONTAL_ADDUCTION, Position.SITTING): (View.FRONT,),
+    (Movement.HAND_BEHIND_BACK, Position.STANDING): (View.BACK,),
+    (Movement.HAND_BEHIND_BACK, Position.SITTING): (View.BACK,),
 }
-"""The view in which a movement is measured unless something else is asked for."""
+"""The views that see a movement's plane, its best view first; what is missing is not measured."""
 
-HANGING_DEG: dict[Movement, float] = {
+
+def best_view(movement: Movement, position: Position) -> View | None:
+    """Give the view in which a movement is measured best; None where no view shows it."""
+    views = VIEWS.get((movement, position))
+    return views[0] if views else None
+
+
+HANGING: dict[Movement, float] = {
     Movement.FLEXION: 0.0,
     Movement.EXTENSION: 0.0,
     Movement.ABDUCTION: 0.0,
 }
-"""Angle of the arm hanging at rest, for the movements that begin there; a rotation may begin
+"""Value of the arm hanging at rest, for the movements that begin there; a rotation may begin
 anywhere."""

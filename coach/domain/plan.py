@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta
 
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 
 ShortText = Annotated[str, Meta(max_length=200)]
 Seconds = Annotated[float, Meta(ge=0, le=86_400)]
@@ -18,9 +18,9 @@ RangeDeg = Annotated[float, Meta(ge=-180, le=360)]
 class PlannedExercise(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
     """One exercise: a movement held at the end of its range, several times.
 
-    ``hold_s`` and ``rest_s`` are the therapist's prescription in seconds; ``target_deg`` is the
-    angle not to be passed, if one is given; ``view`` says where the camera stands, None meaning
-    the movement's best view.
+    ``position`` is how the person stands, sits or lies. ``hold_s`` and ``rest_s`` are the
+    therapist's prescription in seconds; ``target_deg`` is the angle not to be passed, if one is
+    given; ``view`` says where the camera stands, None meaning the movement's best view.
     """
 
     movement: Movement
@@ -28,6 +28,7 @@ class PlannedExercise(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
     hold_s: Annotated[float, Meta(ge=1, le=60)]
     repetitions: Annotated[int, Meta(ge=1, le=30)]
     rest_s: Annotated[float, Meta(ge=0, le=300)] = 10.0
+    position: Position = Position.STANDING
     view: View | None = None
     target_deg: RangeDeg | None = None
     pain_limit: PainScore = 4

@@ -10,9 +10,7 @@ import msgspec
 from msgspec import Meta
 
 from coach.domain.plan import RangeDeg, Seconds
-from coach.domain.reading import NO_FORM, Doubt, Form
-
-ErrorDeg = Annotated[float, Meta(ge=0, le=360)]
+from coach.domain.reading import NO_FORM, Doubt, ErrorDeg, Form
 
 
 class Phase(StrEnum):
@@ -44,19 +42,19 @@ class Repetition(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_field
     """One hold at the end of the range.
 
     ``start_s`` and ``end_s`` are frame stamps, ``held_s`` the seconds in which the arm was there
-    and seen (at most ``end_s - start_s``). ``value_deg`` is the median over the hold without its
-    first second, ``error_deg`` the half width of its 95 % interval, ``spread_deg`` the
-    interquartile range of the readings, ``seen_fraction`` the share of the hold with usable
-    readings. ``form`` holds medians over the hold.
+    and seen (at most ``end_s - start_s``). ``value`` is the median over the hold without its
+    first second, ``error`` the half width of its 95 % interval, ``spread`` the interquartile
+    range of the readings, all in the movement's unit; ``seen_fraction`` the share of the hold
+    with usable readings. ``form`` holds medians over the hold.
     """
 
     number: Annotated[int, Meta(ge=1, le=10_000)]
     start_s: Seconds
     end_s: Seconds
     held_s: Seconds
-    value_deg: RangeDeg
-    error_deg: ErrorDeg
-    spread_deg: ErrorDeg
+    value: RangeDeg
+    error: ErrorDeg
+    spread: ErrorDeg
     seen_fraction: Annotated[float, Meta(ge=0, le=1)]
     ended_because: EndedBecause
     form: Form = NO_FORM

@@ -12,9 +12,10 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta
 
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PainScore, Plan, Seconds, ShortText
 from coach.domain.progress import Repetition
+from coach.domain.reading import Calibration
 
 Count = Annotated[int, Meta(ge=0, le=10_000_000)]
 SessionId = Annotated[str, Meta(pattern="^[0-9a-f]{32}$")]
@@ -56,6 +57,8 @@ class ExerciseRecord(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_f
     movement: Movement
     side: Side
     view: View
+    position: Position = Position.STANDING
+    calibration: Calibration | None = None
     started_s: Seconds
     ended_s: Seconds
     ended_because: SessionEnd

@@ -119,3 +119,5 @@ def movement_angle_deg(
             return elevation_deg(upper_arm, side.sign * z, y)
         case Movement.EXTERNAL_ROTATION_0:
             return external_rotation_deg(upper_arm, forearm, x, side)
+        case _:
+            raise ValueError(movement)

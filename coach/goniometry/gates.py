@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from coach.domain.movement import BEST_VIEW, Movement, View
+from coach.domain.movement import Movement, Position, View, best_view
 from coach.domain.reading import Doubt
 from coach.goniometry.angles import Vector
 from coach.goniometry.sight import Sight
@@ -52,15 +52,18 @@ _TURN_TO = {
     View.FRONT: Doubt.TURN_TO_FACE,
     View.SIDE: Doubt.TURN_SIDEWAYS,
     View.BACK: Doubt.TURN_AROUND,
+    View.FOOT: Doubt.FEET_TO_CAMERA,
 }
 MIN_FRONT_BREADTH = 0.28
 MAX_SIDE_BREADTH = 0.52
 
 
-def doubt_of(sight: Sight, movement: Movement, view: View) -> Doubt | None:
+def doubt_of(sight: Sight, movement: Movement, view: View, position: Position) -> Doubt | None:
     """Name the first reason not to measure this frame, None if there is none."""
+    if movement not in MEASURED_FROM:
+        return Doubt.OTHER_MOVEMENT
     if view not in MEASURED_FROM[movement]:
-        return _TURN_TO[BEST_VIEW[movement]]
+        return _TURN_TO[best_view(movement, position) or MEASURED_FROM[movement][0]]
     return _person(sight) or _facing(sight, view) or _framing(sight) or _arm(sight, movement)
 
 
@@ -119,6 +122,8 @@ def _facing(sight: Sight, view: View) -> Doubt | None:
                 return Doubt.TURN_AROUND
             if abs(turned_deg) > MAX_TURN_DEG:
                 return Doubt.TURN_AROUND
+        case View.FOOT:
+            return Doubt.FEET_TO_CAMERA
     return None
 
 

@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.pose import Pose
-from coach.domain.reading import Doubt, Form, Reading
+from coach.domain.reading import Calibration, Doubt, Form, Reading
 from coach.goniometry.camera import Pinhole
 from coach.goniometry.gates import doubt_of
 from coach.goniometry.interval import UNSET_DEG, error_deg
@@ -25,24 +25,31 @@ class Goniometer:
     """Measures one movement of one shoulder; immutable, knows what earlier frames taught it.
 
     ``complete`` is set once a whole recording has been seen: then nothing more is learned.
+    ``calibration`` is what keeping still at the start taught, None until that is settled.
     """
 
     movement: Movement
     side: Side
     view: View
+    position: Position = Position.STANDING
     field_of_view_deg: float | None = None
     rotation: Rotation = NOTHING_KNOWN
     tilt_deg: Level = NO_SAMPLES
     yaw_deg: Level = NO_SAMPLES
     started_s: float | None = None
     complete: bool = False
+    calibration: Calibration | None = None
 
 
 def begin(
-    movement: Movement, side: Side, view: View, field_of_view_deg: float | None = None
+    movement: Movement,
+    side: Side,
+    view: View,
+    position: Position,
+    field_of_view_deg: float | None = None,
 ) -> Goniometer:
     """Before the first pose of an exercise; the field of view is that of the longer side."""
-    return Goniometer(movement, side, view, field_of_view_deg)
+    return Goniometer(movement, side, view, position, field_of_view_deg)
 
 
 def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniometer, Reading]:
@@ -50,7 +57,7 @@ def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniom
     if pose is None:
         return state, Reading(time_s, None, None, Doubt.NOBODY)
     sight = Sight.of(pose, state.side)
-    doubt = doubt_of(sight, state.movement, state.view)
+    doubt = doubt_of(sight, state.movement, state.view, state.position)
     if doubt is not None:
         return state, Reading(time_s, None, None, doubt)
     camera = Pinhole.of(pose.size_px, state.field_of_view_deg)
@@ -67,14 +74,18 @@ def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniom
 
 
 def read_sequence(
-    poses: Sequence[tuple[float, Pose | None]], movement: Movement, side: Side, view: View
+    poses: Sequence[tuple[float, Pose | None]],
+    movement: Movement,
+    side: Side,
+    view: View,
+    position: Position,
 ) -> tuple[Reading, ...]:
     """Measure a whole recording of (stamp in seconds, pose).
 
     It is gone through twice: what the first time taught of the body holds from the first frame
     of the second.
     """
-    state = begin(movement, side, view)
+    state = begin(movement, side, view, position)
     for time_s, pose in poses:
         state, _ = advance(state, time_s, pose)
     state = replace(state, complete=True)

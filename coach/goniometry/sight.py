@@ -160,7 +160,7 @@ class Sight:
     def turned_from_deg(self, view: View) -> float:
         """Signed turn of the trunk away from how ``view`` wants it, in (-180, 180]."""
         match view:
-            case View.FRONT:
+            case View.FRONT | View.FOOT:
                 wanted_deg = 0.0
             case View.SIDE:
                 wanted_deg = 90.0 * self.side.sign
