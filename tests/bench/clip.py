@@ -14,7 +14,7 @@ from tests.bench import everyday, people, posing, surface, truth
 from tests.bench.motion import Script, wobble
 from tests.bench.picture import Film
 from tests.bench.renderer import Renderer
-from tests.bench.scene import Camera, Lens, Placed, Room, place
+from tests.bench.scene import LYING, Camera, Lens, Placed, Room, place, place_lying
 from tests.bench.skeleton import Posed
 
 
@@ -23,6 +23,7 @@ class Manner:
     """How this person does it: deviations at the end of range, and restlessness throughout.
 
     ``hike``, lean (forward), side lean (away), twist (shoulder backward) grow with the movement.
+    ``hips_deg`` bends the hips of somebody lying or sitting, ``nod_deg`` the neck, all the time.
     """
 
     hike_deg: float = 0.0
@@ -38,6 +39,8 @@ class Manner:
     wobble_deg: float = 0.6
     yaw_deg: float = 0.0
     rhythm: float = 1.0
+    hips_deg: float = 0.0
+    nod_deg: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +60,7 @@ class ClipSpec:
     manner: Manner
     script: Script | None
     everyday_s: float = 20.0
-    lying: bool = False
+    position: str = "standing"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -101,13 +104,21 @@ def prepare(spec: ClipSpec) -> Take:
         posing.stand(body, spec.side, arm, other, stance)
         for arm, other, stance in _moments(spec, times_s, body)
     )
-    hands = [p.head("finger3-1.L" if spec.side == "left" else "finger3-1.R")[2] for p in posed]
-    top_m = 0.4 if spec.lying else body.height_m + 0.06
-    highest_m = max(top_m, max(hands) + 0.12)
-    near = spec.camera.distance_m < 2.1 and not spec.lying
-    lowest_m = 0.45 * body.height_m if near else 0.02
-    placed = place(spec.camera, spec.view, spec.side, lowest_m, highest_m, spec.lying)
-    return Take(spec, placed, times_s, posed)
+    return Take(spec, _placed(spec, body, posed), times_s, posed)
+
+
+def _placed(spec: ClipSpec, body: bodies.Body, posed: tuple[Posed, ...]) -> Placed:
+    hands_m = np.array([p.head(f"finger3-1.{spec.side[0].upper()}") for p in posed])
+    if spec.position in LYING:
+        first = posed[0]
+        top_m = first.carried("head", np.array([0.0, 0.0, body.vertices_m[:, 2].max()]))
+        low = "lowerleg01" if spec.view == "side" else "upperleg01"
+        points_m = [top_m, *hands_m, *(first.head(f"{low}.{tag}") for tag in "LR")]
+        on_the_left = (spec.side == "left") == (spec.position == "supine")
+        return place_lying(spec.camera, spec.view, on_the_left, np.array(points_m))
+    highest_m = max(body.height_m + 0.06, hands_m[:, 2].max() + 0.12)
+    lowest_m = 0.45 * body.height_m if spec.camera.distance_m < 2.1 else 0.02
+    return place(spec.camera, spec.view, spec.side, lowest_m, highest_m)
 
 
 def _moments(
@@ -154,9 +165,11 @@ def _moments(
                 twist_deg=manner.twist_deg * done,
                 hike_deg=manner.hike_deg * done + manner.breath_deg * breath[i],
                 other_hike_deg=manner.breath_deg * breath[i],
-                head_deg=(float(head[0][i]), float(head[1][i])),
+                head_deg=(manner.nod_deg + float(head[0][i]), float(head[1][i])),
                 rhythm=manner.rhythm,
-                lying=spec.lying,
+                position=spec.position,
+                support_m=spec.room.support_m,
+                hips_deg=manner.hips_deg,
             ),
         )
 

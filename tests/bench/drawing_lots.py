@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass, replace
 from zlib import crc32
 
 import numpy as np
@@ -9,57 +10,84 @@ import numpy as np
 from tests.bench import people
 from tests.bench.clip import ClipSpec, Manner
 from tests.bench.motion import Repetition, Script
-from tests.bench.scene import draw_camera, draw_lens, draw_room
+from tests.bench.scene import LYING, draw_camera, draw_lens, draw_lying_camera, draw_room
 
 SETS: dict[str, tuple[people.Person, ...]] = {
     "tuning": people.TUNING,
     "judging": people.JUDGING,
 }
-VIEWS = {
-    "flexion": "side",
-    "extension": "side",
-    "abduction": "front",
-    "external-rotation-0": "front",
-    "external-rotation-90": "side",
-}
-PEAKS_DEG = {
-    "flexion": (60, 165),
-    "extension": (15, 55),
-    "abduction": (55, 160),
-    "external-rotation-0": (5, 70),
-    "external-rotation-90": (20, 85),
-}
 
 
-def draw(which: str, movement: str, number: int, seconds: float, fps: float) -> ClipSpec:
-    """Give clip ``number`` of a movement in a set; people and arms take turns."""
-    seed = crc32(f"{which}/{movement}/{number}".encode())
+@dataclass(frozen=True, slots=True)
+class Combo:
+    """A movement in a position before a view, and how far it goes."""
+
+    movement: str
+    position: str
+    view: str
+    peaks_deg: tuple[float, float]
+
+    @property
+    def name(self) -> str:
+        """As on the command line."""
+        return f"{self.movement}:{self.position}:{self.view}"
+
+
+COMBOS: tuple[Combo, ...] = (
+    Combo("flexion", "standing", "side", (60, 165)),
+    Combo("extension", "standing", "side", (15, 55)),
+    Combo("abduction", "standing", "front", (55, 160)),
+    Combo("external-rotation-0", "standing", "front", (5, 70)),
+    Combo("external-rotation-90", "standing", "side", (20, 85)),
+    Combo("flexion", "supine", "side", (70, 170)),
+    Combo("external-rotation-0", "supine", "foot", (5, 70)),
+    Combo("external-rotation-90", "supine", "side", (15, 85)),
+)
+FOUNDING = 5
+"""So many combinations keep the seeds they always had."""
+
+
+def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> ClipSpec:
+    """Give clip ``number`` of a combination in a set; people and arms take turns."""
+    start = COMBOS.index(combo)
+    key = combo.movement if start < FOUNDING else combo.name
+    seed = crc32(f"{which}/{key}/{number}".encode())
     rng = np.random.default_rng(seed)
     members = SETS[which]
-    start = list(VIEWS).index(movement)
     person = members[(number + 2 * start) % len(members)]
     side = ("right", "left")[(number + start) % 2]
-    script = _script(movement, rng, seconds)
+    script = _script(combo, rng, seconds)
+    camera = draw_camera(rng)
+    room = replace(draw_room(rng), position=combo.position)
+    lens = draw_lens(rng)
+    manner = _manner(combo.movement, rng)
+    if combo.position in LYING:
+        support_m = float(rng.choice([0.02, round(float(rng.uniform(0.3, 0.5)), 2)]))
+        gap_m = round(room.wall_gap_m + 0.75, 2)
+        room = replace(room, support_m=support_m, wall_gap_m=gap_m)
+        manner = _lying(combo, manner, rng)
+        camera = draw_lying_camera(rng, combo.view, support_m, manner.hips_deg > 0.0)
     return ClipSpec(
-        name=f"{movement}_{side}_{number:02d}_{person.name}",
+        name=f"{combo.name.replace(':', '_')}_{side}_{number:02d}_{person.name}",
         person=person.name,
-        movement=movement,
+        movement=combo.movement,
         side=side,
-        view=VIEWS[movement],
+        view=combo.view,
         seed=seed,
         fps=fps,
-        camera=draw_camera(rng),
-        room=draw_room(rng),
-        lens=draw_lens(rng),
-        manner=_manner(movement, rng),
+        camera=camera,
+        room=room,
+        lens=lens,
+        manner=manner,
         script=script,
+        position=combo.position,
     )
 
 
-def _script(movement: str, rng: np.random.Generator, seconds: float) -> Script:
-    low, high = PEAKS_DEG[movement]
+def _script(combo: Combo, rng: np.random.Generator, seconds: float) -> Script:
+    low, high = combo.peaks_deg
     count = int(rng.integers(2, 4))
-    rotating = movement.startswith("external-rotation")
+    rotating = combo.movement.startswith("external-rotation")
     rest_deg = float(rng.uniform(-35, 0)) if rotating else float(rng.uniform(0, 4))
     # Ends of range spread over the whole span, so that a set covers it.
     peaks = low + (high - low) * ((rng.random() + np.arange(count) / count) % 1.0)
@@ -103,4 +131,19 @@ def _manner(movement: str, rng: np.random.Generator) -> Manner:
         breath_deg=float(rng.uniform(0.4, 0.9)),
         wobble_deg=float(rng.uniform(0.3, 0.8)),
         yaw_deg=float(np.clip(rng.normal(0, 4), -8, 8)),
+    )
+
+
+def _lying(combo: Combo, manner: Manner, rng: np.random.Generator) -> Manner:
+    """The support keeps the trunk still; a pillow lifts the head; knees are bent or straight."""
+    bent = combo.position == "supine" and rng.random() < (0.25 if combo.view == "foot" else 0.5)
+    return replace(
+        manner,
+        lean_deg=0.4 * manner.lean_deg,
+        twist_deg=0.4 * manner.twist_deg,
+        sway_deg=0.0,
+        nod_deg=round(
+            float(rng.uniform(12, 32) if combo.view == "foot" else rng.uniform(0, 16)), 1
+        ),
+        hips_deg=round(float(rng.uniform(38, 56)), 1) if bent else 0.0,
     )

@@ -13,29 +13,32 @@ from tests.bench.clip import prepare
 from tests.bench.tracking import landmark_set
 from tests.bench.video import write_clip
 
-MOVEMENTS = ("flexion", "abduction", "external-rotation-0", "extension")
-
 
 def main() -> None:
     """Read the command line and make what is asked for, one file after the other."""
-    parser = argparse.ArgumentParser(description=__doc__)
+    combos = {combo.name: combo for combo in drawing_lots.COMBOS}
+    parser = argparse.ArgumentParser(description=__doc__, epilog="all: " + " ".join(combos))
     parser.add_argument("folder", type=Path, help="where the sets' folders go")
     parser.add_argument("--sets", nargs="+", default=list(drawing_lots.SETS))
-    parser.add_argument("--movements", nargs="+", default=list(MOVEMENTS))
+    parser.add_argument(
+        "--combos", nargs="+", default=list(combos), metavar="MOVEMENT:POSITION:VIEW"
+    )
     parser.add_argument("--first", type=int, default=0, help="number of the first clip")
-    parser.add_argument("--count", type=int, default=6, help="clips of each movement")
+    parser.add_argument("--count", type=int, default=6, help="clips of each combination")
     parser.add_argument("--seconds", type=float, default=20.0)
     parser.add_argument("--fps", type=float, default=15.0)
     parser.add_argument("--landmarks-only", action="store_true", help="npz instead of mp4")
     parser.add_argument("--model", type=Path, default=Path("models/pose_full.task"))
     options = parser.parse_args()
+    if unknown := set(options.combos) - set(combos):
+        parser.error(f"no such combination: {', '.join(sorted(unknown))}")
     for which in options.sets:
         folder = options.folder / which
         folder.mkdir(parents=True, exist_ok=True)
         for number in range(options.first, options.first + options.count):
-            for movement in options.movements:
+            for name in options.combos:
                 began_s = time.monotonic()
-                spec = drawing_lots.draw(which, movement, number, options.seconds, options.fps)
+                spec = drawing_lots.draw(which, combos[name], number, options.seconds, options.fps)
                 target = folder / f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"
                 if target.exists():
                     continue

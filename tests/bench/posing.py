@@ -13,10 +13,13 @@ from dataclasses import dataclass
 import numpy as np
 
 from tests.bench.body import Body
+from tests.bench.scene import LYING
 from tests.bench.skeleton import Array, Posed, Rig, pose, turn, unit
 from tests.bench.truth import Joints, thorax_axes
 
 SPINE = ("spine05", "spine04", "spine03", "spine02", "spine01")
+SINK_M = 0.02
+"""How far somebody lying sinks into what is below."""
 X, Y, Z = np.eye(3)
 LEFT, BACKWARD, UPWARD = np.eye(3)
 
@@ -41,7 +44,11 @@ class Arm:
 
 @dataclass(frozen=True, slots=True)
 class Stance:
-    """The whole person apart from the arms. ``rhythm`` scales how far the girdle goes along."""
+    """The whole person apart from the arms. ``rhythm`` scales how far the girdle goes along.
+
+    ``support_m`` is the height of what a lying person lies on; ``hips_deg`` bends the hips of
+    somebody supine (the feet stay on the support) or sitting.
+    """
 
     yaw_deg: float = 0.0
     sway_deg: tuple[float, float] = (0.0, 0.0)
@@ -53,11 +60,16 @@ class Stance:
     head_deg: tuple[float, float] = (0.0, 0.0)
     feet_apart_deg: float = 0.0
     rhythm: float = 1.0
-    lying: bool = False
+    position: str = "standing"
+    support_m: float = 0.0
+    hips_deg: float = 0.0
 
 
 def stand(body: Body, side: str, arm: Arm, other: Arm, stance: Stance) -> Posed:
-    """Pose the body with its soles on z = 0 (or its back on it, lying), near x = y = 0."""
+    """Pose the body with its soles on z = 0, near x = y = 0.
+
+    Lying, the back or the front is on the support and the shoulders are over x = y = 0.
+    """
     root_turn, root_m = _root(body, stance)
     return stand_rig(body.rig, side, arm, other, stance, root_turn, root_m)
 
@@ -73,7 +85,7 @@ def stand_rig(
 ) -> Posed:
     """Pose a rig with its root turned (3, 3) and put (3,) as told."""
     s = 1 if side == "right" else -1
-    relative = _trunk(stance, s) | _legs(stance)
+    relative = _trunk(stance, s) | _legs(rig, stance)
     beyond_deg = {side: _beyond_deg(arm), _other(side): _beyond_deg(other)}
     hike_deg = {side: stance.hike_deg, _other(side): stance.other_hike_deg}
     for name in ("left", "right"):
@@ -181,20 +193,46 @@ def _trunk(stance: Stance, s: int) -> dict[str, Array]:
     return dict.fromkeys(SPINE, each) | dict.fromkeys(("neck01", "neck02", "head"), neck)
 
 
-def _legs(stance: Stance) -> dict[str, Array]:
+def _legs(rig: Rig, stance: Stance) -> dict[str, Array]:
     out: dict[str, Array] = {}
     for tag, s in (("L", 1), ("R", -1)):
-        out[f"upperleg01.{tag}"] = turn(BACKWARD, s * (3.5 - stance.feet_apart_deg))
+        apart = turn(BACKWARD, s * (3.5 - stance.feet_apart_deg))
+        out[f"upperleg01.{tag}"] = apart
         out[f"foot.{tag}"] = turn(BACKWARD, -s * (3.5 - stance.feet_apart_deg))
+        if stance.position == "supine" and stance.hips_deg > 0.0:
+            knee_deg = _knee_to_support_deg(rig, tag, stance.hips_deg)
+            out[f"upperleg01.{tag}"] = turn(LEFT, -stance.hips_deg) @ apart
+            out[f"lowerleg01.{tag}"] = turn(LEFT, knee_deg)
+            # The soles are flat on the support: a quarter turn from the trunk.
+            out[f"foot.{tag}"] = turn(LEFT, 90.0 + stance.hips_deg - knee_deg)
+        elif stance.position in LYING:
+            # Feet fall outwards on the back, and point away face down.
+            point_deg = 28.0 if stance.position == "supine" else 58.0
+            out[f"foot.{tag}"] = turn(UPWARD, s * 16.0) @ turn(LEFT, point_deg)
     return out
+
+
+def _knee_to_support_deg(rig: Rig, tag: str, hips_deg: float) -> float:
+    """Bend of the knee that puts the ankle of somebody supine near the support."""
+    hip, knee, ankle = (rig.head(f"{b}.{tag}") for b in ("upperleg01", "lowerleg01", "foot"))
+    thigh_m, shin_m = np.linalg.norm(knee - hip), np.linalg.norm(ankle - knee)
+    # The hip joint lies about as high above the support as the ankle of a foot on its sole.
+    drop = np.clip(thigh_m * np.sin(np.radians(hips_deg)) / shin_m, -1.0, 1.0)
+    return hips_deg + float(np.degrees(np.arcsin(drop)))
 
 
 def _root(body: Body, stance: Stance) -> tuple[Array, Array]:
     root_m = body.rig.head("root")
-    if stance.lying:
-        depth_m = float(body.vertices_m[body.share("spine") > 0.5, 1].max())
-        lie = turn(UPWARD, stance.yaw_deg) @ turn(LEFT, -90.0)
-        return lie, np.array([0.0, 0.0, depth_m - root_m[1]])
+    if stance.position in LYING:
+        y_m = body.vertices_m[body.share("spine") > 0.5, 1]
+        if stance.position == "supine":
+            over_m = float(y_m.max()) - root_m[1]
+            lie = turn(UPWARD, stance.yaw_deg) @ turn(LEFT, -90.0)
+        else:
+            over_m = root_m[1] - float(y_m.min())
+            lie = turn(UPWARD, 180.0 + stance.yaw_deg) @ turn(LEFT, 90.0)
+        shoulders = 0.5 * (body.rig.head("upperarm01.L") + body.rig.head("upperarm01.R")) - root_m
+        return lie, -(lie @ shoulders) * (1, 1, 0) + (0.0, 0.0, stance.support_m + over_m - SINK_M)
     sway = turn(LEFT, stance.sway_deg[0]) @ turn(BACKWARD, stance.sway_deg[1])
     ankle_to_root = np.array([0.0, root_m[1], root_m[2] - body.sole_m])
     whole = turn(UPWARD, stance.yaw_deg) @ sway

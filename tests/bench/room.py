@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from tests.bench.scene import Placed, Rgb, Room
+from tests.bench.scene import LYING, Placed, Rgb, Room
 from tests.bench.skeleton import Array
 
 PLAIN, PLANKS, CARPET, TILES, STRIPES, PAPER, GLOW, LEAVES = range(8)
@@ -36,11 +36,25 @@ def build(room: Room, placed: Placed) -> Array:
     axes = np.stack([u, v, np.array([0, 0, 1.0])], axis=1)
     triangles[..., 0:3] = triangles[..., 0:3] @ axes.T
     triangles[..., 3:6] = triangles[..., 3:6] @ axes.T
-    if room.lying:
-        # The mat lies along the person, whatever the camera does.
-        mat = _box((-0.36, -1.0, 0.0), (0.36, 0.95, 0.015), room.accent, CARPET)
-        triangles = np.concatenate([triangles, mat])
+    if room.position in LYING:
+        # What a person lies on lies along the person, whatever the camera does.
+        triangles = np.concatenate([triangles, *(_box(*box) for box in _bed(room))])
     return triangles
+
+
+def _bed(room: Room) -> list[Box]:
+    """Give a mat or a bed along the y axis, with a pillow, world axes."""
+    if room.support_m < 0.1:
+        mat = ((-0.36, -1.5, 0.0), (0.36, 0.45, room.support_m), room.accent, CARPET)
+        return [mat, ((-0.24, 0.10, 0.02), (0.24, 0.42, 0.09), (0.66, 0.68, 0.72), PAPER)]
+    top, white = room.support_m, (0.72, 0.72, 0.70)
+    wood: Rgb = (0.42, 0.27, 0.16)
+    return [
+        ((-0.50, -1.60, 0.0), (0.50, 0.62, top - 0.16), wood, PLAIN),
+        ((-0.50, -1.60, top - 0.16), (0.50, 0.62, top), white, PAPER),
+        ((-0.505, -1.605, top - 0.10), (0.505, -0.75, top + 0.004), room.accent, STRIPES),
+        ((-0.30, 0.10, top), (0.30, 0.50, top + 0.08), (0.66, 0.68, 0.72), PAPER),
+    ]
 
 
 def _shell(room: Room) -> list[Box]:
@@ -75,7 +89,7 @@ def _furniture(room: Room) -> list[Box]:
         out += _plant(side * rng.uniform(1.6, 2.1), far - 0.35, rng)
     if rng.random() < 0.5:
         out += _chair(side * rng.uniform(1.0, 1.4), far - 0.7, (0.42, 0.27, 0.16))
-    if not room.lying and rng.random() < 0.5:
+    if room.position not in LYING and rng.random() < 0.5:
         rug = tuple(0.5 * a + 0.3 for a in room.accent)
         out.append(((-1.3, -1.0, 0.0), (1.3, min(0.6, far), 0.012), (rug[0], rug[1], rug[2]), 2))
     return out

@@ -1,7 +1,8 @@
 """Camera, light and room of a clip: frozen choices, drawn from a seed.
 
 World axes, metres: x to the person's left, y to the person's back, z up, the person near the
-origin. Camera axes: x picture right, y down, z forward (pinhole, square pixels, no distortion).
+origin. Somebody lying has the shoulders over the origin and the head towards +y.
+Camera axes: x picture right, y down, z forward (pinhole, square pixels, no distortion).
 """
 
 from __future__ import annotations
@@ -13,7 +14,10 @@ import numpy as np
 from tests.bench.skeleton import Array, unit
 
 Rgb = tuple[float, float, float]
-VIEWS = ("front", "side", "back")
+VIEWS = ("front", "side", "back", "foot")
+
+POSITIONS = ("standing", "sitting", "supine", "prone", "doorway")
+LYING = ("supine", "prone")
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,7 +67,10 @@ class Placed:
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """Walls, floor, things and light. ``key_deg``: the light's turn from the camera, height."""
+    """Walls, floor, things and light. ``key_deg``: the light's turn from the camera, height.
+
+    ``support_m`` is the height of what a lying person lies on.
+    """
 
     wall: Rgb
     wall_kind: int
@@ -75,7 +82,8 @@ class Room:
     key_deg: tuple[float, float] = (40.0, 50.0)
     key: Rgb = (2.2, 2.1, 1.9)
     ambient: Rgb = (0.75, 0.78, 0.85)
-    lying: bool = False
+    position: str = "standing"
+    support_m: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,26 +96,60 @@ class Lens:
     jpeg_quality: int = 85
 
 
-def place(
-    camera: Camera, view: str, side: str, lowest_m: float, highest_m: float, lying: bool = False
-) -> Placed:
+def place(camera: Camera, view: str, side: str, lowest_m: float, highest_m: float) -> Placed:
     """Put the camera so that a person between two heights is framed as far as possible.
 
     Where both ends cannot fit, the upper one counts: the feet may leave the picture.
     """
     facing_deg = {"front": 0.0, "back": 180.0, "side": -90.0 if side == "right" else 90.0}[view]
-    turn_rad = np.radians(facing_deg + camera.off_axis_deg)
-    level = np.array([np.sin(turn_rad), -np.cos(turn_rad), 0.0])
-    across = np.array([-level[1], level[0], 0.0])
-    eye_m = camera.distance_m * level + np.array([0.0, 0.0, camera.height_m])
-    half_deg = np.degrees(np.arctan(camera.height_px / 2 / camera.focal_px)) - 1.5
+    level, eye_m = _stand(camera, facing_deg)
+    half_deg = _half_height_deg(camera)
     up_deg, down_deg = (
         np.degrees(np.arctan2(h - camera.height_m, camera.distance_m))
         for h in (highest_m, lowest_m)
     )
     pitch_deg = max((up_deg + down_deg) / 2, up_deg - half_deg)
+    return _aim(camera, level, eye_m, pitch_deg, 0.0)
+
+
+def place_lying(camera: Camera, view: str, on_the_left: bool, points_m: Array) -> Placed:
+    """Put the camera by somebody lying and aim at points (N, 3), world metres.
+
+    ``view`` is ``foot`` (seen from the feet) or ``side``, where ``on_the_left`` says whether the
+    camera stands at +x. Where not everything fits, the feet's end and the bottom leave first.
+    """
+    level, eye_m = _stand(camera, 0.0 if view == "foot" else 90.0 if on_the_left else -90.0)
+    ahead, across = -level, np.array([-level[1], level[0], 0.0])
+    away_m = points_m - eye_m
+    aside_deg = np.degrees(np.arctan2(away_m @ across, away_m @ ahead))
+    up_deg = np.degrees(np.arctan2(away_m[:, 2], np.linalg.norm(away_m[:, :2], axis=1)))
+    half_deg = _half_height_deg(camera)
+    pitch_deg = max((up_deg.max() + up_deg.min()) / 2, up_deg.max() - half_deg)
+    yaw_deg = (aside_deg.max() + aside_deg.min()) / 2
+    if view == "side":
+        # The head's end, in degrees towards it.
+        way = 1.0 if across[1] > 0 else -1.0
+        spare_deg = camera.fov_deg / 2 - 1.5
+        yaw_deg = way * max(way * yaw_deg, (way * aside_deg).max() - spare_deg)
+    return _aim(camera, level, eye_m, float(pitch_deg), float(yaw_deg))
+
+
+def _stand(camera: Camera, facing_deg: float) -> tuple[Array, Array]:
+    """Give the level way (3,) from the origin to the camera, and its place (3,)."""
+    turn_rad = np.radians(facing_deg + camera.off_axis_deg)
+    level = np.array([np.sin(turn_rad), -np.cos(turn_rad), 0.0])
+    return level, camera.distance_m * level + np.array([0.0, 0.0, camera.height_m])
+
+
+def _half_height_deg(camera: Camera) -> float:
+    return float(np.degrees(np.arctan(camera.height_px / 2 / camera.focal_px))) - 1.5
+
+
+def _aim(camera: Camera, level: Array, eye_m: Array, pitch_deg: float, yaw_deg: float) -> Placed:
+    """Turn the camera: ``yaw_deg`` towards ``across`` of its level way, ``pitch_deg`` up."""
+    across = np.array([-level[1], level[0], 0.0])
     pitch_rad = np.radians(pitch_deg)
-    aside_rad = np.arctan2(camera.aside_m, camera.distance_m)
+    aside_rad = np.arctan2(camera.aside_m, camera.distance_m) + np.radians(yaw_deg)
     ahead = -np.cos(aside_rad) * level + np.sin(aside_rad) * across
     forward = np.cos(pitch_rad) * ahead + np.sin(pitch_rad) * np.array([0, 0, 1.0])
     right = unit(np.cross(forward, np.array([0, 0, 1.0])))
@@ -131,6 +173,33 @@ def draw_camera(rng: np.random.Generator, size_px: tuple[int, int] = (640, 480))
         off_axis_deg=round(float(np.clip(rng.normal(0, 7), -15, 15)), 2),
         roll_deg=round(float(np.clip(rng.normal(0, 0.8), -2, 2)), 2),
         aside_m=round(float(rng.normal(0, 0.08)), 3),
+    )
+
+
+def draw_lying_camera(
+    rng: np.random.Generator,
+    view: str,
+    support_m: float,
+    knees_bent: bool,
+    size_px: tuple[int, int] = (640, 480),
+) -> Camera:
+    """Draw a laptop beside somebody lying, or raised at the foot end, above bent knees."""
+    low_m, high_m = (0.8, 1.6) if view == "foot" else (max(0.4, support_m + 0.2), 1.2)
+    if view == "foot" and knees_bent:
+        low_m = 1.2
+    near_m, far_m = (2.0, 3.0) if view == "foot" else (1.8, 2.8)
+    fov_deg = float(rng.uniform(52, 73))
+    # Across the picture a narrow lens needs more room.
+    if view == "side":
+        near_m = float(np.interp(fov_deg, (52, 73), (2.3, 1.8)))
+    return Camera(
+        *size_px,
+        fov_deg=round(fov_deg, 2),
+        distance_m=round(float(rng.uniform(near_m, far_m)), 3),
+        height_m=round(float(rng.uniform(low_m, high_m)), 3),
+        off_axis_deg=round(float(np.clip(rng.normal(0, 7), -15, 15)), 2),
+        roll_deg=round(float(np.clip(rng.normal(0, 0.8), -2, 2)), 2),
+        aside_m=round(float(rng.normal(0, 0.05)), 3),
     )
 
 

@@ -78,6 +78,7 @@ def landmark_set(take: Take, model_path: Path) -> dict[str, Any]:
     return {
         "movement": spec.movement,
         "side": spec.side,
+        "position": spec.position,
         "view": spec.view,
         "person": spec.person,
         "fps": spec.fps,

@@ -59,6 +59,7 @@ def _document(take: Take) -> dict[str, Any]:
         "format": FORMAT,
         "version": 1,
         "movement": spec.movement if spec.script else None,
+        "position": spec.position,
         "side": spec.side,
         "view": spec.view,
         "fps": spec.fps,
