@@ -18,6 +18,8 @@ from typing import Any
 import numpy as np
 from numpy.typing import NDArray
 
+from tests.bench import back as backs
+from tests.bench.back import Back
 from tests.bench.people import Person
 from tests.bench.skeleton import Array, Rig, unit
 
@@ -33,6 +35,7 @@ class Body:
 
     person: Person
     rig: Rig
+    back: Back
     vertices_m: Array = field(repr=False)
     normals: Array = field(repr=False)
     faces: NDArray[np.int32] = field(repr=False)
@@ -66,16 +69,18 @@ def load(person: Person) -> Body:
     if not path.exists():
         _write(path, shape)
     data = np.load(path)
-    rig = Rig.of(
-        tuple(str(name) for name in data["names"]),
-        tuple(int(parent) for parent in data["parents"]),
-        data["heads"].astype(np.float64),
-    )
+    names = tuple(str(name) for name in data["names"])
+    heads_m = data["heads"].astype(np.float64)
     vertices_m = data["vertices"].astype(np.float64)
-    weights = np.zeros((len(vertices_m), len(rig.names)))
+    weights = np.zeros((len(vertices_m), len(names)))
     np.add.at(weights, (np.arange(len(weights))[:, None], data["bone"]), data["weight"])
     faces = data["faces"].astype(np.int32)
-    return Body(person, rig, vertices_m, normals_of(vertices_m, faces), faces, weights)
+    on_trunk = weights[:, [name.startswith(backs.TRUNK_STEMS) for name in names]].sum(axis=1) > 0.5
+    hips_m = np.mean([heads_m[names.index(f"upperleg01.{tag}")] for tag in "LR"], axis=0)
+    back = backs.find(vertices_m, on_trunk, heads_m[names.index("neck01")], hips_m)
+    marks_m = {"c7": ("spine01", back.c7_m), "psis": ("root", back.psis_m)}
+    rig = Rig.of(names, tuple(int(parent) for parent in data["parents"]), heads_m, marks_m)
+    return Body(person, rig, back, vertices_m, normals_of(vertices_m, faces), faces, weights)
 
 
 def normals_of(vertices_m: Array, faces: NDArray[np.int32]) -> Array:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import asdict, dataclass
+from dataclasses import asdict, dataclass, replace
 from typing import Any
 
 import numpy as np
@@ -13,6 +13,7 @@ from tests.bench import body as bodies
 from tests.bench import everyday, people, posing, surface, truth
 from tests.bench.motion import Script, wobble
 from tests.bench.picture import Film
+from tests.bench.reaching import Reach
 from tests.bench.renderer import Renderer
 from tests.bench.scene import LYING, Camera, Lens, Placed, Room, place, place_lying
 from tests.bench.skeleton import Posed
@@ -24,6 +25,8 @@ class Manner:
 
     ``hike``, lean (forward), side lean (away), twist (shoulder backward) grow with the movement.
     ``hips_deg`` bends the hips of somebody lying or sitting, ``nod_deg`` the neck, all the time.
+    Across the body the other hand ``helps``, and between repetitions the arm sinks by
+    ``drop_deg``. ``reach`` is how the hand goes behind the back.
     """
 
     hike_deg: float = 0.0
@@ -41,11 +44,17 @@ class Manner:
     rhythm: float = 1.0
     hips_deg: float = 0.0
     nod_deg: float = 0.0
+    helps: bool = False
+    drop_deg: float = 0.0
+    reach: Reach | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class ClipSpec:
-    """Everything a clip follows from. ``script`` is None for everyday movement."""
+    """Everything a clip follows from. ``script`` is None for everyday movement.
+
+    For a hand behind the back the script's degrees are per cent of 1 - reach ratio.
+    """
 
     name: str
     person: str
@@ -153,7 +162,8 @@ def _moments(
         else:
             done = float(np.clip(profile_deg[i] / top_deg, 0.0, 1.1)) ** 1.5
             arm = _exercise_arm(spec, profile_deg[i] + shake[i], done, girth_deg + drift[0][i])
-            other, yaw_deg, lean_deg = resting, 0.0, 0.0
+            helps = _smooth(done / 0.6) if manner.helps else 0.0
+            other, yaw_deg, lean_deg = replace(resting, helps=helps), 0.0, 0.0
         yield (
             arm,
             other,
@@ -178,12 +188,24 @@ def _exercise_arm(spec: ClipSpec, angle_deg: float, done: float, out_deg: float)
     manner, movement = spec.manner, spec.movement
     away_deg = manner.away_deg + manner.away_change_deg * done
     low = max(0.0, 1.0 - abs(angle_deg) / 60.0)
-    part = float(np.clip(angle_deg / 160.0, 0.0, 1.0))
-    smooth = part * part * (3 - 2 * part)
+    smooth = _smooth(angle_deg / 160.0)
     if movement.startswith("external-rotation"):
         return posing.Arm(
             movement, angle_deg, away_deg=away_deg + out_deg, elbow_deg=manner.elbow_deg,
             pronation_deg=5.0, forward_deg=manner.forward_deg,
+        )  # fmt: skip
+    if movement == truth.BEHIND_BACK:
+        if manner.reach is None:
+            raise ValueError("a hand behind the back needs its reach")
+        reach = replace(
+            manner.reach, ratio=1.0 - angle_deg / 100.0, out_deg=manner.reach.out_deg + out_deg
+        )
+        return posing.Arm(movement, 0.0, pronation_deg=6.0, reach=reach)
+    if movement == "horizontal-adduction":
+        sink_deg = manner.drop_deg * (1.0 - _smooth(done / 0.3))
+        return posing.Arm(
+            movement, angle_deg, away_deg=away_deg - sink_deg, elbow_deg=manner.elbow_deg,
+            pronation_deg=30.0,
         )  # fmt: skip
     axial_deg = {"flexion": -30.0 * smooth, "abduction": 60.0 * smooth}.get(movement, 0.0)
     # The girth of the trunk only matters to an arm that hangs beside it.
@@ -194,19 +216,34 @@ def _exercise_arm(spec: ClipSpec, angle_deg: float, done: float, out_deg: float)
     )  # fmt: skip
 
 
+def _smooth(part: float) -> float:
+    """Give 0 to 1 with soft ends for a part clipped to 0-1."""
+    part = float(np.clip(part, 0.0, 1.0))
+    return part * part * (3 - 2 * part)
+
+
 def truth_rows(spec: ClipSpec, joints: list[truth.Joints]) -> dict[str, NDArray[np.float64]]:
-    """Give the true angles of every frame, each (N,), degrees."""
+    """Give what is true of every frame, each (N,), degrees and a ratio; NaN what is not asked."""
     elevation = np.array([truth.elevation_deg(spec.side, j) for j in joints])
+    angle_deg, ratio = np.full(len(joints), np.nan), np.full(len(joints), np.nan)
+    if spec.movement == truth.BEHIND_BACK:
+        ratio = np.array([truth.reach_ratio(spec.side, j) for j in joints])
+    else:
+        angle_deg = np.array([truth.angle_deg(spec.movement, spec.side, j) for j in joints])
     return {
-        "angle_deg": np.array([truth.angle_deg(spec.movement, spec.side, j) for j in joints]),
+        "angle_deg": angle_deg,
+        "reach_ratio": ratio,
         "elevation_deg": elevation[:, 0],
         "plane_deg": elevation[:, 1],
         "elbow_deg": np.array([truth.elbow_flexion_deg(spec.side, j) for j in joints]),
     }
 
 
-def true_holds(spec: ClipSpec, times_s: Any, angle_deg: Any) -> list[dict[str, float]]:
-    """Give the holds; the value is the median true angle after the first second."""
+def true_holds(spec: ClipSpec, times_s: Any, rows: dict[str, Any]) -> list[dict[str, float]]:
+    """Give the holds; the value is the median true angle or ratio after the first second."""
+    column, key, digits = "angle_deg", "value_deg", 3
+    if spec.movement == truth.BEHIND_BACK:
+        column, key, digits = "reach_ratio", "value_ratio", 5
     out = []
     for hold in spec.script.holds() if spec.script else ():
         inside = (times_s >= hold.start_s + 1.0) & (times_s <= hold.end_s)
@@ -215,7 +252,7 @@ def true_holds(spec: ClipSpec, times_s: Any, angle_deg: Any) -> list[dict[str, f
                 "start_s": round(hold.start_s, 4),
                 "end_s": round(hold.end_s, 4),
                 "held_s": round(hold.held_s, 4),
-                "value_deg": round(float(np.median(angle_deg[inside])), 3),
+                key: round(float(np.median(rows[column][inside])), digits),
             }
         )
     return out

@@ -10,7 +10,9 @@ import numpy as np
 from tests.bench import people
 from tests.bench.clip import ClipSpec, Manner
 from tests.bench.motion import Repetition, Script
+from tests.bench.reaching import Reach
 from tests.bench.scene import LYING, draw_camera, draw_lens, draw_lying_camera, draw_room
+from tests.bench.truth import BEHIND_BACK
 
 SETS: dict[str, tuple[people.Person, ...]] = {
     "tuning": people.TUNING,
@@ -20,7 +22,10 @@ SETS: dict[str, tuple[people.Person, ...]] = {
 
 @dataclass(frozen=True, slots=True)
 class Combo:
-    """A movement in a position before a view, and how far it goes."""
+    """A movement in a position before a view, and how far it goes.
+
+    Of a hand behind the back in per cent: 100 (1 - reach ratio).
+    """
 
     movement: str
     position: str
@@ -42,7 +47,16 @@ COMBOS: tuple[Combo, ...] = (
     Combo("flexion", "supine", "side", (70, 170)),
     Combo("external-rotation-0", "supine", "foot", (5, 70)),
     Combo("external-rotation-90", "supine", "side", (15, 85)),
+    Combo("horizontal-adduction", "standing", "front", (60, 132)),
+    Combo("horizontal-adduction", "supine", "foot", (60, 132)),
+    Combo("hand-behind-back", "standing", "back", (5, 65)),
 )
+RESTS_DEG = {
+    "external-rotation-0": (-35, 0),
+    "external-rotation-90": (-35, 0),
+    "horizontal-adduction": (-15, 40),
+    BEHIND_BACK: (-35, -3),
+}
 FOUNDING = 5
 """So many combinations keep the seeds they always had."""
 
@@ -61,6 +75,7 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
     room = replace(draw_room(rng), position=combo.position)
     lens = draw_lens(rng)
     manner = _manner(combo.movement, rng)
+    manner = _further(combo, manner, rng)
     if combo.position in LYING:
         support_m = float(rng.choice([0.02, round(float(rng.uniform(0.3, 0.5)), 2)]))
         gap_m = round(room.wall_gap_m + 0.75, 2)
@@ -87,8 +102,8 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
 def _script(combo: Combo, rng: np.random.Generator, seconds: float) -> Script:
     low, high = combo.peaks_deg
     count = int(rng.integers(2, 4))
-    rotating = combo.movement.startswith("external-rotation")
-    rest_deg = float(rng.uniform(-35, 0)) if rotating else float(rng.uniform(0, 4))
+    low_rest, high_rest = RESTS_DEG.get(combo.movement, (0, 4))
+    rest_deg = float(rng.uniform(low_rest, high_rest))
     # Ends of range spread over the whole span, so that a set covers it.
     peaks = low + (high - low) * ((rng.random() + np.arange(count) / count) % 1.0)
     moving_s = [(float(rng.uniform(1.3, 2.6)), float(rng.uniform(1.2, 2.2))) for _ in peaks]
@@ -132,6 +147,31 @@ def _manner(movement: str, rng: np.random.Generator) -> Manner:
         wobble_deg=float(rng.uniform(0.3, 0.8)),
         yaw_deg=float(np.clip(rng.normal(0, 4), -8, 8)),
     )
+
+
+def _further(combo: Combo, manner: Manner, rng: np.random.Generator) -> Manner:
+    """What only the later movements have."""
+    if combo.movement == "horizontal-adduction":
+        return replace(
+            manner,
+            lean_deg=0.4 * manner.lean_deg,
+            twist_deg=-0.8 * manner.twist_deg,
+            away_deg=round(float(rng.uniform(-12, 10)), 2),
+            elbow_deg=round(float(rng.choice([rng.uniform(6, 30), rng.uniform(30, 100)])), 1),
+            helps=bool(rng.random() < 0.5),
+            drop_deg=round(float(rng.choice([0.0, rng.uniform(5, 35)])), 1),
+        )
+    if combo.movement == BEHIND_BACK:
+        reach = Reach(
+            1.0,
+            aside_m=round(float(rng.uniform(0.0, 0.08)), 3),
+            behind_m=round(float(rng.uniform(0.03, 0.06)), 3),
+            back_share=round(float(rng.uniform(0.15, 0.5)), 2),
+            down_share=round(float(rng.uniform(0.3, 1.0)), 2),
+            out_deg=round(float(rng.uniform(5, 12)), 1),
+        )
+        return replace(manner, lean_deg=0.8 * manner.lean_deg, reach=reach)
+    return manner
 
 
 def _lying(combo: Combo, manner: Manner, rng: np.random.Generator) -> Manner:

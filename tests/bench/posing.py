@@ -2,17 +2,20 @@
 
 The arm's direction is asked for in the thorax frame of ``truth`` and met to rounding, except that
 the axial turn of the upper arm is spread over its two bones, and the truth is read back from the
-joint centres anyway. All angles in degrees; a positive lean goes forward, a positive side lean
-away from the exercising arm, a positive twist turns the exercising shoulder backward.
+joint centres anyway. A hand behind the back and a helping hand are asked for by place. All angles
+in degrees; a positive lean goes forward, a positive side lean away from the exercising arm, a
+positive twist turns the exercising shoulder backward.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
+from tests.bench.back import Back
 from tests.bench.body import Body
+from tests.bench.reaching import Reach, behind_back, bend, to_elbow
 from tests.bench.scene import LYING
 from tests.bench.skeleton import Array, Posed, Rig, pose, turn, unit
 from tests.bench.truth import Joints, thorax_axes
@@ -29,8 +32,10 @@ class Arm:
     """One arm against the thorax: ``angle_deg`` of the movement, and what goes with it.
 
     ``away_deg`` is the angle out of the plane of movement: outward for flexion, extension and
-    rotation, forward for abduction. ``pronation_deg`` is 0 with the thumb forward on a hanging
-    arm, positive towards the palm facing back. ``forward_deg`` carries a rotating arm forward.
+    rotation, forward for abduction, upward for horizontal adduction. ``pronation_deg`` is 0 with
+    the thumb forward on a hanging arm, positive towards the palm facing back. ``forward_deg``
+    carries a rotating arm forward. A hand behind the back has a ``reach`` and no angle; ``helps``
+    (0-1) is how far this hand has come to hold the other arm's elbow.
     """
 
     movement: str
@@ -40,6 +45,8 @@ class Arm:
     axial_deg: float = 0.0
     pronation_deg: float = 10.0
     forward_deg: float = 0.0
+    reach: Reach | None = None
+    helps: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +78,7 @@ def stand(body: Body, side: str, arm: Arm, other: Arm, stance: Stance) -> Posed:
     Lying, the back or the front is on the support and the shoulders are over x = y = 0.
     """
     root_turn, root_m = _root(body, stance)
-    return stand_rig(body.rig, side, arm, other, stance, root_turn, root_m)
+    return stand_rig(body.rig, side, arm, other, stance, root_turn, root_m, body.back)
 
 
 def stand_rig(
@@ -82,20 +89,46 @@ def stand_rig(
     stance: Stance,
     root_turn: Array,
     root_m: Array,
+    back: Back | None = None,
 ) -> Posed:
-    """Pose a rig with its root turned (3, 3) and put (3,) as told."""
+    """Pose a rig with its root turned (3, 3) and put (3,) as told; a reach needs the back."""
     s = 1 if side == "right" else -1
     relative = _trunk(stance, s) | _legs(rig, stance)
     beyond_deg = {side: _beyond_deg(arm), _other(side): _beyond_deg(other)}
     hike_deg = {side: stance.hike_deg, _other(side): stance.other_hike_deg}
     for name in ("left", "right"):
         relative |= _girdle(name, stance.rhythm * beyond_deg[name], hike_deg[name])
+    if arm.movement == "horizontal-adduction":
+        relative |= _protracted(side, relative, arm.angle_deg)
     trunk = pose(rig, relative, {}, root_turn, root_m)
     axes = thorax_axes(Joints.of(trunk))
     absolute: dict[str, Array] = {}
+
+    def posed() -> Posed:
+        return pose(rig, relative, absolute, root_turn, root_m)
+
+    def lead(name: str, each: Arm, target_m: Array, pole: Array) -> None:
+        """Bring a wrist to its target; the axial turn is spread, so the first try is near it."""
+        tag, aim_m = name[0].upper(), target_m
+        shoulder_m = trunk.head(f"upperarm01.{tag}")
+        for _ in range(3):
+            u, f = bend(shoulder_m, aim_m, *_bones(rig, name), pole)
+            bent = replace(each, elbow_deg=float(np.degrees(np.arccos(np.clip(u @ f, -1, 1)))))
+            neutral = _least_turn(-axes[:, 1], u) @ axes[:, 2]
+            absolute.update(_arm(rig, name, bent, (u, unit(np.cross(u, f)), neutral)))
+            aim_m = aim_m + target_m - posed().head(f"wrist.{tag}")
+
     for name, each in ((side, arm), (_other(side), other)):
-        absolute |= _arm(rig, name, each, axes)
-    return pose(rig, relative, absolute, root_turn, root_m)
+        if each.reach is None:
+            u, e, neutral = (axes @ v for v in arm_direction(each, 1 if name == "right" else -1))
+            absolute.update(_arm(rig, name, each, (u, e, neutral)))
+    if arm.reach is not None:
+        if back is None:
+            raise ValueError("a hand behind the back needs the skin of the back")
+        lead(side, arm, *behind_back(trunk, side, arm.reach, back, axes, sum(_bones(rig, side))))
+    if other.helps > 0.0:
+        lead(_other(side), other, *to_elbow(posed(), side, other.helps, axes, _other(side)))
+    return posed()
 
 
 def arm_direction(arm: Arm, s: int) -> tuple[Array, Array, Array]:
@@ -113,6 +146,8 @@ def arm_direction(arm: Arm, s: int) -> tuple[Array, Array, Array]:
         swing, tilt_to = turn(Z, arm.forward_deg), out
     elif arm.movement == "external-rotation-90":
         swing, tilt_to = turn(-s * X, 90.0), X
+    elif arm.movement == "horizontal-adduction":
+        swing, tilt_to = turn(s * Y, arm.angle_deg) @ turn(-s * X, 90.0), Y
     else:
         raise ValueError(f"unknown movement {arm.movement!r}")
     straight = swing @ -Y
@@ -128,12 +163,13 @@ def arm_direction(arm: Arm, s: int) -> tuple[Array, Array, Array]:
     return u, turn(u, s * arm.axial_deg) @ neutral, neutral
 
 
-def _arm(rig: Rig, side: str, arm: Arm, axes: Array) -> dict[str, Array]:
+def _arm(rig: Rig, side: str, arm: Arm, directions: tuple[Array, Array, Array]) -> dict[str, Array]:
+    """Turn an arm's bones: upper arm direction, elbow axis and neutral elbow axis in the world."""
     tag, s = side[0].upper(), 1 if side == "right" else -1
     shoulder, elbow, wrist = (rig.head(f"{b}.{tag}") for b in ("upperarm01", "lowerarm01", "wrist"))
     u0, f0 = unit(elbow - shoulder), unit(wrist - elbow)
     e0 = unit(np.cross(u0, f0))
-    u, e, neutral = (axes @ v for v in arm_direction(arm, s))
+    u, e, neutral = directions
     rest = np.stack([u0, e0, np.cross(u0, e0)])
     whole = np.stack([u, e, np.cross(u, e)], axis=1) @ rest
     # Half of the axial turn is left to the second bone: the skin of the shoulder twists less.
@@ -154,6 +190,22 @@ def _arm(rig: Rig, side: str, arm: Arm, axes: Array) -> dict[str, Array]:
     }
 
 
+def _bones(rig: Rig, side: str) -> tuple[float, float]:
+    """Lengths of upper arm and forearm, metres."""
+    heads = (rig.head(f"{b}.{side[0].upper()}") for b in ("upperarm01", "lowerarm01", "wrist"))
+    shoulder, elbow, wrist = heads
+    return float(np.linalg.norm(elbow - shoulder)), float(np.linalg.norm(wrist - elbow))
+
+
+def _least_turn(a: Array, b: Array) -> Array:
+    """Give the smallest rotation (3, 3) that takes one unit vector to another."""
+    axis = np.cross(a, b)
+    sine = float(np.linalg.norm(axis))
+    if sine < 1e-9:
+        return np.eye(3)
+    return turn(axis / sine, float(np.degrees(np.arctan2(sine, a @ b))))
+
+
 def _angle_about_deg(axis: Array, a: Array, b: Array) -> float:
     a, b = a - (a @ axis) * axis, b - (b @ axis) * axis
     return float(np.degrees(np.arctan2(np.cross(a, b) @ axis, a @ b)))
@@ -165,6 +217,8 @@ def _thumb_at_rest(rig: Rig, tag: str) -> Array:
 
 def _beyond_deg(arm: Arm) -> float:
     """Elevation beyond the first 30 degrees, in which the girdle hardly takes part."""
+    if arm.reach is not None:
+        return 0.0
     u = arm_direction(arm, 1)[0]
     return max(float(np.degrees(np.arccos(np.clip(-u[1], -1.0, 1.0)))) - 30.0, 0.0)
 
@@ -178,6 +232,13 @@ def _girdle(side: str, beyond_deg: float, hike_deg: float) -> dict[str, Array]:
         f"clavicle.{tag}": back @ collar,
         f"shoulder01.{tag}": turn(s * BACKWARD, 0.22 * beyond_deg + 0.4 * hike_deg),
     }
+
+
+def _protracted(side: str, girdle: dict[str, Array], across_deg: float) -> dict[str, Array]:
+    """Carry the collar bone forward with an arm that goes across: a fifth of the way."""
+    tag, s = side[0].upper(), 1 if side == "right" else -1
+    forward = turn(s * UPWARD, 0.2 * max(across_deg - 20.0, 0.0))
+    return {f"clavicle.{tag}": forward @ girdle[f"clavicle.{tag}"]}
 
 
 def _trunk(stance: Stance, s: int) -> dict[str, Array]:

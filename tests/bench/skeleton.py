@@ -31,17 +31,28 @@ def turn(axis: Array, angle_deg: float) -> Array:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Rig:
-    """Bones at rest: ``heads_m`` (B, 3) world metres, ``parents`` (B,), -1 for the root."""
+    """Bones at rest: ``heads_m`` (B, 3) world metres, ``parents`` (B,), -1 for the root.
+
+    ``marks_m`` are further points (3,) of the rest pose by name, each fixed to a bone.
+    """
 
     names: tuple[str, ...]
     parents: tuple[int, ...]
     heads_m: Array = field(repr=False)
     index: Mapping[str, int] = field(repr=False)
+    marks_m: Mapping[str, tuple[str, Array]] = field(repr=False)
 
     @classmethod
-    def of(cls, names: tuple[str, ...], parents: tuple[int, ...], heads_m: Array) -> Rig:
-        """Build the rig with its table of names."""
-        return cls(names, parents, heads_m, {name: i for i, name in enumerate(names)})
+    def of(
+        cls,
+        names: tuple[str, ...],
+        parents: tuple[int, ...],
+        heads_m: Array,
+        marks_m: Mapping[str, tuple[str, Array]] | None = None,
+    ) -> Rig:
+        """Build the rig with its table of names; marks are bone and point."""
+        index = {name: i for i, name in enumerate(names)}
+        return cls(names, parents, heads_m, index, marks_m or {})
 
     def head(self, name: str) -> Array:
         """Rest position (3,) of a bone's head, metres."""
@@ -64,6 +75,12 @@ class Posed:
         """Where a point (3,) of the rest pose goes when it is fixed to a bone."""
         i = self.rig.index[bone]
         return np.asarray(self.turns[i] @ (rest_point_m - self.rig.heads_m[i]) + self.heads_m[i])
+
+    def mark(self, name: str) -> Array:
+        """Position (3,) of a mark of the rig, metres; NaN where the rig has none of that name."""
+        if name not in self.rig.marks_m:
+            return np.full(3, np.nan)
+        return self.carried(*self.rig.marks_m[name])
 
     def skin_matrices(self) -> Array:
         """Matrices (B, 4, 4) that take rest points to posed points, column vectors."""

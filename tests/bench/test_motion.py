@@ -6,8 +6,10 @@ import numpy as np
 import pytest
 
 from tests.bench import drawing_lots, everyday, posing, truth
+from tests.bench.back import COLUMNS, Back
 from tests.bench.motion import HOLD_BAND_DEG, Repetition, Script, wobble
-from tests.bench.scene import Camera, place
+from tests.bench.reaching import Reach, bend
+from tests.bench.scene import Camera, draw_lying_camera, place, place_lying
 from tests.bench.skeleton import Array, Rig, pose
 
 SCRIPT = Script(
@@ -90,7 +92,20 @@ def stick_rig() -> Rig:
         ]
     names = tuple(row[0] for row in rows)
     parents = tuple(names.index(row[1]) if row[1] else -1 for row in rows)
-    return Rig.of(names, parents, np.array([row[2] for row in rows]))
+    marks_m = {
+        "c7": ("spine01", np.array([0.0, 0.06, 1.50])),
+        "psis": ("root", np.array([0.0, 0.08, 1.03])),
+    }
+    return Rig.of(names, parents, np.array([row[2] for row in rows]), marks_m)
+
+
+def flat_back() -> Back:
+    """A back that is a board 15 cm to either side, 2 cm behind the line from C7 to the PSIS."""
+    heights_m = np.linspace(0.8, 1.5, 8)
+    skin_m = np.full((8, COLUMNS), 0.09)
+    skin_m[:, 6:] = np.nan
+    marks_m = stick_rig().marks_m
+    return Back(marks_m["c7"][1], marks_m["psis"][1], heights_m, skin_m)
 
 
 @pytest.mark.parametrize("side", ["left", "right"])
@@ -104,20 +119,76 @@ def stick_rig() -> Rig:
         ("external-rotation-0", -30.0, 90.0),
         ("external-rotation-0", 55.0, 85.0),
         ("external-rotation-90", 60.0, 90.0),
+        ("external-rotation-90", -40.0, 90.0),
+        ("horizontal-adduction", -15.0, 20.0),
+        ("horizontal-adduction", 130.0, 70.0),
     ],
 )
 def test_posing_gives_the_angle_it_was_asked_for(
     side: str, movement: str, angle_deg: float, elbow_deg: float
 ) -> None:
     rig = stick_rig()
-    stance = posing.Stance(lean_deg=7.0, twist_deg=5.0, hike_deg=9.0, side_lean_deg=4.0)
     posed = posing.stand_rig(
         rig, side, posing.Arm(movement, angle_deg, elbow_deg=elbow_deg, axial_deg=20.0),
-        posing.Arm("flexion", 3.0), stance, np.eye(3), rig.head("root"),
+        posing.Arm("flexion", 3.0), LEANING, np.eye(3), rig.head("root"),
     )  # fmt: skip
     joints = truth.Joints.of(posed)
     assert truth.angle_deg(movement, side, joints) == pytest.approx(angle_deg, abs=1.0)
     assert truth.elbow_flexion_deg(side, joints) == pytest.approx(elbow_deg, abs=1.5)
+
+
+LEANING = posing.Stance(lean_deg=7.0, twist_deg=5.0, hike_deg=9.0, side_lean_deg=4.0)
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("ratio", [1.05, 0.95, 0.7, 0.4])
+def test_a_hand_behind_the_back_is_as_high_as_asked_for(side: str, ratio: float) -> None:
+    rig = stick_rig()
+    posed = posing.stand_rig(
+        rig, side, posing.Arm(truth.BEHIND_BACK, 0.0, reach=Reach(ratio)),
+        posing.Arm("flexion", 3.0), LEANING, np.eye(3), rig.head("root"), flat_back(),
+    )  # fmt: skip
+    joints = truth.Joints.of(posed)
+    assert truth.reach_ratio(side, joints) == pytest.approx(ratio, abs=0.004)
+    row, s = (0, -1) if side == "left" else (1, 1)
+    forward, _, right = truth.thorax_axes(joints).T
+    from_c7 = joints.wrists_m[row] - joints.back_m[0]
+    if ratio < 0.9:
+        # Behind the skin and on the own side; the elbow farther out than the wrist.
+        assert -0.16 < from_c7 @ forward < -0.03
+        assert 0.0 < s * from_c7 @ right < 0.08
+        assert s * (joints.elbows_m[row] - joints.wrists_m[row]) @ right > 0.08
+
+
+def test_a_hand_asked_for_below_its_reach_hangs() -> None:
+    rig = stick_rig()
+    posed = posing.stand_rig(
+        rig, "left", posing.Arm(truth.BEHIND_BACK, 0.0, reach=Reach(2.0)),
+        posing.Arm("flexion", 3.0), posing.Stance(), np.eye(3), rig.head("root"), flat_back(),
+    )  # fmt: skip
+    joints = truth.Joints.of(posed)
+    assert truth.elevation_deg("left", joints)[0] < 25.0
+    assert truth.elbow_flexion_deg("left", joints) < 30.0
+
+
+@pytest.mark.parametrize("pole", [(0.0, -1.0, 0.2), (1.0, 0.3, 0.0)])
+def test_two_bones_meet_their_target(pole: tuple[float, float, float]) -> None:
+    shoulder, target = np.array([0.1, 0.2, 1.4]), np.array([0.25, 0.35, 1.2])
+    upper, fore = bend(shoulder, target, 0.3, 0.26, np.array(pole))
+    assert shoulder + 0.3 * upper + 0.26 * fore == pytest.approx(target)
+    assert (0.3 * upper) @ np.array(pole) > 0.0
+
+
+def test_a_helping_hand_comes_to_the_other_elbow() -> None:
+    rig = stick_rig()
+    posed = posing.stand_rig(
+        rig, "right", posing.Arm("horizontal-adduction", 110.0, elbow_deg=40.0),
+        posing.Arm("flexion", 3.0, helps=1.0), LEANING, np.eye(3), rig.head("root"),
+    )  # fmt: skip
+    assert np.linalg.norm(posed.head("wrist.L") - posed.head("lowerarm01.R")) < 0.13
+    assert truth.angle_deg("horizontal-adduction", "right", truth.Joints.of(posed)) == (
+        pytest.approx(110.0, abs=1.0)
+    )
 
 
 def test_a_raised_arm_carries_its_joint_centre_up_by_centimetres() -> None:
@@ -146,6 +217,31 @@ def test_the_camera_stands_where_the_view_says(view: str, eye: tuple[int, int]) 
     inside: Array = placed.project(np.array([0.0, 0.0, 1.0]))
     assert inside[0] == pytest.approx(320.0)
     assert placed.turn @ placed.turn.T == pytest.approx(np.eye(3), abs=1e-12)
+
+
+@pytest.mark.parametrize("seed", range(12))
+@pytest.mark.parametrize("view", ["foot", "side"])
+def test_a_camera_by_somebody_lying_sees_the_trunk_and_the_raised_hand(
+    view: str, seed: int
+) -> None:
+    rng = np.random.default_rng(seed)
+    camera = draw_lying_camera(rng, view, 0.4, knees_bent=False)
+    # Hips, crown of the head, a hand straight up and one out on the camera's side.
+    points_m = np.array(
+        [[0.1, -0.5, 0.5], [-0.1, -0.5, 0.5], [0, 0.33, 0.55], [-0.2, 0, 1.15], [-0.45, 0.1, 0.5]]
+    )
+    placed = place_lying(camera, view, on_the_left=False, points_m=points_m)
+    seen = placed.project(points_m)
+    assert (placed.to_camera(points_m)[:, 2] > 0.5).all()
+    assert ((seen > 0) & (seen < (camera.width_px, camera.height_px))).all()
+    head, hips = seen[2], seen[:2].mean(axis=0)
+    if view == "foot":
+        assert placed.eye_m[1] < -1.9
+        assert head[1] < hips[1]
+    else:
+        # Looking along +x with z up, the picture's right is -y, where the feet are.
+        assert placed.eye_m[0] < -1.6
+        assert head[0] < hips[0]
 
 
 def test_a_rendered_frame_shows_the_person() -> None:

@@ -96,6 +96,35 @@ def test_elevation_and_plane_follow_the_y_x_y_order(
     assert found == pytest.approx((elevation_deg, plane_deg))
 
 
+@pytest.mark.parametrize("side", ["left", "right"])
+@pytest.mark.parametrize("angle_deg", [-20.0, 0.0, 60.0, 90.0, 134.0])
+@pytest.mark.parametrize("raised_deg", [-15.0, 0.0, 12.0])
+def test_horizontal_adduction_goes_from_the_side_across(
+    side: str, angle_deg: float, raised_deg: float
+) -> None:
+    s = SIGN[side]
+    raised = Rotation.from_rotvec(np.radians(raised_deg) * -s * X).apply(s * Z)
+    upper = Rotation.from_rotvec(np.radians(angle_deg) * s * Y).apply(raised)
+    pose = joints(side, upper, upper)
+    assert truth.angle_deg("horizontal-adduction", side, pose) == pytest.approx(angle_deg)
+    if angle_deg > 90.0:
+        assert upper[2] * s < 0.0
+
+
+@pytest.mark.parametrize(
+    ("height", "ratio"), [(0.0, 0.0), (-0.25, 0.5), (-0.5, 1.0), (-0.62, 1.24)]
+)
+def test_the_reach_ratio_is_the_height_along_the_back(height: float, ratio: float) -> None:
+    # C7 in the origin and the iliac spines 50 cm below; the whole turned and moved anyhow.
+    line = np.array([[0.0, 0.0, 0.0], [0.0, -0.5, 0.0]])
+    wrists = np.array([[-0.07, 0.3, 0.2], [-0.05, height, 0.06]])
+    world = Rotation.from_rotvec([0.4, -1.0, 0.3])
+    moved = [world.apply(points) + np.array([1.0, 2.0, -0.5]) for points in (line, wrists)]
+    nobody = np.zeros((2, 3))
+    pose = truth.Joints(nobody, nobody, moved[1], nobody, nobody, moved[0])
+    assert truth.reach_ratio("right", pose) == pytest.approx(ratio)
+
+
 def test_a_shrug_does_not_tilt_the_trunk() -> None:
     low = joints("right", -Y, -Y)
     shrugged = truth.Joints(

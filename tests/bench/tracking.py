@@ -13,11 +13,8 @@ from numpy.typing import NDArray
 from tests.bench import truth
 from tests.bench.clip import Take, spec_document, true_holds, truth_rows
 
-JOINT_NAMES = tuple(
-    f"{side} {joint}"
-    for joint in ("shoulder", "elbow", "wrist", "hip", "thorax")
-    for side in ("left", "right")
-)
+PAIRS = ("shoulder", "elbow", "wrist", "hip", "thorax")
+JOINT_NAMES = (*(f"{side} {joint}" for joint in PAIRS for side in ("left", "right")), "c7", "psis")
 
 
 class Tracker:
@@ -73,8 +70,9 @@ def landmark_set(take: Take, model_path: Path) -> dict[str, Any]:
     angles = truth_rows(take.spec, joints)
     centres_m = np.stack([j.stacked() for j in joints])
     axes = np.stack([truth.thorax_axes(j) for j in joints])
-    holds = true_holds(take.spec, np.array(times_s), angles["angle_deg"])
+    holds = true_holds(take.spec, np.array(times_s), angles)
     spec, camera = take.spec, take.spec.camera
+    value = "value_ratio" if spec.movement == truth.BEHIND_BACK else "value_deg"
     return {
         "movement": spec.movement,
         "side": spec.side,
@@ -99,6 +97,6 @@ def landmark_set(take: Take, model_path: Path) -> dict[str, Any]:
         "camera_turn": take.placed.turn,
         "camera_eye_m": take.placed.eye_m,
         "holds": np.array([list(hold.values()) for hold in holds]).reshape(-1, 4),
-        "hold_fields": np.array(["start_s", "end_s", "held_s", "value_deg"]),
+        "hold_fields": np.array(["start_s", "end_s", "held_s", value]),
         "spec_json": json.dumps(spec_document(spec)),
     }

@@ -17,9 +17,15 @@ With s = +1 for the right arm and -1 for the left, Zlat = s Zt, U = unit(E - S),
     abduction             atan2(U.Zlat, -U.Yt)            +360 where it went past the vertical
     external rotation     atan2(F.b, F.a)                 0 forearm forward, external positive
                           a = unit(Xt - (Xt.U) U), b = s (U x a)
+    horizontal adduction  atan2(U.Xt, U.Zlat)             0 out to the side, across positive
     elevation             atan2(|U x Yt|, -U.Yt)          0 hanging, 180 overhead
     plane of elevation    atan2(U.Xt, U.Zlat)             0 abduction, 90 flexion
     elbow flexion         acos(U.F)                       0 straight
+
+The hand behind the back has no angle but the height of the wrist W along the line from C7 to the
+mid-point P of the posterior superior iliac spines (PSIS), both on the skin of the back:
+
+    reach ratio           (W - C7).d / |P - C7|           d = unit(P - C7); 0 at C7, 1 at the PSIS
 
 Everything is in the frame and unit of the joint centres given; angles are degrees.
 """
@@ -32,7 +38,17 @@ import numpy as np
 
 from tests.bench.skeleton import Array, Posed, unit
 
-MOVEMENTS = ("flexion", "extension", "abduction", "external-rotation-0", "external-rotation-90")
+MOVEMENTS = (
+    "flexion",
+    "extension",
+    "abduction",
+    "external-rotation-0",
+    "external-rotation-90",
+    "horizontal-adduction",
+)
+"""Movements that have an angle."""
+
+BEHIND_BACK = "hand-behind-back"
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -40,6 +56,7 @@ class Joints:
     """Joint centres of one frame, metres, each row left then right, in any right-handed frame.
 
     ``thorax_m`` (2, 3) are the shoulder joint centres as the upper trunk alone would carry them.
+    ``back_m`` (2, 3) are C7 and the mid-point of the PSIS on the skin.
     """
 
     shoulders_m: Array = field(repr=False)
@@ -47,6 +64,7 @@ class Joints:
     wrists_m: Array = field(repr=False)
     hips_m: Array = field(repr=False)
     thorax_m: Array = field(repr=False)
+    back_m: Array = field(default_factory=lambda: np.full((2, 3), np.nan), repr=False)
 
     @classmethod
     def of(cls, posed: Posed) -> Joints:
@@ -62,13 +80,13 @@ class Joints:
             both("wrist"),
             both("upperleg01"),
             np.stack([posed.carried("spine01", point) for point in rest]),
+            np.stack([posed.mark("c7"), posed.mark("psis")]),
         )
 
     def stacked(self) -> Array:
-        """Joint centres (10, 3): shoulders, elbows, wrists, hips, thorax, each left then right."""
-        return np.concatenate(
-            [self.shoulders_m, self.elbows_m, self.wrists_m, self.hips_m, self.thorax_m]
-        )
+        """Points (12, 3): shoulders, elbows, wrists, hips, thorax, left then right; C7, PSIS."""
+        pairs = (self.shoulders_m, self.elbows_m, self.wrists_m, self.hips_m, self.thorax_m)
+        return np.concatenate([*pairs, self.back_m])
 
 
 def thorax_axes(joints: Joints) -> Array:
@@ -91,7 +109,17 @@ def angle_deg(movement: str, side: str, joints: Joints) -> float:
     if movement in ("external-rotation-0", "external-rotation-90"):
         a = unit(xt - (xt @ u) * u)
         return float(np.degrees(np.arctan2(f @ (s * np.cross(u, a)), f @ a)))
+    if movement == "horizontal-adduction":
+        return float(np.degrees(np.arctan2(u @ xt, s * (u @ zt))))
     raise ValueError(f"unknown movement {movement!r}")
+
+
+def reach_ratio(side: str, joints: Joints) -> float:
+    """Give the height of the wrist along the back: 0 at C7, 1 at the PSIS, above 1 below them."""
+    c7_m, psis_m = joints.back_m
+    line_m = psis_m - c7_m
+    wrist_m = joints.wrists_m[{"left": 0, "right": 1}[side]]
+    return float((wrist_m - c7_m) @ line_m / (line_m @ line_m))
 
 
 def elevation_deg(side: str, joints: Joints) -> tuple[float, float]:

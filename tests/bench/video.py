@@ -14,6 +14,7 @@ from tests.bench.clip import Take, spec_document, true_holds, truth_rows
 from tests.bench.truth import Joints
 
 FORMAT = "shoulder-clip-truth"
+DIGITS = {"reach_ratio": 4}
 
 
 def write_clip(take: Take, path: Path, quality: int = 26, rotate_deg: int = 0) -> None:
@@ -51,8 +52,10 @@ def write_truth(take: Take, path: Path) -> None:
 def _document(take: Take) -> dict[str, Any]:
     spec = take.spec
     rows = truth_rows(spec, [Joints.of(posed) for posed in take.posed])
+    rows = {key: values for key, values in rows.items() if not np.isnan(values).all()}
     frames = [
-        {"time_s": round(float(t), 4)} | {key: round(float(v[i]), 2) for key, v in rows.items()}
+        {"time_s": round(float(t), 4)}
+        | {key: round(float(v[i]), DIGITS.get(key, 2)) for key, v in rows.items()}
         for i, t in enumerate(take.times_s)
     ]
     return {
@@ -66,7 +69,7 @@ def _document(take: Take) -> dict[str, Any]:
         "body": spec.person,
         "camera": spec_document(spec)["camera"],
         "recipe": spec_document(spec),
-        "holds": true_holds(spec, take.times_s, rows["angle_deg"]),
+        "holds": true_holds(spec, take.times_s, rows),
         "frames": frames,
     }
 
