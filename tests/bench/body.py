@@ -21,7 +21,7 @@ from numpy.typing import NDArray
 from tests.bench import back as backs
 from tests.bench.back import Back
 from tests.bench.people import Person
-from tests.bench.skeleton import Array, Rig, unit
+from tests.bench.skeleton import Array, Posed, Rig, unit
 
 PHENOTYPES = ("gender", "age", "muscle", "weight", "height", "proportions")
 
@@ -49,6 +49,12 @@ class Body:
             if name.startswith(stem) and name.endswith(tag)
         ]
         return np.asarray(self.weights[:, columns].sum(axis=1))
+
+    def skinned(self, posed: Posed) -> Array:
+        """Vertices (V, 3) carried along by the bones of a pose, metres."""
+        matrices = np.einsum("vb,bij->vij", self.weights, posed.skin_matrices()[:, :3])
+        flat = np.einsum("vij,vj->vi", matrices[:, :, :3], self.vertices_m)
+        return np.asarray(flat + matrices[:, :, 3])
 
     @property
     def sole_m(self) -> float:

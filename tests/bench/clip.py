@@ -11,12 +11,16 @@ from numpy.typing import NDArray
 
 from tests.bench import body as bodies
 from tests.bench import everyday, people, posing, surface, truth
+from tests.bench import room as rooms
 from tests.bench.motion import Script, wobble
 from tests.bench.picture import Film
 from tests.bench.reaching import Reach
 from tests.bench.renderer import Renderer
-from tests.bench.scene import LYING, Camera, Lens, Placed, Room, place, place_lying
+from tests.bench.scene import LYING, Camera, Door, Lens, Placed, Room, place, place_lying
 from tests.bench.skeleton import Posed
+
+SEAT_RADIUS_M, SEAT_GIVES_M = 0.2, 0.012
+"""Skin this near the root sits on the seat, and sinks in by so much."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +28,9 @@ class Manner:
     """How this person does it: deviations at the end of range, and restlessness throughout.
 
     ``hike``, lean (forward), side lean (away), twist (shoulder backward) grow with the movement.
-    ``hips_deg`` bends the hips of somebody lying or sitting, ``nod_deg`` the neck, all the time.
+    All the time ``hips_deg`` bends the hips of somebody lying or sitting, ``nod_deg`` and
+    ``look_deg`` turn the neck, ``slouch_deg`` bends the trunk forward, and ``shins_deg`` and
+    ``thighs_apart_deg`` are those of somebody sitting.
     Across the body the other hand ``helps``, and between repetitions the arm sinks by
     ``drop_deg``. ``reach`` is how the hand goes behind the back.
     """
@@ -44,6 +50,10 @@ class Manner:
     rhythm: float = 1.0
     hips_deg: float = 0.0
     nod_deg: float = 0.0
+    look_deg: float = 0.0
+    slouch_deg: float = 0.0
+    shins_deg: float = 0.0
+    thighs_apart_deg: float = 0.0
     helps: bool = False
     drop_deg: float = 0.0
     reach: Reach | None = None
@@ -70,6 +80,7 @@ class ClipSpec:
     script: Script | None
     everyday_s: float = 20.0
     position: str = "standing"
+    door: Door | None = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -83,18 +94,19 @@ class Shot:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Take:
-    """A clip ready to be shot."""
+    """A clip ready to be shot; ``near`` are things about the person, as of ``room``."""
 
     spec: ClipSpec
     placed: Placed
     times_s: NDArray[np.float64]
     posed: tuple[Posed, ...]
+    near: NDArray[np.float64] | None = None
 
     def shots(self) -> Iterator[Shot]:
         """Render frame after frame."""
         spec = self.spec
         body = bodies.load(people.ALL[spec.person])
-        renderer = Renderer(body, surface.dress(body), spec.room, self.placed)
+        renderer = Renderer(body, surface.dress(body), spec.room, self.placed, self.near)
         film = Film(spec.lens, spec.seed)
         try:
             for time_s, posed in zip(self.times_s, self.posed, strict=True):
@@ -113,7 +125,21 @@ def prepare(spec: ClipSpec) -> Take:
         posing.stand(body, spec.side, arm, other, stance)
         for arm, other, stance in _moments(spec, times_s, body)
     )
-    return Take(spec, _placed(spec, body, posed), times_s, posed)
+    return Take(spec, _placed(spec, body, posed), times_s, posed, _near(spec, body, posed[0]))
+
+
+def _near(spec: ClipSpec, body: bodies.Body, first: Posed) -> NDArray[np.float64] | None:
+    if spec.door is not None:
+        tag = spec.side[0].upper()
+        elbow_m, wrist_m = first.head(f"lowerarm01.{tag}"), first.head(f"wrist.{tag}")
+        return rooms.door_frame(spec.door, spec.side, wrist_m, wrist_m - elbow_m)
+    if spec.position == "sitting":
+        root_m = first.head("root")
+        skin_m = body.skinned(first)
+        under = np.linalg.norm((skin_m - root_m)[:, :2], axis=1) < SEAT_RADIUS_M
+        seat_m = float(skin_m[under, 2].min()) + SEAT_GIVES_M
+        return rooms.seat(spec.room, seat_m, spec.manner.yaw_deg, root_m)
+    return None
 
 
 def _placed(spec: ClipSpec, body: bodies.Body, posed: tuple[Posed, ...]) -> Placed:
@@ -125,8 +151,12 @@ def _placed(spec: ClipSpec, body: bodies.Body, posed: tuple[Posed, ...]) -> Plac
         points_m = [top_m, *hands_m, *(first.head(f"{low}.{tag}") for tag in "LR")]
         on_the_left = (spec.side == "left") == (spec.position == "supine")
         return place_lying(spec.camera, spec.view, on_the_left, np.array(points_m))
-    highest_m = max(body.height_m + 0.06, hands_m[:, 2].max() + 0.12)
-    lowest_m = 0.45 * body.height_m if spec.camera.distance_m < 2.1 else 0.02
+    crown_m, knees_m = body.height_m, 0.45 * body.height_m
+    if spec.position == "sitting":
+        crown_m += posed[0].head("head")[2] - (body.rig.head("head")[2] - body.sole_m)
+        knees_m = 0.35
+    highest_m = max(crown_m + 0.06, hands_m[:, 2].max() + 0.12)
+    lowest_m = knees_m if spec.camera.distance_m < 2.1 else 0.02
     return place(spec.camera, spec.view, spec.side, lowest_m, highest_m)
 
 
@@ -170,16 +200,22 @@ def _moments(
             posing.Stance(
                 yaw_deg=manner.yaw_deg + yaw_deg + drift[1][i],
                 sway_deg=(float(sway[0][i]), float(sway[1][i])),
-                lean_deg=manner.lean_deg * done + lean_deg + 0.4 * manner.breath_deg * breath[i],
+                lean_deg=manner.slouch_deg
+                + manner.lean_deg * done
+                + lean_deg
+                + 0.4 * manner.breath_deg * breath[i],
                 side_lean_deg=manner.side_lean_deg * done,
                 twist_deg=manner.twist_deg * done,
                 hike_deg=manner.hike_deg * done + manner.breath_deg * breath[i],
                 other_hike_deg=manner.breath_deg * breath[i],
-                head_deg=(manner.nod_deg + float(head[0][i]), float(head[1][i])),
+                head_deg=(manner.nod_deg + float(head[0][i]), manner.look_deg + float(head[1][i])),
+                feet_apart_deg=manner.thighs_apart_deg,
                 rhythm=manner.rhythm,
                 position=spec.position,
                 support_m=spec.room.support_m,
                 hips_deg=manner.hips_deg,
+                shins_deg=manner.shins_deg,
+                door=spec.door,
             ),
         )
 

@@ -11,7 +11,15 @@ from tests.bench import people
 from tests.bench.clip import ClipSpec, Manner
 from tests.bench.motion import Repetition, Script
 from tests.bench.reaching import Reach
-from tests.bench.scene import LYING, draw_camera, draw_lens, draw_lying_camera, draw_room
+from tests.bench.scene import (
+    LYING,
+    Door,
+    draw_camera,
+    draw_door_camera,
+    draw_lens,
+    draw_lying_camera,
+    draw_room,
+)
 from tests.bench.truth import BEHIND_BACK
 
 SETS: dict[str, tuple[people.Person, ...]] = {
@@ -50,6 +58,18 @@ COMBOS: tuple[Combo, ...] = (
     Combo("horizontal-adduction", "standing", "front", (60, 132)),
     Combo("horizontal-adduction", "supine", "foot", (60, 132)),
     Combo("hand-behind-back", "standing", "back", (5, 65)),
+    Combo("external-rotation-0", "doorway", "front", (20, 75)),
+    Combo("flexion", "sitting", "side", (60, 165)),
+    Combo("abduction", "sitting", "front", (55, 160)),
+    Combo("external-rotation-0", "sitting", "front", (5, 70)),
+    Combo("external-rotation-90", "sitting", "side", (20, 85)),
+    Combo("horizontal-adduction", "sitting", "front", (60, 132)),
+    Combo("hand-behind-back", "sitting", "back", (5, 65)),
+    Combo("extension", "prone", "side", (8, 45)),
+    Combo("hand-behind-back", "prone", "foot", (5, 65)),
+    Combo("abduction", "standing", "back", (55, 160)),
+    Combo("abduction", "sitting", "back", (55, 160)),
+    Combo("extension", "sitting", "side", (12, 50)),
 )
 RESTS_DEG = {
     "external-rotation-0": (-35, 0),
@@ -82,6 +102,21 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
         room = replace(room, support_m=support_m, wall_gap_m=gap_m)
         manner = _lying(combo, manner, rng)
         camera = draw_lying_camera(rng, combo.view, support_m, manner.hips_deg > 0.0)
+    door = None
+    if combo.position == "doorway":
+        camera = draw_door_camera(rng)
+        door = Door(
+            round(float(rng.uniform(0, 30)), 1),
+            round(float(rng.uniform(0.035, 0.07)), 3),
+            round(float(rng.uniform(0.08, 0.14)), 3),
+        )
+        # The trunk turns away from the arm, with the feet and in itself.
+        manner = replace(manner, twist_deg=-manner.twist_deg)
+    if combo.position == "sitting":
+        in_the_way = combo.view == "back" or combo.movement == "extension"
+        backrest = not in_the_way and rng.random() < 0.5
+        room = replace(room, backrest=bool(backrest))
+        manner = _sitting(manner, rng)
     return ClipSpec(
         name=f"{combo.name.replace(':', '_')}_{side}_{number:02d}_{person.name}",
         person=person.name,
@@ -96,6 +131,7 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
         manner=manner,
         script=script,
         position=combo.position,
+        door=door,
     )
 
 
@@ -103,6 +139,8 @@ def _script(combo: Combo, rng: np.random.Generator, seconds: float) -> Script:
     low, high = combo.peaks_deg
     count = int(rng.integers(2, 4))
     low_rest, high_rest = RESTS_DEG.get(combo.movement, (0, 4))
+    if combo.position == "doorway":
+        low_rest, high_rest = -10, 10
     rest_deg = float(rng.uniform(low_rest, high_rest))
     # Ends of range spread over the whole span, so that a set covers it.
     peaks = low + (high - low) * ((rng.random() + np.arange(count) / count) % 1.0)
@@ -177,7 +215,7 @@ def _further(combo: Combo, manner: Manner, rng: np.random.Generator) -> Manner:
 def _lying(combo: Combo, manner: Manner, rng: np.random.Generator) -> Manner:
     """The support keeps the trunk still; a pillow lifts the head; knees are bent or straight."""
     bent = combo.position == "supine" and rng.random() < (0.25 if combo.view == "foot" else 0.5)
-    return replace(
+    still = replace(
         manner,
         lean_deg=0.4 * manner.lean_deg,
         twist_deg=0.4 * manner.twist_deg,
@@ -186,4 +224,19 @@ def _lying(combo: Combo, manner: Manner, rng: np.random.Generator) -> Manner:
             float(rng.uniform(12, 32) if combo.view == "foot" else rng.uniform(0, 16)), 1
         ),
         hips_deg=round(float(rng.uniform(38, 56)), 1) if bent else 0.0,
+    )
+    if combo.position == "prone":
+        look_deg = float(rng.choice([-1.0, 1.0]) * rng.uniform(45, 70))
+        return replace(still, nod_deg=0.0, look_deg=round(look_deg, 1))
+    return still
+
+
+def _sitting(manner: Manner, rng: np.random.Generator) -> Manner:
+    return replace(
+        manner,
+        sway_deg=0.0,
+        hips_deg=round(float(rng.uniform(78, 92)), 1),
+        shins_deg=round(float(rng.uniform(-6, 14)), 1),
+        thighs_apart_deg=round(float(rng.uniform(2, 16)), 1),
+        slouch_deg=round(float(rng.uniform(-2, 12)), 1),
     )

@@ -16,7 +16,7 @@ import numpy as np
 from tests.bench.back import Back
 from tests.bench.body import Body
 from tests.bench.reaching import Reach, behind_back, bend, to_elbow
-from tests.bench.scene import LYING
+from tests.bench.scene import LYING, Door
 from tests.bench.skeleton import Array, Posed, Rig, pose, turn, unit
 from tests.bench.truth import Joints, thorax_axes
 
@@ -54,7 +54,9 @@ class Stance:
     """The whole person apart from the arms. ``rhythm`` scales how far the girdle goes along.
 
     ``support_m`` is the height of what a lying person lies on; ``hips_deg`` bends the hips of
-    somebody supine (the feet stay on the support) or sitting.
+    somebody supine (the feet stay on the support) or sitting (the feet stay on the floor), where
+    ``shins_deg`` tilts the shins and ``feet_apart_deg`` spreads the thighs. At a ``door`` the
+    person turns and the forearm does not.
     """
 
     yaw_deg: float = 0.0
@@ -70,6 +72,8 @@ class Stance:
     position: str = "standing"
     support_m: float = 0.0
     hips_deg: float = 0.0
+    shins_deg: float = 0.0
+    door: Door | None = None
 
 
 def stand(body: Body, side: str, arm: Arm, other: Arm, stance: Stance) -> Posed:
@@ -78,7 +82,25 @@ def stand(body: Body, side: str, arm: Arm, other: Arm, stance: Stance) -> Posed:
     Lying, the back or the front is on the support and the shoulders are over x = y = 0.
     """
     root_turn, root_m = _root(body, stance)
-    return stand_rig(body.rig, side, arm, other, stance, root_turn, root_m, body.back)
+    posed = stand_rig(body.rig, side, arm, other, stance, root_turn, root_m, body.back)
+    return posed if stance.door is None else against(posed, side, stance.door)
+
+
+def against(posed: Posed, side: str, door: Door) -> Posed:
+    """Turn and move the whole person so that the forearm keeps its place at a door's post.
+
+    The middle of the forearm stays where it is beside somebody facing -y on the origin, and the
+    forearm points ``aside_deg`` from -y.
+    """
+    s, tag = (1, "R") if side == "right" else (-1, "L")
+    elbow_m, wrist_m = posed.head(f"lowerarm01.{tag}"), posed.head(f"wrist.{tag}")
+    ahead = wrist_m - elbow_m
+    now_deg = np.degrees(np.arctan2(-s * ahead[0], -ahead[1]))
+    whole = turn(UPWARD, -s * (door.aside_deg - now_deg))
+    beside_m = abs(posed.rig.head(f"upperarm01.{tag}")[0]) + 0.04
+    place_m = turn(UPWARD, -s * door.aside_deg) @ np.array([-s * beside_m, -0.13, 0.0])
+    shift_m = (place_m - whole @ (0.5 * (elbow_m + wrist_m))) * (1, 1, 0)
+    return Posed(posed.rig, whole @ posed.turns, posed.heads_m @ whole.T + shift_m)
 
 
 def stand_rig(
@@ -266,6 +288,12 @@ def _legs(rig: Rig, stance: Stance) -> dict[str, Array]:
             out[f"lowerleg01.{tag}"] = turn(LEFT, knee_deg)
             # The soles are flat on the support: a quarter turn from the trunk.
             out[f"foot.{tag}"] = turn(LEFT, 90.0 + stance.hips_deg - knee_deg)
+        elif stance.position == "sitting":
+            spread = turn(UPWARD, s * stance.feet_apart_deg)
+            straight = turn(BACKWARD, s * 3.5)
+            out[f"upperleg01.{tag}"] = spread @ turn(LEFT, -stance.hips_deg) @ straight
+            out[f"lowerleg01.{tag}"] = turn(LEFT, stance.hips_deg + stance.shins_deg)
+            out[f"foot.{tag}"] = turn(LEFT, -stance.shins_deg)
         elif stance.position in LYING:
             # Feet fall outwards on the back, and point away face down.
             point_deg = 28.0 if stance.position == "supine" else 58.0
@@ -294,6 +322,11 @@ def _root(body: Body, stance: Stance) -> tuple[Array, Array]:
             lie = turn(UPWARD, 180.0 + stance.yaw_deg) @ turn(LEFT, 90.0)
         shoulders = 0.5 * (body.rig.head("upperarm01.L") + body.rig.head("upperarm01.R")) - root_m
         return lie, -(lie @ shoulders) * (1, 1, 0) + (0.0, 0.0, stance.support_m + over_m - SINK_M)
+    if stance.position == "sitting":
+        seated = pose(body.rig, _legs(body.rig, stance), {}, np.eye(3), np.zeros(3))
+        ankle_m = body.rig.head("foot.L")[2] - body.sole_m
+        lowest_m = min(seated.head(f"foot.{tag}")[2] for tag in "LR")
+        return turn(UPWARD, stance.yaw_deg), np.array([0.0, 0.0, ankle_m - lowest_m])
     sway = turn(LEFT, stance.sway_deg[0]) @ turn(BACKWARD, stance.sway_deg[1])
     ankle_to_root = np.array([0.0, root_m[1], root_m[2] - body.sole_m])
     whole = turn(UPWARD, stance.yaw_deg) @ sway

@@ -25,9 +25,19 @@ NEAR_M, FAR_M = 0.2, 15.0
 
 
 class Renderer:
-    """One person in one room before one camera; ``draw`` gives a picture for each pose."""
+    """One person in one room before one camera; ``draw`` gives a picture for each pose.
 
-    def __init__(self, body: Body, surfaces: list[Surface], room: Room, placed: Placed) -> None:
+    ``near`` are triangles (N, 3, 10) as of ``room`` that may hide the person.
+    """
+
+    def __init__(
+        self,
+        body: Body,
+        surfaces: list[Surface],
+        room: Room,
+        placed: Placed,
+        near: Array | None = None,
+    ) -> None:
         os.environ.setdefault("LP_NUM_THREADS", "1")
         self._gl: Any = import_module("moderngl")
         self._context: Any = self._gl.create_standalone_context(backend="egl")
@@ -49,8 +59,16 @@ class Renderer:
             ctx.renderbuffer(size, 4, samples=4), ctx.depth_renderbuffer(size, samples=4)
         )
         self._resolved = ctx.framebuffer(ctx.renderbuffer(size, 4))
-        self._light_scene()
+        shadow_room = ctx.program(shaders.ROOM_SHADOW_VERTEX, shaders.SHADOW_FRAGMENT)
+        self._near, self._near_shadow = [], []
+        if near is not None:
+            self._near = [self._things(near.reshape(-1, 10))]
+            corners = ctx.buffer(near.reshape(-1, 10)[:, :3].astype("f4").tobytes())
+            self._near_shadow = [ctx.vertex_array(shadow_room, corners, "in_place")]
+        self._light_scene(shadow_room)
         self._backdrop = self._paint_room(size)
+        # Things near the person are in the light, and in the person's shadow.
+        _set(self._room_program, "lightness", 2.0)
 
     def draw(self, posed: Posed) -> NDArray[np.uint8]:
         """Give the picture (height, width, 3), RGB."""
@@ -63,11 +81,16 @@ class Renderer:
         self._shadow_target.clear(depth=1.0)
         for _, _, shadow in self._layers:
             shadow.render(gl.TRIANGLES)
+        for array in self._near_shadow:
+            array.render(gl.TRIANGLES)
         self._target.use()
         self._target.clear(depth=1.0)
         ctx.disable(gl.DEPTH_TEST)
         self._backdrop.render(gl.TRIANGLES)
         ctx.enable(gl.DEPTH_TEST)
+        ctx.disable(gl.CULL_FACE)
+        for array in self._near:
+            array.render(gl.TRIANGLES)
         for material, array, _ in self._layers:
             # The body is closed; clothes show their inside at the neck and the sleeves.
             (ctx.enable if material == SKIN else ctx.disable)(gl.CULL_FACE)
@@ -86,12 +109,7 @@ class Renderer:
     def _paint_room(self, size: tuple[int, int]) -> Any:
         """Draw the room once in light and once in shadow; a frame mixes the two by its shadow."""
         ctx, gl = self._context, self._gl
-        triangles = rooms.build(self._room, self._placed).reshape(-1, 10)
-        array = ctx.vertex_array(
-            self._room_program,
-            ctx.buffer(triangles.astype("f4").tobytes()),
-            "in_place", "in_normal", "in_colour", "in_kind",
-        )  # fmt: skip
+        array = self._things(rooms.build(self._room, self._placed).reshape(-1, 10))
         ctx.enable(gl.DEPTH_TEST)
         textures = []
         for lightness in (1.0, 0.15):
@@ -114,6 +132,14 @@ class Renderer:
             _set(program, name, slot)
         corners = np.array([-1, -1, 3, -1, -1, 3], "f4")
         return ctx.vertex_array(program, ctx.buffer(corners.tobytes()), "in_place")
+
+    def _things(self, corners: Array) -> Any:
+        """Coloured triangles, their corners (N, 10) as of ``rooms``."""
+        return self._context.vertex_array(
+            self._room_program,
+            self._context.buffer(corners.astype("f4").tobytes()),
+            "in_place", "in_normal", "in_colour", "in_kind",
+        )  # fmt: skip
 
     def _layer(self, surface: Surface) -> tuple[int, Any, Any]:
         order = np.argsort(-surface.weights, axis=1)[:, :4]
@@ -148,7 +174,7 @@ class Renderer:
         # Colours are given as seen; light adds up in linear values.
         self._person["colour"].value = tuple(c**1.5 for c in colours[material])
 
-    def _light_scene(self) -> None:
+    def _light_scene(self, shadow_room: Any) -> None:
         placed, room, body = self._placed, self._room, self._body
         back = -placed.turn[2] * (1, 1, 0)
         angle_rad, up_rad = np.radians(room.key_deg)
@@ -168,7 +194,8 @@ class Renderer:
             _set(program, "key_way", tuple(way))
             _set(program, "key", room.key)
             _set(program, "ambient", room.ambient)
-        _set(self._shadow_person, "light", tuple(light.T.ravel()))
+        for program in (self._shadow_person, shadow_room):
+            _set(program, "light", tuple(light.T.ravel()))
         _set(self._room_program, "along", tuple(across))
         _set(self._person, "eye_rest", tuple(eye_rest))
         _set(self._person, "face_scale", float(face))

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from tests.bench.scene import LYING, Placed, Rgb, Room
-from tests.bench.skeleton import Array
+from tests.bench.scene import LYING, Door, Placed, Rgb, Room
+from tests.bench.skeleton import Array, turn
 
 PLAIN, PLANKS, CARPET, TILES, STRIPES, PAPER, GLOW, LEAVES = range(8)
 WALL_KINDS, FLOOR_KINDS = (PLAIN, STRIPES, PAPER), (PLANKS, CARPET, TILES)
@@ -55,6 +55,50 @@ def _bed(room: Room) -> list[Box]:
         ((-0.505, -1.605, top - 0.10), (0.505, -0.75, top + 0.004), room.accent, STRIPES),
         ((-0.30, 0.10, top), (0.30, 0.50, top + 0.08), (0.66, 0.68, 0.72), PAPER),
     ]
+
+
+def seat(room: Room, seat_m: float, yaw_deg: float, root_m: Array) -> Array:
+    """Give the triangles of a stool or chair under somebody's root (3,), its top at a height."""
+    wood: Rgb = (0.42, 0.27, 0.16) if room.things_seed % 2 else (0.30, 0.30, 0.31)
+    back, front, half = 0.16, -0.26, 0.21
+    boxes: list[Box] = [((-half, front, seat_m - 0.045), (half, back, seat_m), wood, PLAIN)]
+    for x in (-half, half - 0.04):
+        boxes.append(((x, front, 0.0), (x + 0.04, front + 0.04, seat_m - 0.045), wood, PLAIN))
+        top_m = seat_m + 0.40 if room.backrest else seat_m - 0.045
+        boxes.append(((x, back, 0.0), (x + 0.04, back + 0.04, top_m), wood, PLAIN))
+    if room.backrest:
+        boxes.append(((-half, back, seat_m + 0.18), (half, back + 0.025, seat_m + 0.40), wood, 0))
+    return _put(boxes, root_m, yaw_deg)
+
+
+def door_frame(door: Door, side: str, wrist_m: Array, forearm: Array) -> Array:
+    """Give the triangles of a frame whose post touches the palm's side of a wrist (3,).
+
+    ``forearm`` (3,) points from elbow to wrist. The other post is a door's width behind.
+    """
+    way = np.arctan2(forearm[0], -forearm[1])
+    # Along -y the forearm; the palm faces the person's middle.
+    inner = 1.0 if side == "right" else -1.0
+    white: Rgb = (0.74, 0.73, 0.70)
+    gap_m = 0.038
+    low_x, high_x = sorted((inner * gap_m, inner * (gap_m + door.thick_m)))
+    y0, y1 = -0.09, -0.09 + door.deep_m
+    behind_m = y1 + 0.86
+    boxes: list[Box] = [
+        ((low_x, y0, 0.0), (high_x, y1, 2.1), white, PLAIN),
+        ((low_x, behind_m, 0.0), (high_x, behind_m + door.deep_m, 2.1), white, PLAIN),
+        ((low_x, y0, 2.02), (high_x, behind_m + door.deep_m, 2.12), white, PLAIN),
+    ]
+    return _put(boxes, wrist_m, float(np.degrees(way)))
+
+
+def _put(boxes: list[Box], origin_m: Array, yaw_deg: float) -> Array:
+    """Turn boxes about the vertical and put them over a point's x and y."""
+    triangles = np.concatenate([_box(*box) for box in boxes])
+    turned = turn(np.array([0.0, 0.0, 1.0]), yaw_deg)
+    triangles[..., 0:3] = triangles[..., 0:3] @ turned.T + origin_m * (1, 1, 0)
+    triangles[..., 3:6] = triangles[..., 3:6] @ turned.T
+    return triangles
 
 
 def _shell(room: Room) -> list[Box]:

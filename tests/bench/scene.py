@@ -7,7 +7,7 @@ Camera axes: x picture right, y down, z forward (pinhole, square pixels, no dist
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -69,7 +69,7 @@ class Placed:
 class Room:
     """Walls, floor, things and light. ``key_deg``: the light's turn from the camera, height.
 
-    ``support_m`` is the height of what a lying person lies on.
+    ``support_m`` is the height of what a lying person lies on; ``backrest`` is a chair's.
     """
 
     wall: Rgb
@@ -84,6 +84,20 @@ class Room:
     ambient: Rgb = (0.75, 0.78, 0.85)
     position: str = "standing"
     support_m: float = 0.0
+    backrest: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Door:
+    """A door frame that the forearm rests against, its post on the palm's side.
+
+    ``aside_deg`` turns the forearm from the world's -y to the person's own side; the post is
+    ``thick_m`` across and ``deep_m`` along the forearm.
+    """
+
+    aside_deg: float = 15.0
+    thick_m: float = 0.05
+    deep_m: float = 0.11
 
 
 @dataclass(frozen=True, slots=True)
@@ -173,6 +187,17 @@ def draw_camera(rng: np.random.Generator, size_px: tuple[int, int] = (640, 480))
         off_axis_deg=round(float(np.clip(rng.normal(0, 7), -15, 15)), 2),
         roll_deg=round(float(np.clip(rng.normal(0, 0.8), -2, 2)), 2),
         aside_m=round(float(rng.normal(0, 0.08)), 3),
+    )
+
+
+def draw_door_camera(rng: np.random.Generator, size_px: tuple[int, int] = (640, 480)) -> Camera:
+    """Draw a place before a door frame, up to a shelf's height."""
+    camera = draw_camera(rng, size_px)
+    nearest_m = float(np.interp(camera.fov_deg, (52, 73), (2.4, 1.8)))
+    return replace(
+        camera,
+        distance_m=round(float(rng.uniform(nearest_m, 3.0)), 3),
+        height_m=round(float(rng.uniform(0.9, 2.15)), 3),
     )
 
 

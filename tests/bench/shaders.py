@@ -186,6 +186,13 @@ void main() {
 """
 )
 
+ROOM_SHADOW_VERTEX = """
+#version 330
+in vec3 in_place;
+uniform mat4 light; out float cut;
+void main() { cut = 1.0; gl_Position = light * vec4(in_place, 1.0); }
+"""
+
 BACKDROP_VERTEX = """
 #version 330
 in vec2 in_place; out vec2 at;

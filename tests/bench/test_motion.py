@@ -9,7 +9,7 @@ from tests.bench import drawing_lots, everyday, posing, truth
 from tests.bench.back import COLUMNS, Back
 from tests.bench.motion import HOLD_BAND_DEG, Repetition, Script, wobble
 from tests.bench.reaching import Reach, bend
-from tests.bench.scene import Camera, draw_lying_camera, place, place_lying
+from tests.bench.scene import Camera, Door, draw_lying_camera, place, place_lying
 from tests.bench.skeleton import Array, Rig, pose
 
 SCRIPT = Script(
@@ -189,6 +189,35 @@ def test_a_helping_hand_comes_to_the_other_elbow() -> None:
     assert truth.angle_deg("horizontal-adduction", "right", truth.Joints.of(posed)) == (
         pytest.approx(110.0, abs=1.0)
     )
+
+
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_at_a_door_the_trunk_turns_and_the_forearm_stays(side: str) -> None:
+    rig = stick_rig()
+    seen = []
+    for angle_deg in (-8.0, 30.0, 70.0):
+        posed = posing.against(
+            posing.stand_rig(
+                rig, side, posing.Arm("external-rotation-0", angle_deg, elbow_deg=90.0),
+                posing.Arm("flexion", 3.0), LEANING, np.eye(3), rig.head("root"),
+            ),
+            side, Door(aside_deg=20.0),
+        )  # fmt: skip
+        joints = truth.Joints.of(posed)
+        assert truth.angle_deg("external-rotation-0", side, joints) == pytest.approx(
+            angle_deg, abs=1.0
+        )
+        row, s = (0, -1) if side == "left" else (1, 1)
+        forearm = joints.wrists_m[row] - joints.elbows_m[row]
+        # World x is the person's left.
+        assert np.degrees(np.arctan2(-s * forearm[0], -forearm[1])) == pytest.approx(20.0)
+        forward = truth.thorax_axes(joints)[:, 0]
+        facing_deg = float(np.degrees(np.arctan2(-s * forward[0], -forward[1])))
+        seen.append((joints.elbows_m[row] + joints.wrists_m[row], facing_deg))
+    middles, facings_deg = zip(*seen, strict=True)
+    assert np.ptp([middle[:2] for middle in middles], axis=0) == pytest.approx(0.0, abs=1e-9)
+    # Away from the arm, about as far as the rotation grows.
+    assert facings_deg[0] - facings_deg[2] == pytest.approx(78.0, abs=8.0)
 
 
 def test_a_raised_arm_carries_its_joint_centre_up_by_centimetres() -> None:
