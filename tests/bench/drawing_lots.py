@@ -101,7 +101,8 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
         gap_m = round(room.wall_gap_m + 0.75, 2)
         room = replace(room, support_m=support_m, wall_gap_m=gap_m)
         manner = _lying(combo, manner, rng)
-        camera = draw_lying_camera(rng, combo.view, support_m, manner.hips_deg > 0.0)
+        hidden = combo.position == "prone" or manner.hips_deg > 0.0
+        camera = draw_lying_camera(rng, combo.view, support_m, hidden)
     door = None
     if combo.position == "doorway":
         camera = draw_door_camera(rng)

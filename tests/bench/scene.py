@@ -205,12 +205,15 @@ def draw_lying_camera(
     rng: np.random.Generator,
     view: str,
     support_m: float,
-    knees_bent: bool,
+    hidden: bool,
     size_px: tuple[int, int] = (640, 480),
 ) -> Camera:
-    """Draw a laptop beside somebody lying, or raised at the foot end, above bent knees."""
+    """Draw a laptop beside somebody lying, or raised at the foot end.
+
+    ``hidden``: bent knees or buttocks would hide the trunk from a low camera at the feet.
+    """
     low_m, high_m = (0.8, 1.6) if view == "foot" else (max(0.4, support_m + 0.2), 1.2)
-    if view == "foot" and knees_bent:
+    if view == "foot" and hidden:
         low_m = 1.2
     near_m, far_m = (2.0, 3.0) if view == "foot" else (1.8, 2.8)
     fov_deg = float(rng.uniform(52, 73))

@@ -254,7 +254,7 @@ def test_a_camera_by_somebody_lying_sees_the_trunk_and_the_raised_hand(
     view: str, seed: int
 ) -> None:
     rng = np.random.default_rng(seed)
-    camera = draw_lying_camera(rng, view, 0.4, knees_bent=False)
+    camera = draw_lying_camera(rng, view, 0.4, hidden=False)
     # Hips, crown of the head, a hand straight up and one out on the camera's side.
     points_m = np.array(
         [[0.1, -0.5, 0.5], [-0.1, -0.5, 0.5], [0, 0.33, 0.55], [-0.2, 0, 1.15], [-0.45, 0.1, 0.5]]
