@@ -87,8 +87,7 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
     key = combo.movement if start < FOUNDING else combo.name
     seed = crc32(f"{which}/{key}/{number}".encode())
     rng = np.random.default_rng(seed)
-    members = SETS[which]
-    person = members[(number + 2 * start) % len(members)]
+    person = _member(which, number, start)
     side = ("right", "left")[(number + start) % 2]
     script = _script(combo, rng, seconds)
     camera = draw_camera(rng)
@@ -96,6 +95,11 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
     lens = draw_lens(rng)
     manner = _manner(combo.movement, rng)
     manner = _further(combo, manner, rng)
+    if manner.reach is not None:
+        # Over a loose shirt, not in it.
+        over_m = person.outfit.loose_mm / 1000 + 0.02 if person.outfit.loose_mm > 18 else 0.0
+        reach = replace(manner.reach, behind_m=max(manner.reach.behind_m, over_m))
+        manner = replace(manner, reach=reach)
     if combo.position in LYING:
         support_m = float(rng.choice([0.02, round(float(rng.uniform(0.3, 0.5)), 2)]))
         gap_m = round(room.wall_gap_m + 0.75, 2)
@@ -134,6 +138,15 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
         position=combo.position,
         door=door,
     )
+
+
+def _member(which: str, number: int, start: int) -> people.Person:
+    """Everybody's turn: the founders of the list, then the others, and round again."""
+    members, first = SETS[which], people.FOUNDERS[which]
+    place = number % len(members)
+    if place < first:
+        return members[(place + 2 * start) % first]
+    return members[first + (place - first + start) % (len(members) - first)]
 
 
 def _script(combo: Combo, rng: np.random.Generator, seconds: float) -> Script:

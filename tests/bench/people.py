@@ -1,7 +1,8 @@
 """The invented people: who is for tuning and who is for judging, for good.
 
 Estimators may be looked at, fitted and chosen on TUNING people only; a JUDGING person is used to
-state a number and for nothing else. Never move anybody from one list to the other.
+state a number and for nothing else. Never move anybody from one list to the other, and add people
+at the end only: clips are drawn by the place in the list.
 """
 
 from __future__ import annotations
@@ -45,7 +46,7 @@ PALE, FAIR, TAN = (0.87, 0.67, 0.57), (0.80, 0.58, 0.46), (0.66, 0.44, 0.31)
 BROWN, DARK = (0.43, 0.27, 0.18), (0.26, 0.155, 0.105)
 BLACK_HAIR, BROWN_HAIR, GREY_HAIR = (0.035, 0.03, 0.03), (0.16, 0.09, 0.05), (0.52, 0.51, 0.50)
 WHITE_HAIR, BLOND_HAIR, RED_HAIR = (0.78, 0.77, 0.75), (0.55, 0.42, 0.24), (0.36, 0.14, 0.06)
-SHORT, BALDING, BOB, BUN = "short", "balding", "bob", "bun"
+SHORT, BALDING, BOB, BUN, LONG = "short", "balding", "bob", "bun", "long"
 
 TUNING: tuple[Person, ...] = (
     Person(
@@ -185,7 +186,27 @@ TUNING: tuple[Person, ...] = (
             BUN,
         ),
     ),
-)
+    Person(
+        "nettle", 1.0, 0.70, 0.40, 0.92, 0.45, 0.45,
+        Outfit(DARK, (0.36, 0.12, 0.16), 1.85, (0.10, 0.10, 0.12), False, (0.55, 0.55, 0.56),
+               BLACK_HAIR, LONG, loose_mm=24.0),
+    ),
+    Person(
+        "olive", 0.0, 0.98, 0.35, 0.50, 0.40, 0.5,
+        Outfit(PALE, (0.27, 0.31, 0.20), 1.75, (0.30, 0.28, 0.24), False, (0.14, 0.12, 0.10),
+               WHITE_HAIR, BALDING, loose_mm=22.0),
+    ),
+    Person(
+        "poppy", 1.0, 0.67, 0.50, 0.45, 0.48, 0.6,
+        Outfit(FAIR, (0.66, 0.65, 0.62), 0.75, (0.13, 0.16, 0.26), False, (0.72, 0.72, 0.73),
+               BLOND_HAIR, LONG, loose_mm=28.0),
+    ),
+    Person(
+        "quince", 0.0, 0.72, 0.55, 0.80, 0.46, 0.5,
+        Outfit(BROWN, (0.12, 0.13, 0.15), 0.95, (0.28, 0.29, 0.31), True, (0.60, 0.58, 0.55),
+               BLACK_HAIR, SHORT, loose_mm=30.0),
+    ),
+)  # fmt: skip
 
 JUDGING: tuple[Person, ...] = (
     Person(
@@ -218,6 +239,33 @@ JUDGING: tuple[Person, ...] = (
         Outfit(TAN, (0.58, 0.24, 0.10), 0.55, (0.09, 0.10, 0.12), False, (0.24, 0.15, 0.09),
                WHITE_HAIR, SHORT, stripes=True, loose_mm=12.0),
     ),
+    Person(
+        "reed", 0.0, 0.67, 0.55, 0.36, 0.50, 0.6,
+        Outfit(DARK, (0.64, 0.42, 0.12), 0.70, (0.11, 0.11, 0.13), False, (0.75, 0.75, 0.75),
+               BLACK_HAIR, SHORT, loose_mm=27.0),
+    ),
+    Person(
+        "sage", 1.0, 0.95, 0.38, 0.88, 0.38, 0.4,
+        Outfit(FAIR, (0.25, 0.37, 0.47), 1.85, (0.16, 0.14, 0.15), False, (0.30, 0.26, 0.24),
+               GREY_HAIR, BUN, loose_mm=20.0),
+    ),
+    Person(
+        "thyme", 0.0, 0.82, 0.50, 0.82, 0.44, 0.5,
+        Outfit(TAN, (0.44, 0.45, 0.47), 1.90, (0.10, 0.13, 0.21), False, (0.09, 0.09, 0.09),
+               BROWN_HAIR, SHORT, loose_mm=26.0),
+    ),
+    Person(
+        "violet", 1.0, 0.67, 0.50, 0.38, 0.43, 0.6,
+        Outfit(PALE, (0.20, 0.11, 0.26), 1.80, (0.40, 0.38, 0.36), False, (0.14, 0.14, 0.15),
+               RED_HAIR, LONG, loose_mm=12.0),
+    ),
+    Person(
+        "willow", 1.0, 0.80, 0.42, 0.42, 0.40, 0.5,
+        Outfit(BROWN, (0.60, 0.62, 0.58), 0.80, (0.08, 0.08, 0.10), False, (0.48, 0.14, 0.14),
+               BLACK_HAIR, LONG, loose_mm=25.0),
+    ),
 )  # fmt: skip
+FOUNDERS = {"tuning": 7, "judging": 6}
+"""So many of each list were there first; their clips keep their people."""
 
 ALL: dict[str, Person] = {person.name: person for person in TUNING + JUDGING}

@@ -14,7 +14,7 @@ from numpy.typing import NDArray
 from scipy.sparse import coo_matrix, csr_matrix, diags
 
 from tests.bench.body import Body, normals_of
-from tests.bench.people import BALDING, BOB, BUN
+from tests.bench.people import BALDING, BOB, BUN, LONG
 from tests.bench.skeleton import Array, unit
 
 SKIN, SHIRT, TROUSERS, SHOES, HAIR = range(5)
@@ -53,7 +53,9 @@ def dress(body: Body) -> list[Surface]:
     ]
     if look.hair_style == BUN:
         layers.append(_bun(body))
-    thick_m = {BOB: 0.024, BUN: 0.012}.get(look.hair_style, 0.013)
+    if look.hair_style == LONG:
+        layers.append(_long_hair(body, loose_m))
+    thick_m = {BOB: 0.024, LONG: 0.024, BUN: 0.012}.get(look.hair_style, 0.013)
     layers.append(_shell(body, HAIR, hair_m, thick_m, smooth, 10))
     # Skin well under a garment is left out: it cannot poke through when the cloth is bent.
     covered_m = np.max([shirt_m, trousers_m, shoes_m], axis=0)
@@ -160,12 +162,12 @@ def _hair_cut(body: Body) -> Array:
     cut = np.where(local[:, 2] > 0.035, hairline, np.minimum(hairline, sides))
     if style == BALDING:
         cut = np.minimum(cut, 0.052 - local[:, 2])
-    if style == BOB:
+    if style in (BOB, LONG):
         behind = np.minimum(local[:, 1] - 0.052, local[:, 2] + 0.095)
         cut = np.maximum(cut, behind)
-    if style != BOB:
+    if style not in (BOB, LONG):
         cut = np.minimum(cut, 0.03 * (_at_ear(body) - 1.0))
-    on_head = body.share("head") + body.share("neck03") > (0.25 if style == BOB else 0.5)
+    on_head = body.share("head") + body.share("neck03") > (0.25 if style in (BOB, LONG) else 0.5)
     return np.where(on_head, cut * k, -0.05)
 
 
@@ -176,6 +178,45 @@ def _at_ear(body: Body) -> Array:
     local = (body.vertices_m - np.array([0.0, eye[1], eye[2]])) / k
     away = np.linalg.norm((local[:, 1:] - (0.079, -0.016)) / (0.024, 0.036), axis=1)
     return np.where(np.abs(local[:, 0]) > 0.064, away, 9.0)
+
+
+def _long_hair(body: Body, loose_m: float) -> Surface:
+    """Hair from the back of the head down to between the shoulder blades, over the shirt."""
+    head = body.rig.head
+    eye, neck, v = head("eye.L"), head("neck01"), body.vertices_m
+    k = (v[:, 2].max() - eye[2]) / 0.109
+    body_skin = v[body.share("head") + body.share("neck") + body.share("spine") > 0.5]
+    z = np.linspace(eye[2] + 0.03 * k, neck[2] - 0.15 * k, 22)
+    x = np.linspace(-0.088, 0.088, 15) * k
+    behind = np.full((len(z), len(x)), -np.inf)
+    for i, height in enumerate(z):
+        near = body_skin[np.abs(body_skin[:, 2] - height) < 0.02]
+        for j, aside in enumerate(x):
+            column = near[np.abs(near[:, 0] - aside) < 0.025 * k]
+            behind[i, j] = column[:, 1].max() if len(column) else -np.inf
+    occiput = behind[z > eye[2] - 0.06 * k].max(axis=0)
+    fallen_m = np.clip(eye[2] - 0.04 * k - z, 0.0, None)[:, None]
+    # It hangs from the back of the head and lies on the shirt where the back comes out.
+    lying_m = np.where(z < neck[2] + 0.02, loose_m + 0.016, 0.012)[:, None]
+    y = np.maximum(behind + lying_m, occiput - 0.30 * fallen_m + 0.006)
+    y = np.minimum(y, occiput.max() + 0.05 * k)
+    for _ in range(3):
+        y[1:-1] = 0.25 * y[:-2] + 0.5 * y[1:-1] + 0.25 * y[2:]
+    narrow = 1.0 - 0.25 * (np.arange(len(z)) / len(z))[:, None] ** 2
+    grid = np.stack(np.broadcast_arrays(x[None] * narrow, y, z[:, None]), axis=-1)
+    i, j = np.meshgrid(np.arange(len(z) - 1), np.arange(len(x) - 1), indexing="ij")
+    a, n = (i * len(x) + j).ravel(), len(x)
+    faces = np.concatenate(
+        [np.stack([a, a + n, a + 1], axis=1), np.stack([a + 1, a + n, a + n + 1], axis=1)]
+    ).astype(np.int32)
+    vertices_m = grid.reshape(-1, 3)
+    on_head = np.clip((vertices_m[:, 2] - neck[2]) / (eye[2] - 0.08 * k - neck[2]), 0.0, 1.0)
+    weights = np.zeros((len(vertices_m), len(body.rig.names)))
+    weights[:, body.rig.index["head"]] = on_head
+    weights[:, body.rig.index["spine01"]] = 1.0 - on_head
+    ones = np.ones(len(vertices_m))
+    normals = normals_of(vertices_m, faces)
+    return Surface(HAIR, vertices_m, normals, faces, ones, 0 * ones, weights)
 
 
 def _bun(body: Body) -> Surface:

@@ -61,6 +61,17 @@ def test_lots_are_the_same_every_time_and_the_sets_share_nobody() -> None:
     assert not names["tuning"] & names["judging"]
 
 
+def test_the_first_clips_keep_their_people_and_everybody_has_a_turn() -> None:
+    flexion = drawing_lots.COMBOS[0]
+    for which, names in (
+        ("tuning", "amber basil cedar dahlia elm fern ginkgo"),
+        ("judging", "hazel iris jasper kale laurel maple"),
+    ):
+        drawn = [drawing_lots.draw(which, flexion, n, 20.0, 15.0).person for n in range(11)]
+        assert drawn[: len(names.split())] == names.split()
+        assert set(drawn) == {person.name for person in drawing_lots.SETS[which]}
+
+
 def test_everyday_movement_rests_in_no_raised_pose_for_two_seconds() -> None:
     times_s = np.arange(0, 60, 0.1)
     arms = everyday.perform(times_s, np.random.default_rng(4))
