@@ -10,77 +10,15 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tests.bench import body as bodies
-from tests.bench import everyday, people, posing, surface, truth
-from tests.bench import room as rooms
-from tests.bench.motion import Script, wobble
+from tests.bench import everyday, people, posing, staging, surface, truth
+from tests.bench.motion import wobble
 from tests.bench.picture import Film
-from tests.bench.reaching import Reach
-from tests.bench.renderer import Renderer
-from tests.bench.scene import LYING, Camera, Door, Lens, Placed, Room, place, place_lying
+from tests.bench.renderer import Figure, Renderer
+from tests.bench.scene import Placed
 from tests.bench.skeleton import Posed
+from tests.bench.spec import ClipSpec, Manner
 
-SEAT_RADIUS_M, SEAT_GIVES_M = 0.2, 0.012
-"""Skin this near the root sits on the seat, and sinks in by so much."""
-
-
-@dataclass(frozen=True, slots=True)
-class Manner:
-    """How this person does it: deviations at the end of range, and restlessness throughout.
-
-    ``hike``, lean (forward), side lean (away), twist (shoulder backward) grow with the movement.
-    All the time ``hips_deg`` bends the hips of somebody lying or sitting, ``nod_deg`` and
-    ``look_deg`` turn the neck, ``slouch_deg`` bends the trunk forward, and ``shins_deg`` and
-    ``thighs_apart_deg`` are those of somebody sitting.
-    Across the body the other hand ``helps``, and between repetitions the arm sinks by
-    ``drop_deg``. ``reach`` is how the hand goes behind the back.
-    """
-
-    hike_deg: float = 0.0
-    lean_deg: float = 0.0
-    side_lean_deg: float = 0.0
-    twist_deg: float = 0.0
-    away_deg: float = 9.0
-    away_change_deg: float = 0.0
-    elbow_deg: float = 9.0
-    forward_deg: float = 0.0
-    sway_deg: float = 0.7
-    breath_deg: float = 0.5
-    wobble_deg: float = 0.6
-    yaw_deg: float = 0.0
-    rhythm: float = 1.0
-    hips_deg: float = 0.0
-    nod_deg: float = 0.0
-    look_deg: float = 0.0
-    slouch_deg: float = 0.0
-    shins_deg: float = 0.0
-    thighs_apart_deg: float = 0.0
-    helps: bool = False
-    drop_deg: float = 0.0
-    reach: Reach | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class ClipSpec:
-    """Everything a clip follows from. ``script`` is None for everyday movement.
-
-    For a hand behind the back the script's degrees are per cent of 1 - reach ratio.
-    """
-
-    name: str
-    person: str
-    movement: str
-    side: str
-    view: str
-    seed: int
-    fps: float
-    camera: Camera
-    room: Room
-    lens: Lens
-    manner: Manner
-    script: Script | None
-    everyday_s: float = 20.0
-    position: str = "standing"
-    door: Door | None = None
+__all__ = ["ClipSpec", "Manner", "Shot", "Take", "prepare"]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -101,12 +39,17 @@ class Take:
     times_s: NDArray[np.float64]
     posed: tuple[Posed, ...]
     near: NDArray[np.float64] | None = None
+    bystander: tuple[bodies.Body, Posed] | None = None
 
     def shots(self) -> Iterator[Shot]:
         """Render frame after frame."""
         spec = self.spec
         body = bodies.load(people.ALL[spec.person])
-        renderer = Renderer(body, surface.dress(body), spec.room, self.placed, self.near)
+        figures = [Figure(body, surface.dress(body))]
+        if self.bystander is not None:
+            other, still = self.bystander
+            figures.append(Figure(other, surface.dress(other), still))
+        renderer = Renderer(figures, spec.room, self.placed, self.near)
         film = Film(spec.lens, spec.seed)
         try:
             for time_s, posed in zip(self.times_s, self.posed, strict=True):
@@ -125,39 +68,9 @@ def prepare(spec: ClipSpec) -> Take:
         posing.stand(body, spec.side, arm, other, stance)
         for arm, other, stance in _moments(spec, times_s, body)
     )
-    return Take(spec, _placed(spec, body, posed), times_s, posed, _near(spec, body, posed[0]))
-
-
-def _near(spec: ClipSpec, body: bodies.Body, first: Posed) -> NDArray[np.float64] | None:
-    if spec.door is not None:
-        tag = spec.side[0].upper()
-        elbow_m, wrist_m = first.head(f"lowerarm01.{tag}"), first.head(f"wrist.{tag}")
-        return rooms.door_frame(spec.door, spec.side, wrist_m, wrist_m - elbow_m)
-    if spec.position == "sitting":
-        root_m = first.head("root")
-        skin_m = body.skinned(first)
-        under = np.linalg.norm((skin_m - root_m)[:, :2], axis=1) < SEAT_RADIUS_M
-        seat_m = float(skin_m[under, 2].min()) + SEAT_GIVES_M
-        return rooms.seat(spec.room, seat_m, spec.manner.yaw_deg, root_m)
-    return None
-
-
-def _placed(spec: ClipSpec, body: bodies.Body, posed: tuple[Posed, ...]) -> Placed:
-    hands_m = np.array([p.head(f"finger3-1.{spec.side[0].upper()}") for p in posed])
-    if spec.position in LYING:
-        first = posed[0]
-        top_m = first.carried("head", np.array([0.0, 0.0, body.vertices_m[:, 2].max()]))
-        low = "lowerleg01" if spec.view == "side" else "upperleg01"
-        points_m = [top_m, *hands_m, *(first.head(f"{low}.{tag}") for tag in "LR")]
-        on_the_left = (spec.side == "left") == (spec.position == "supine")
-        return place_lying(spec.camera, spec.view, on_the_left, np.array(points_m))
-    crown_m, knees_m = body.height_m, 0.45 * body.height_m
-    if spec.position == "sitting":
-        crown_m += posed[0].head("head")[2] - (body.rig.head("head")[2] - body.sole_m)
-        knees_m = 0.35
-    highest_m = max(crown_m + 0.06, hands_m[:, 2].max() + 0.12)
-    lowest_m = knees_m if spec.camera.distance_m < 2.1 else 0.02
-    return place(spec.camera, spec.view, spec.side, lowest_m, highest_m)
+    placed = staging.put_camera(spec, body, posed)
+    near = staging.near(spec, body, posed[0], placed)
+    return Take(spec, placed, times_s, posed, near, staging.bystander(spec, placed))
 
 
 def _moments(
@@ -223,11 +136,12 @@ def _moments(
 def _exercise_arm(spec: ClipSpec, angle_deg: float, done: float, out_deg: float) -> posing.Arm:
     manner, movement = spec.manner, spec.movement
     away_deg = manner.away_deg + manner.away_change_deg * done
+    elbow_deg = manner.elbow_deg + manner.elbow_change_deg * done
     low = max(0.0, 1.0 - abs(angle_deg) / 60.0)
     smooth = _smooth(angle_deg / 160.0)
     if movement.startswith("external-rotation"):
         return posing.Arm(
-            movement, angle_deg, away_deg=away_deg + out_deg, elbow_deg=manner.elbow_deg,
+            movement, angle_deg, away_deg=away_deg + out_deg, elbow_deg=elbow_deg,
             pronation_deg=5.0, forward_deg=manner.forward_deg,
         )  # fmt: skip
     if movement == truth.BEHIND_BACK:
@@ -240,14 +154,14 @@ def _exercise_arm(spec: ClipSpec, angle_deg: float, done: float, out_deg: float)
     if movement == "horizontal-adduction":
         sink_deg = manner.drop_deg * (1.0 - _smooth(done / 0.3))
         return posing.Arm(
-            movement, angle_deg, away_deg=away_deg - sink_deg, elbow_deg=manner.elbow_deg,
+            movement, angle_deg, away_deg=away_deg - sink_deg, elbow_deg=elbow_deg,
             pronation_deg=30.0,
         )  # fmt: skip
     axial_deg = {"flexion": -30.0 * smooth, "abduction": 60.0 * smooth}.get(movement, 0.0)
     # The girth of the trunk only matters to an arm that hangs beside it.
     extra_deg = 0.0 if movement == "abduction" else out_deg * max(low, 0.2)
     return posing.Arm(
-        movement, angle_deg, away_deg=away_deg + extra_deg, elbow_deg=manner.elbow_deg,
+        movement, angle_deg, away_deg=away_deg + extra_deg, elbow_deg=elbow_deg,
         axial_deg=axial_deg, pronation_deg=18.0 * low + 4.0,
     )  # fmt: skip
 

@@ -8,18 +8,21 @@ from zlib import crc32
 import numpy as np
 
 from tests.bench import people
-from tests.bench.clip import ClipSpec, Manner
+from tests.bench.hardening import harden
 from tests.bench.motion import Repetition, Script
 from tests.bench.reaching import Reach
 from tests.bench.scene import (
     LYING,
+    Camera,
     Door,
+    Room,
     draw_camera,
     draw_door_camera,
     draw_lens,
     draw_lying_camera,
     draw_room,
 )
+from tests.bench.spec import ClipSpec, Manner
 from tests.bench.truth import BEHIND_BACK
 
 SETS: dict[str, tuple[people.Person, ...]] = {
@@ -81,11 +84,24 @@ FOUNDING = 5
 """So many combinations keep the seeds they always had."""
 
 
-def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> ClipSpec:
-    """Give clip ``number`` of a combination in a set; people and arms take turns."""
+def draw(
+    which: str,
+    combo: Combo,
+    number: int,
+    seconds: float,
+    fps: float,
+    hard: bool = False,
+    retake: int = 0,
+) -> ClipSpec:
+    """Give clip ``number`` of a combination in a set; people and arms take turns.
+
+    ``hard`` draws other movements and makes them difficult. ``retake`` 1, 2 ... is the same clip
+    with the camera in another place.
+    """
     start = COMBOS.index(combo)
     key = combo.movement if start < FOUNDING else combo.name
-    seed = crc32(f"{which}/{key}/{number}".encode())
+    key = f"{which}/{key}/{number}" + ("/hard" if hard else "")
+    seed = crc32(key.encode())
     rng = np.random.default_rng(seed)
     person = _member(which, number, start)
     side = ("right", "left")[(number + start) % 2]
@@ -122,8 +138,12 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
         backrest = not in_the_way and rng.random() < 0.5
         room = replace(room, backrest=bool(backrest))
         manner = _sitting(manner, rng)
-    return ClipSpec(
-        name=f"{combo.name.replace(':', '_')}_{side}_{number:02d}_{person.name}",
+    if retake:
+        again = np.random.default_rng(crc32(f"{key}/r{retake}".encode()))
+        camera = _moved(combo, camera, room, manner, again)
+    name = f"{combo.name.replace(':', '_')}_{side}_{number:02d}_{person.name}"
+    spec = ClipSpec(
+        name=name + ("_hard" if hard else "") + (f"_r{retake}" if retake else ""),
         person=person.name,
         movement=combo.movement,
         side=side,
@@ -138,6 +158,22 @@ def draw(which: str, combo: Combo, number: int, seconds: float, fps: float) -> C
         position=combo.position,
         door=door,
     )
+    return harden(spec, SETS[which], np.random.default_rng([seed, 1])) if hard else spec
+
+
+def _moved(
+    combo: Combo, camera: Camera, room: Room, manner: Manner, rng: np.random.Generator
+) -> Camera:
+    """Put the same camera somewhere else."""
+    size_px = (camera.width_px, camera.height_px)
+    if combo.position in LYING:
+        hidden = combo.position == "prone" or manner.hips_deg > 0.0
+        return draw_lying_camera(
+            rng, combo.view, room.support_m, hidden, size_px, fov_deg=camera.fov_deg
+        )
+    if combo.position == "doorway":
+        return draw_door_camera(rng, size_px, fov_deg=camera.fov_deg)
+    return draw_camera(rng, size_px, fov_deg=camera.fov_deg)
 
 
 def _member(which: str, number: int, start: int) -> people.Person:

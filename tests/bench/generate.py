@@ -27,6 +27,10 @@ def main() -> None:
     parser.add_argument("--count", type=int, default=6, help="clips of each combination")
     parser.add_argument("--seconds", type=float, default=20.0)
     parser.add_argument("--fps", type=float, default=15.0)
+    parser.add_argument("--hard", action="store_true", help="two to four troubles in every clip")
+    parser.add_argument(
+        "--retake", type=int, default=0, metavar="K", help="the camera in its K-th other place"
+    )
     parser.add_argument("--landmarks-only", action="store_true", help="npz instead of mp4")
     parser.add_argument("--model", type=Path, default=Path("models/pose_full.task"))
     options = parser.parse_args()
@@ -38,7 +42,15 @@ def main() -> None:
         for number in range(options.first, options.first + options.count):
             for name in options.combos:
                 began_s = time.monotonic()
-                spec = drawing_lots.draw(which, combos[name], number, options.seconds, options.fps)
+                spec = drawing_lots.draw(
+                    which,
+                    combos[name],
+                    number,
+                    options.seconds,
+                    options.fps,
+                    options.hard,
+                    options.retake,
+                )
                 target = folder / f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"
                 if target.exists():
                     continue

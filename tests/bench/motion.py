@@ -52,15 +52,22 @@ class TrueHold:
 
 @dataclass(frozen=True, slots=True)
 class Script:
-    """An exercise from beginning to end."""
+    """An exercise from beginning to end.
+
+    With ``jerk`` (0-1) it is done by fits and starts, ``jerk_hz`` a second: its own time runs
+    between 1 - jerk and 1 + jerk times as fast as the clock's.
+    """
 
     rest_deg: float
     repetitions: tuple[Repetition, ...]
     tail_s: float = 2.0
+    jerk: float = 0.0
+    jerk_hz: float = 1.0
 
     def angle_deg(self, times_s: Array) -> Array:
         """Give the profile (N,) at times (N,), without wobble."""
         knots = self._knots()
+        times_s = self._own_s(times_s)
         out = np.full(len(times_s), self.rest_deg)
         for (t0, a0), (t1, a1) in pairwise(knots):
             inside = (times_s >= t0) & (times_s <= t1)
@@ -84,10 +91,31 @@ class Script:
             up_s, flat_s, down_s = self._spans(rep)
             start_s = t + rep.rest_s + rep.pause_s + rep.raise_s - up_s
             if rep.hold_s >= SHORTEST_HOLD_S:
-                out.append(TrueHold(start_s, start_s + rep.hold_s, rep.peak_deg))
+                ends_s = (self._clock_s(start_s), self._clock_s(start_s + rep.hold_s))
+                out.append(TrueHold(*ends_s, rep.peak_deg))
             t += rep.rest_s + rep.pause_s + rep.raise_s + flat_s + rep.return_s
             assert abs(up_s + flat_s + down_s - rep.hold_s) < 1e-9
         return tuple(out)
+
+    def _own_s(self, clock_s: Array) -> Array:
+        """How far the script has come at a clock's time; both begin at 0."""
+        if self.jerk == 0.0:
+            return clock_s
+        turns = 2 * np.pi * self.jerk_hz
+        return np.asarray(clock_s + self.jerk * np.sin(turns * clock_s) / turns)
+
+    def _clock_s(self, own_s: float) -> float:
+        """The clock's time at which the script has come so far."""
+        if self.jerk == 0.0:
+            return own_s
+        low_s, high_s = own_s - 1.0 / self.jerk_hz, own_s + 1.0 / self.jerk_hz
+        for _ in range(60):
+            middle_s = (low_s + high_s) / 2
+            if self._own_s(np.array([middle_s]))[0] > own_s:
+                high_s = middle_s
+            else:
+                low_s = middle_s
+        return low_s
 
     def _knots(self) -> list[tuple[float, float]]:
         t, out = 0.0, [(0.0, self.rest_deg)]

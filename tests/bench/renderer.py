@@ -7,6 +7,7 @@ Works on a machine without a graphics card through the EGL software renderer
 from __future__ import annotations
 
 import os
+from dataclasses import dataclass
 from importlib import import_module
 from typing import Any
 
@@ -24,16 +25,24 @@ SHADOW_PX = 1024
 NEAR_M, FAR_M = 0.2, 15.0
 
 
+@dataclass(frozen=True, slots=True, eq=False)
+class Figure:
+    """A dressed person; ``still`` is the pose of one who does not move."""
+
+    body: Body
+    surfaces: list[Surface]
+    still: Posed | None = None
+
+
 class Renderer:
-    """One person in one room before one camera; ``draw`` gives a picture for each pose.
+    """People in one room before one camera; ``draw`` gives a picture for each pose of the first.
 
     ``near`` are triangles (N, 3, 10) as of ``room`` that may hide the person.
     """
 
     def __init__(
         self,
-        body: Body,
-        surfaces: list[Surface],
+        figures: list[Figure],
         room: Room,
         placed: Placed,
         near: Array | None = None,
@@ -41,15 +50,14 @@ class Renderer:
         os.environ.setdefault("LP_NUM_THREADS", "1")
         self._gl: Any = import_module("moderngl")
         self._context: Any = self._gl.create_standalone_context(backend="egl")
-        self._body, self._room, self._placed = body, room, placed
+        self._figures, self._room, self._placed = figures, room, placed
         size = (placed.camera.width_px, placed.camera.height_px)
         ctx = self._context
-        self._bones = ctx.buffer(reserve=128 * 64)
-        self._bones.bind_to_uniform_block(0)
+        self._bones = [ctx.buffer(reserve=128 * 64) for _ in figures]
         self._person = ctx.program(shaders.PERSON_VERTEX, shaders.PERSON_FRAGMENT)
         self._shadow_person = ctx.program(shaders.SHADOW_VERTEX, shaders.SHADOW_FRAGMENT)
         self._room_program = ctx.program(shaders.ROOM_VERTEX, shaders.ROOM_FRAGMENT)
-        self._layers = [self._layer(surface) for surface in surfaces]
+        self._layers = [[self._layer(surface) for surface in f.surfaces] for f in figures]
         depth = ctx.depth_texture((SHADOW_PX, SHADOW_PX))
         depth.compare_func = "<="
         depth.repeat_x = depth.repeat_y = False
@@ -69,18 +77,21 @@ class Renderer:
         self._backdrop = self._paint_room(size)
         # Things near the person are in the light, and in the person's shadow.
         _set(self._room_program, "lightness", 2.0)
+        for figure, bones in zip(figures, self._bones, strict=True):
+            if figure.still is not None:
+                _write_bones(bones, figure.still)
 
     def draw(self, posed: Posed) -> NDArray[np.uint8]:
         """Give the picture (height, width, 3), RGB."""
-        matrices = np.zeros((128, 4, 4), np.float32)
-        matrices[: len(posed.turns)] = posed.skin_matrices()
-        self._bones.write(np.ascontiguousarray(matrices.transpose(0, 2, 1)).tobytes())
+        _write_bones(self._bones[0], posed)
         ctx, gl = self._context, self._gl
         ctx.enable(gl.DEPTH_TEST)
         self._shadow_target.use()
         self._shadow_target.clear(depth=1.0)
-        for _, _, shadow in self._layers:
-            shadow.render(gl.TRIANGLES)
+        for bones, layers in zip(self._bones, self._layers, strict=True):
+            bones.bind_to_uniform_block(0)
+            for _, _, shadow in layers:
+                shadow.render(gl.TRIANGLES)
         for array in self._near_shadow:
             array.render(gl.TRIANGLES)
         self._target.use()
@@ -91,11 +102,14 @@ class Renderer:
         ctx.disable(gl.CULL_FACE)
         for array in self._near:
             array.render(gl.TRIANGLES)
-        for material, array, _ in self._layers:
-            # The body is closed; clothes show their inside at the neck and the sleeves.
-            (ctx.enable if material == SKIN else ctx.disable)(gl.CULL_FACE)
-            self._paint(material)
-            array.render(gl.TRIANGLES)
+        for figure, bones, layers in zip(self._figures, self._bones, self._layers, strict=True):
+            bones.bind_to_uniform_block(0)
+            self._portray(figure.body)
+            for material, array, _ in layers:
+                # The body is closed; clothes show their inside at the neck and the sleeves.
+                (ctx.enable if material == SKIN else ctx.disable)(gl.CULL_FACE)
+                self._paint(figure.body, material)
+                array.render(gl.TRIANGLES)
         ctx.copy_framebuffer(self._resolved, self._target)
         width, height = self._target.size
         raw = self._resolved.read(components=3, alignment=1)
@@ -164,8 +178,8 @@ class Renderer:
             ctx.vertex_array(self._shadow_person, cast, index),
         )
 
-    def _paint(self, material: int) -> None:
-        look = self._body.person.outfit
+    def _paint(self, body: Body, material: int) -> None:
+        look = body.person.outfit
         colours = {
             SKIN: look.skin, SHIRT: look.shirt, TROUSERS: look.trousers,
             SHOES: look.shoes, HAIR: look.hair,
@@ -175,7 +189,7 @@ class Renderer:
         self._person["colour"].value = tuple(c**1.5 for c in colours[material])
 
     def _light_scene(self, shadow_room: Any) -> None:
-        placed, room, body = self._placed, self._room, self._body
+        placed, room = self._placed, self._room
         back = -placed.turn[2] * (1, 1, 0)
         angle_rad, up_rad = np.radians(room.key_deg)
         level = unit(np.asarray(back, dtype=np.float64))
@@ -184,8 +198,6 @@ class Renderer:
         way = np.cos(up_rad) * flat + np.sin(up_rad) * np.array([0, 0, 1.0])
         middle = np.array([0.0, 0.0, 0.9])
         light = _box_view(middle + 3.0 * way, -way, 1.9, 6.5)
-        eye_rest = body.rig.head("eye.L")
-        face = (body.vertices_m[:, 2].max() - eye_rest[2]) / 0.109
         view = _perspective(placed) @ _view(placed)
         for program in (self._person, self._room_program):
             _set(program, "view_projection", tuple(view.T.ravel()))
@@ -197,10 +209,20 @@ class Renderer:
         for program in (self._shadow_person, shadow_room):
             _set(program, "light", tuple(light.T.ravel()))
         _set(self._room_program, "along", tuple(across))
+
+    def _portray(self, body: Body) -> None:
+        eye_rest = body.rig.head("eye.L")
+        face = (body.vertices_m[:, 2].max() - eye_rest[2]) / 0.109
         _set(self._person, "eye_rest", tuple(eye_rest))
         _set(self._person, "face_scale", float(face))
         _set(self._person, "brow", tuple(0.6 * c for c in body.person.outfit.hair))
         _set(self._person, "stripes", float(body.person.outfit.stripes))
+
+
+def _write_bones(bones: Any, posed: Posed) -> None:
+    matrices = np.zeros((128, 4, 4), np.float32)
+    matrices[: len(posed.turns)] = posed.skin_matrices()
+    bones.write(np.ascontiguousarray(matrices.transpose(0, 2, 1)).tobytes())
 
 
 def _set(program: Any, name: str, value: Any) -> None:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from tests.bench.scene import LYING, Door, Placed, Rgb, Room
+from tests.bench.scene import LYING, Block, Door, Placed, Rgb, Room
 from tests.bench.skeleton import Array, turn
 
 PLAIN, PLANKS, CARPET, TILES, STRIPES, PAPER, GLOW, LEAVES = range(8)
@@ -71,6 +71,20 @@ def seat(room: Room, seat_m: float, yaw_deg: float, root_m: Array) -> Array:
     return _put(boxes, root_m, yaw_deg)
 
 
+def block(thing: Block, room: Room, placed: Placed) -> Array:
+    """Give the triangles of something before the person."""
+    ahead, across = placed.level_axes()
+    place_m = -thing.ahead_m * ahead + thing.aside_m * across
+    yaw_deg = float(np.degrees(np.arctan2(-ahead[0], ahead[1]))) + thing.yaw_deg
+    half, cloth = thing.size_m / 2, room.accent
+    boxes: dict[str, list[Box]] = {
+        "chair": _chair(0.0, 0.0, (0.42, 0.27, 0.16)),
+        "box": [((-half, -half, 0.0), (half, half, thing.size_m), cloth, CARPET)],
+        "edge": [((-half, -0.06, 0.0), (half, 0.06, 2.3), (0.74, 0.73, 0.70), PLAIN)],
+    }
+    return _put(boxes[thing.kind], place_m, yaw_deg)
+
+
 def door_frame(door: Door, side: str, wrist_m: Array, forearm: Array) -> Array:
     """Give the triangles of a frame whose post touches the palm's side of a wrist (3,).
 
@@ -121,7 +135,7 @@ def _furniture(room: Room) -> list[Box]:
     side = 1.0 if rng.random() < 0.5 else -1.0
     out: list[Box] = []
     if rng.random() < 0.5:
-        out += _window(side * rng.uniform(0.9, 1.5), far, room.accent)
+        out += _window(side * rng.uniform(0.9, 1.5), far, room.accent, room.glow)
     else:
         out += _door(side * rng.uniform(1.1, 1.6), far)
     out += _picture(-side * rng.uniform(0.5, 1.2), far, rng)
@@ -139,13 +153,14 @@ def _furniture(room: Room) -> list[Box]:
     return out
 
 
-def _window(u: float, far: float, curtain: Rgb) -> list[Box]:
+def _window(u: float, far: float, curtain: Rgb, glow: float) -> list[Box]:
+    sky: Rgb = (0.95 * glow, 1.0 * glow, 1.05 * glow)
     white: Rgb = (0.78, 0.78, 0.77)
     y = far - 0.05
     return [
         ((u - 0.55, y, 0.95), (u + 0.55, far, 2.15), white, PLAIN),
-        ((u - 0.49, y - 0.005, 1.01), (u - 0.03, y, 2.09), (0.95, 1.0, 1.05), GLOW),
-        ((u + 0.03, y - 0.005, 1.01), (u + 0.49, y, 2.09), (0.95, 1.0, 1.05), GLOW),
+        ((u - 0.49, y - 0.005, 1.01), (u - 0.03, y, 2.09), sky, GLOW),
+        ((u + 0.03, y - 0.005, 1.01), (u + 0.49, y, 2.09), sky, GLOW),
         ((u - 0.85, y - 0.06, 0.5), (u - 0.52, y, 2.3), curtain, STRIPES),
         ((u + 0.52, y - 0.06, 0.5), (u + 0.85, y, 2.3), curtain, STRIPES),
         ((u - 0.62, y - 0.10, 0.90), (u + 0.62, y, 0.95), white, PLAIN),

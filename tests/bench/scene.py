@@ -22,7 +22,11 @@ LYING = ("supine", "prone")
 
 @dataclass(frozen=True, slots=True)
 class Camera:
-    """Where the camera stands. ``off_axis_deg`` turns it about the person, away from the view."""
+    """Where the camera stands. ``off_axis_deg`` turns it about the person, away from the view.
+
+    ``yaw_deg`` (to the picture's right) and ``pitch_deg`` (up) turn it away from its aim; ``crop``
+    is the share of the exercising forearm that the picture's border cuts off at the farthest.
+    """
 
     width_px: int = 640
     height_px: int = 480
@@ -32,6 +36,9 @@ class Camera:
     off_axis_deg: float = 0.0
     roll_deg: float = 0.0
     aside_m: float = 0.0
+    yaw_deg: float = 0.0
+    pitch_deg: float = 0.0
+    crop: float = 0.0
 
     @property
     def focal_px(self) -> float:
@@ -53,6 +60,11 @@ class Placed:
     eye_m: Array
     turn: Array
 
+    def level_axes(self) -> tuple[Array, Array]:
+        """Level unit vectors (3,) ahead of the camera and to its right."""
+        ahead = unit(self.turn[2] * (1.0, 1.0, 0.0))
+        return ahead, np.array([ahead[1], -ahead[0], 0.0])
+
     def to_camera(self, points_m: Array) -> Array:
         """World points (..., 3) to camera axes, metres."""
         return np.asarray((points_m - self.eye_m) @ self.turn.T)
@@ -69,7 +81,8 @@ class Placed:
 class Room:
     """Walls, floor, things and light. ``key_deg``: the light's turn from the camera, height.
 
-    ``support_m`` is the height of what a lying person lies on; ``backrest`` is a chair's.
+    ``support_m`` is the height of what a lying person lies on; ``backrest`` is a chair's; ``glow``
+    is the brightness of a window.
     """
 
     wall: Rgb
@@ -85,6 +98,7 @@ class Room:
     position: str = "standing"
     support_m: float = 0.0
     backrest: bool = False
+    glow: float = 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -98,6 +112,31 @@ class Door:
     aside_deg: float = 15.0
     thick_m: float = 0.05
     deep_m: float = 0.11
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """Something before the person: a ``chair``, a ``box`` or the ``edge`` of a door.
+
+    ``ahead_m`` from the origin towards the camera and ``aside_m`` to the picture's right, on the
+    floor.
+    """
+
+    kind: str
+    ahead_m: float
+    aside_m: float
+    yaw_deg: float = 0.0
+    size_m: float = 0.4
+
+
+@dataclass(frozen=True, slots=True)
+class Bystander:
+    """Somebody standing still ``behind_m`` the origin and ``aside_m`` to the picture's right."""
+
+    person: str
+    behind_m: float
+    aside_m: float
+    yaw_deg: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,8 +201,9 @@ def _half_height_deg(camera: Camera) -> float:
 def _aim(camera: Camera, level: Array, eye_m: Array, pitch_deg: float, yaw_deg: float) -> Placed:
     """Turn the camera: ``yaw_deg`` towards ``across`` of its level way, ``pitch_deg`` up."""
     across = np.array([-level[1], level[0], 0.0])
-    pitch_rad = np.radians(pitch_deg)
-    aside_rad = np.arctan2(camera.aside_m, camera.distance_m) + np.radians(yaw_deg)
+    pitch_rad = np.radians(pitch_deg + camera.pitch_deg)
+    aside_rad = np.arctan2(camera.aside_m, camera.distance_m)
+    aside_rad += np.radians(yaw_deg + camera.yaw_deg)
     ahead = -np.cos(aside_rad) * level + np.sin(aside_rad) * across
     forward = np.cos(pitch_rad) * ahead + np.sin(pitch_rad) * np.array([0, 0, 1.0])
     right = unit(np.cross(forward, np.array([0, 0, 1.0])))
@@ -174,9 +214,12 @@ def _aim(camera: Camera, level: Array, eye_m: Array, pitch_deg: float, yaw_deg: 
     return Placed(camera, eye_m, turn)
 
 
-def draw_camera(rng: np.random.Generator, size_px: tuple[int, int] = (640, 480)) -> Camera:
-    """Draw a plausible place of a laptop or a phone."""
-    fov_deg = float(rng.uniform(52, 73))
+def draw_camera(
+    rng: np.random.Generator, size_px: tuple[int, int] = (640, 480), fov_deg: float | None = None
+) -> Camera:
+    """Draw a plausible place of a laptop or a phone, and its lens where none is given."""
+    if fov_deg is None:
+        fov_deg = float(rng.uniform(52, 73))
     # A narrow lens needs more room to show a raised hand.
     nearest_m = float(np.interp(fov_deg, (52, 73), (2.5, 1.75)))
     return Camera(
@@ -190,9 +233,11 @@ def draw_camera(rng: np.random.Generator, size_px: tuple[int, int] = (640, 480))
     )
 
 
-def draw_door_camera(rng: np.random.Generator, size_px: tuple[int, int] = (640, 480)) -> Camera:
+def draw_door_camera(
+    rng: np.random.Generator, size_px: tuple[int, int] = (640, 480), fov_deg: float | None = None
+) -> Camera:
     """Draw a place before a door frame, up to a shelf's height."""
-    camera = draw_camera(rng, size_px)
+    camera = draw_camera(rng, size_px, fov_deg)
     nearest_m = float(np.interp(camera.fov_deg, (52, 73), (2.4, 1.8)))
     return replace(
         camera,
@@ -207,6 +252,7 @@ def draw_lying_camera(
     support_m: float,
     hidden: bool,
     size_px: tuple[int, int] = (640, 480),
+    fov_deg: float | None = None,
 ) -> Camera:
     """Draw a laptop beside somebody lying, or raised at the foot end.
 
@@ -216,7 +262,8 @@ def draw_lying_camera(
     if view == "foot" and hidden:
         low_m = 1.2
     near_m, far_m = (2.0, 3.0) if view == "foot" else (1.8, 2.8)
-    fov_deg = float(rng.uniform(52, 73))
+    if fov_deg is None:
+        fov_deg = float(rng.uniform(52, 73))
     # Across the picture a narrow lens needs more room.
     if view == "side":
         near_m = float(np.interp(fov_deg, (52, 73), (2.3, 1.8)))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 import pytest
 
@@ -32,6 +34,48 @@ def test_holds_are_the_time_inside_the_band() -> None:
         inside = times_s[near & around]
         assert inside[0] == pytest.approx(hold.start_s, abs=0.003)
         assert inside[-1] == pytest.approx(hold.end_s, abs=0.003)
+
+
+def test_holds_of_a_jerky_script_are_the_time_inside_the_band() -> None:
+    jerky = replace(SCRIPT, jerk=0.9, jerk_hz=1.1)
+    times_s = np.arange(0.0, jerky.duration_s + 1.0, 0.001)
+    angle_deg = jerky.angle_deg(times_s)
+    speed = np.abs(np.diff(angle_deg))
+    assert speed.max() > 1.3 * np.abs(np.diff(SCRIPT.angle_deg(times_s))).max()
+    for hold in jerky.holds():
+        near = np.abs(angle_deg - hold.peak_deg) <= HOLD_BAND_DEG
+        inside = times_s[near & (times_s > hold.start_s - 1.0) & (times_s < hold.end_s + 1.0)]
+        assert inside[0] == pytest.approx(hold.start_s, abs=0.003)
+        assert inside[-1] == pytest.approx(hold.end_s, abs=0.003)
+
+
+@pytest.mark.parametrize("number", range(8))
+def test_a_retake_is_the_same_clip_from_elsewhere(number: int) -> None:
+    for combo in drawing_lots.COMBOS:
+        for hard in (False, True):
+            first = drawing_lots.draw("tuning", combo, number, 20.0, 15.0, hard)
+            again = drawing_lots.draw("tuning", combo, number, 20.0, 15.0, hard, retake=1)
+            assert again.name == f"{first.name}_r1"
+            assert again.camera.fov_deg == first.camera.fov_deg
+            assert again.camera.distance_m != first.camera.distance_m
+            same = {"name": first.name, "camera": first.camera, "blocks": first.blocks}
+            assert replace(again, **same) == first
+
+
+@pytest.mark.parametrize("number", range(8))
+def test_a_hard_clip_names_its_troubles(number: int) -> None:
+    for combo in drawing_lots.COMBOS:
+        spec = drawing_lots.draw("judging", combo, number, 20.0, 15.0, hard=True)
+        assert 2 <= len(spec.troubles) <= 4
+        assert ("bystander" in spec.troubles) == (spec.bystander is not None)
+        assert ("crop" in spec.troubles) == (spec.camera.crop > 0.0)
+        assert ("dark" in spec.troubles) == (spec.room.glow < 0.1)
+        assert spec.script is not None
+        assert len(spec.script.holds()) == len(spec.script.repetitions)
+        if spec.bystander is not None:
+            # Judging people stay among themselves, also in the background.
+            names = {person.name for person in drawing_lots.SETS["judging"]}
+            assert spec.bystander.person in names - {spec.person}
 
 
 def test_a_touch_is_not_a_hold() -> None:
