@@ -3,12 +3,12 @@
 No rig has these landmarks. They are put on the skin of the back (largest y near the mid-line)
 
     C7      2 cm (for a stature of 1.71 m, in proportion) above the head of the bone ``neck01``,
-            fixed to ``spine01``, the bone of the upper trunk; this is 0.85-0.87 of the stature
+            fixed to ``spine01``, the bone of the upper trunk; this is 0.86-0.87 of the stature
     PSIS    the mid-point of the two, 8.5 cm (in proportion) above the hip joint centres, fixed to
             the pelvis, which is the ``root``
 
-both places common practice. The distance between them is 45-55 cm on the invented people, in
-adults 50.9 +- 3.5 cm (Ernst et al. 2013, BMC Res Notes 6:58).
+both places common practice. The distance between them is 50.6 +- 3.0 cm on the invented people,
+in adults 50.9 +- 3.5 cm (Ernst et al. 2013, BMC Res Notes 6:58).
 """
 
 from __future__ import annotations
@@ -16,6 +16,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import numpy as np
+from numpy.typing import NDArray
 
 from tests.bench.skeleton import Array
 
@@ -51,7 +52,7 @@ class Back:
         return float(np.interp(place, np.arange(COLUMNS), columns, right=np.nan))
 
 
-def find(vertices_m: Array, on_trunk: Array, neck_m: Array, hips_m: Array) -> Back:
+def find(vertices_m: Array, on_trunk: NDArray[np.bool_], neck_m: Array, hips_m: Array) -> Back:
     """Find the back of a body at rest.
 
     ``vertices_m`` (V, 3), ``on_trunk`` (V,) true where the skin is the trunk's; head of

@@ -43,5 +43,10 @@ def perform(times_s: Array, rng: np.random.Generator) -> list[tuple[Arm, Arm, fl
         (t0, a), (t1, b) = knots[i], knots[min(i + 1, len(knots) - 1)]
         part = np.clip((time_s - t0) / max(t1 - t0, 1e-9), 0.0, 1.0)
         v = [float(x) for x in a + (b - a) * min_jerk(np.array(part))]
-        out.append((Arm("flexion", *v[0:5]), Arm("flexion", *v[5:10]), v[10], v[11]))
+        out.append((_arm(v[0:5]), _arm(v[5:10]), v[10], v[11]))
     return out
+
+
+def _arm(values_deg: list[float]) -> Arm:
+    angle_deg, away_deg, elbow_deg, axial_deg, pronation_deg = values_deg
+    return Arm("flexion", angle_deg, away_deg, elbow_deg, axial_deg, pronation_deg)

@@ -67,13 +67,14 @@ def behind_back(
     hanging = unit(-axes[:, 1] + s * np.tan(np.radians(reach.out_deg)) * axes[:, 2])
     shoulder_m = trunk.head(f"upperarm01.{side[0].upper()}")
     low_m = shoulder_m + STRAIGHTEST * arm_m * hanging - c7_m
-    lowest, hip_m, front_m = low_m @ down / length_m, s * (low_m @ right), low_m @ backward
+    lowest = float(low_m @ down) / length_m
+    hip_m, front_m = s * float(low_m @ right), float(low_m @ backward)
     ratio = min(reach.ratio, lowest)
     part = float(np.clip((lowest - ratio) / max(lowest - 1.0, 0.05), 0.0, 1.0))
-    aside_m = reach.aside_m + (hip_m - reach.aside_m) * np.cos(np.pi / 2 * part)
+    aside_m = reach.aside_m + (hip_m - reach.aside_m) * float(np.cos(np.pi / 2 * part))
     there_m = _skin_m(back, ratio, reach.aside_m) + reach.behind_m
-    depth_m = front_m + (there_m - front_m) * np.sin(np.pi / 2 * part)
-    here_m = _skin_m(back, ratio, float(aside_m)) + reach.behind_m
+    depth_m = front_m + (there_m - front_m) * float(np.sin(np.pi / 2 * part))
+    here_m = _skin_m(back, ratio, aside_m) + reach.behind_m
     if np.isfinite(here_m):
         # Round the hip and not through it.
         depth_m += max(here_m - depth_m, 0.0) * float(np.clip(part / 0.4, 0.0, 1.0))

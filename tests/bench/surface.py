@@ -204,8 +204,8 @@ def _long_hair(body: Body, loose_m: float) -> Surface:
         y[1:-1] = 0.25 * y[:-2] + 0.5 * y[1:-1] + 0.25 * y[2:]
     narrow = 1.0 - 0.25 * (np.arange(len(z)) / len(z))[:, None] ** 2
     grid = np.stack(np.broadcast_arrays(x[None] * narrow, y, z[:, None]), axis=-1)
-    i, j = np.meshgrid(np.arange(len(z) - 1), np.arange(len(x) - 1), indexing="ij")
-    a, n = (i * len(x) + j).ravel(), len(x)
+    rows, columns = np.meshgrid(np.arange(len(z) - 1), np.arange(len(x) - 1), indexing="ij")
+    a, n = (rows * len(x) + columns).ravel(), len(x)
     faces = np.concatenate(
         [np.stack([a, a + n, a + 1], axis=1), np.stack([a + 1, a + n, a + n + 1], axis=1)]
     ).astype(np.int32)

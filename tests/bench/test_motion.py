@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from tests.bench import drawing_lots, everyday, posing, truth
-from tests.bench.back import COLUMNS, Back
+from tests.bench.back import COLUMNS, Back, find
 from tests.bench.motion import HOLD_BAND_DEG, Repetition, Script, wobble
 from tests.bench.reaching import Reach, bend
 from tests.bench.scene import Camera, Door, draw_lying_camera, place, place_lying
@@ -58,8 +58,8 @@ def test_a_retake_is_the_same_clip_from_elsewhere(number: int) -> None:
             assert again.name == f"{first.name}_r1"
             assert again.camera.fov_deg == first.camera.fov_deg
             assert again.camera.distance_m != first.camera.distance_m
-            same = {"name": first.name, "camera": first.camera, "blocks": first.blocks}
-            assert replace(again, **same) == first
+            back = replace(again, name=first.name, camera=first.camera, blocks=first.blocks)
+            assert back == first
 
 
 @pytest.mark.parametrize("number", range(8))
@@ -190,6 +190,22 @@ def test_posing_gives_the_angle_it_was_asked_for(
     joints = truth.Joints.of(posed)
     assert truth.angle_deg(movement, side, joints) == pytest.approx(angle_deg, abs=1.0)
     assert truth.elbow_flexion_deg(side, joints) == pytest.approx(elbow_deg, abs=1.5)
+
+
+def test_the_back_of_an_elliptic_cylinder_is_found() -> None:
+    around, heights = np.meshgrid(np.linspace(0, 2 * np.pi, 181), np.linspace(0.0, 1.71, 172))
+    skin = np.stack([0.16 * np.cos(around), 0.10 * np.sin(around), heights], axis=-1)
+    skin = skin.reshape(-1, 3)
+    found = find(
+        skin, np.full(len(skin), True), np.array([0.0, 0.0, 1.45]), np.array([0.0, 0.0, 0.90])
+    )
+    assert found.c7_m == pytest.approx([0.0, 0.10, 1.47], abs=1e-3)
+    assert found.psis_m == pytest.approx([0.0, 0.10, 0.985], abs=1e-3)
+    for aside_m in (0.0, 0.06, 0.09):
+        true_m = 0.10 * np.sqrt(1 - (aside_m / 0.16) ** 2)
+        # The largest y of a strip 4 cm wide.
+        assert found.skin_behind_m(1.2, -aside_m) == pytest.approx(true_m, abs=0.012)
+    assert np.isnan(found.skin_behind_m(1.2, 0.25))
 
 
 LEANING = posing.Stance(lean_deg=7.0, twist_deg=5.0, hike_deg=9.0, side_lean_deg=4.0)
