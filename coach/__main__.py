@@ -10,7 +10,7 @@ from pathlib import Path
 
 from coach import __version__
 from coach.domain.fault import Fault
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 
 CAUTION = (
     "Measures and times exercises that a therapist prescribed; it does not diagnose and does not"
@@ -37,7 +37,12 @@ def _run(options: argparse.Namespace) -> int:
             from coach.app.measure import run_measure
 
             return run_measure(
-                options.clip, options.movement, options.side, options.view, options.json
+                options.clip,
+                options.movement,
+                options.side,
+                options.view,
+                options.position,
+                options.json,
             )
         case "demo":
             from coach.app.demo import run_demo
@@ -75,7 +80,7 @@ def _parser() -> argparse.ArgumentParser:
     demo.add_argument("--out", type=Path, default=Path("demo"), help="folder for what it makes")
     demo.add_argument("--show", action="store_true", help="open the windows as well")
 
-    measure = commands.add_parser("measure", help="angles and holds of one clip")
+    measure = commands.add_parser("measure", help="range and holds of one clip")
     measure.add_argument("clip", type=Path)
     measure.add_argument(
         "--movement", type=_one_of(Movement), required=True, metavar=_names(Movement)
@@ -87,7 +92,13 @@ def _parser() -> argparse.ArgumentParser:
         metavar=_names(View),
         help="where the camera stands; by default where the movement is measured best",
     )
-    measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's angle")
+    measure.add_argument(
+        "--position",
+        type=_one_of(Position),
+        metavar=_names(Position),
+        help="how the person stands, sits or lies; by default standing, seen from the foot supine",
+    )
+    measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's value")
     return parser
 
 

@@ -9,11 +9,10 @@ from typing import Literal
 from coach import counting, cues, goniometry
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Order, Stage
-from coach.domain.movement import BEST_VIEW, HANGING_DEG
 from coach.domain.plan import Plan
 from coach.domain.pose import Pose
 from coach.domain.progress import EndedBecause, ProgressEvent
-from coach.domain.reading import Reading
+from coach.domain.reading import Calibration, Reading
 from coach.ports import PoseEstimator
 from coach.session import course as courses
 from coach.session.course import Course
@@ -45,6 +44,7 @@ class Pipeline:
         self._goniometer: goniometry.Goniometer | None = None
         self._counting = counting.begin(counting.Task())
         self._calm = goniometry.OneEuro()
+        self._calibration: Calibration | None = None
 
     @property
     def finished(self) -> bool:
@@ -61,8 +61,9 @@ class Pipeline:
         if self._course.stage is Stage.EXERCISE and self._goniometer is not None:
             pose = self._estimator.estimate(frame)
             self._goniometer, reading = goniometry.advance(self._goniometer, frame.time_s, pose)
-            if reading.angle_deg is not None:
-                self._calm = self._calm.advance(self._now_s, reading.angle_deg)
+            self._calibrate(self._goniometer.calibration)
+            if reading.value is not None:
+                self._calm = self._calm.advance(self._now_s, reading.value)
             self._counting, events = counting.advance(self._counting, reading)
             self._progress(events)
         moment = self._moment(pose, reading, events)
@@ -115,20 +116,24 @@ class Pipeline:
             self._record(self._recorder.flush())
         self._record(facts)
 
+    def _calibrate(self, found: Calibration | None) -> None:
+        if found is not None and found != self._calibration:
+            self._calibration = found
+            self._move(courses.calibrated(self._course, self._now_s, found))
+
     def _enter(self) -> None:
         """Begin to measure, or stop measuring, as the stage asks; a pause begins anew."""
         planned = self._course.planned
         if self._course.stage is not Stage.EXERCISE or planned is None:
             self._goniometer = None
             return
-        view = planned.view or BEST_VIEW[planned.movement]
-        self._goniometer = goniometry.begin(planned.movement, planned.side, view)
-        self._calm = goniometry.OneEuro()
-        task = counting.Task(
-            hold_s=planned.hold_s,
-            target_deg=planned.target_deg,
-            hanging_deg=HANGING_DEG.get(planned.movement),
+        self._goniometer = goniometry.begin(
+            planned.movement, planned.side, planned.seen_from, planned.position
         )
+        self._calibration = None
+        task = counting.task_of(planned.movement, planned.hold_s, planned.target_deg)
+        calm = goniometry.OneEuro()
+        self._calm = replace(calm, beta=calm.beta * abs(task.degrees_per_unit))
         self._counting = replace(counting.begin(task), counted=len(self._course.repetitions))
 
     def _moment(
@@ -168,7 +173,7 @@ class Pipeline:
             following=course.following,
             pose=pose,
             reading=reading,
-            shown_deg=self._calm.value if reading is not None and reading.usable else None,
+            shown=self._calm.value if reading is not None and reading.usable else None,
             phase=state.phase,
             held_s=happening.held_s,
             remaining_s=rest_s if course.resting else hold_s,

@@ -117,7 +117,7 @@ def test_two_holds_are_timed_and_counted_at_any_frame_rate(frames_per_s: float) 
         assert repetition.ended_because is EndedBecause.COMPLETED
         assert repetition.start_s == pytest.approx(start_s, abs=0.35)
         assert repetition.held_s == pytest.approx(HOLD_S, abs=0.5)
-        assert repetition.value_deg == pytest.approx(HELD_DEG, abs=repetition.error_deg)
+        assert repetition.value == pytest.approx(HELD_DEG, abs=repetition.error)
         assert repetition.seen_fraction == pytest.approx(1.0, abs=0.02)
     said = sitting.said()
     for key in ("hold", "number.3", "number.1", "rest"):

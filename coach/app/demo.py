@@ -175,7 +175,7 @@ def beside_truth(played: Played, truth: dict[str, Any]) -> str:
             true = min(holds, key=lambda hold: abs(hold["start_s"] - start_s))
             lines.append(
                 f"  {repetition.number}      {true['held_s']:6.1f} s   {true['value_deg']:5.1f}°"
-                f"        {repetition.held_s:6.1f} s   {repetition.value_deg:5.1f}°"
-                f" ± {repetition.error_deg:.1f}° ({repetition.ended_because})"
+                f"        {repetition.held_s:6.1f} s   {repetition.value:5.1f}°"
+                f" ± {repetition.error:.1f}° ({repetition.ended_because})"
             )
     return "\n".join(lines)

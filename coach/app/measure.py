@@ -14,17 +14,19 @@ from coach.capture.video_file import VideoFile
 from coach.cues.wording import doubt_sentence
 from coach.documents.landmarks import MAX_LANDMARKS_BYTES, read_landmarks
 from coach.documents.measurement import (
+    MeasuredRepetition,
     Measurement,
     measured_frame,
     measured_repetition,
     measurement_json,
 )
 from coach.domain.fault import Fault
-from coach.domain.movement import BEST_VIEW, HANGING_DEG, Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, Unit, View, needed_view
 from coach.domain.pose import Pose
 from coach.domain.reading import Doubt
 from coach.ports import FrameSource
 from coach.pose.estimator import open_estimator
+from coach.review.levels import reach_band
 from coach.storage.atomic import write_bytes
 from coach.storage.session_file import read_bounded
 
@@ -78,24 +80,40 @@ def from_table(path: Path) -> Tracked:
     return Tracked(tuple((pose.time_s, pose) for pose in table.poses()), None)
 
 
-def measure(tracked: Tracked, movement: Movement, side: Side, view: View) -> Measurement:
+def measure(
+    tracked: Tracked, movement: Movement, side: Side, view: View, position: Position
+) -> Measurement:
     """Measure a tracked clip, holds counted as in a clip without a plan."""
-    readings = goniometry.read_sequence(tracked.poses, movement, side, view)
-    repetitions = counting.count(readings, counting.Task(hanging_deg=HANGING_DEG.get(movement)))
+    readings = goniometry.read_sequence(tracked.poses, movement, side, view, position)
+    repetitions = counting.count(readings, counting.task_of(movement))
     return Measurement(
         movement=movement,
         side=side,
         view=view,
+        position=position,
+        definitions=goniometry.DEFINITIONS,
         model_sha256=tracked.model_sha256,
-        frames=tuple(measured_frame(reading) for reading in readings),
+        frames=tuple(measured_frame(reading, movement.unit) for reading in readings),
         repetitions=tuple(measured_repetition(repetition) for repetition in repetitions),
     )
 
 
 def run_measure(
-    clip: Path, movement: Movement, side: Side, view: View | None, json: Path | None
+    clip: Path,
+    movement: Movement,
+    side: Side,
+    view: View | None,
+    position: Position | None,
+    json: Path | None,
 ) -> int:
-    """Measure a clip, print its holds and write the table where one is asked for."""
+    """Measure a clip, print its holds and write the table where one is asked for.
+
+    ``view`` None stands for the best one; ``position`` None for standing, or lying on the back
+    where the camera stands at the foot end.
+    """
+    if position is None:
+        position = Position.SUPINE if view is View.FOOT else Position.STANDING
+    best = needed_view(movement, position)
     tracked = from_table(clip) if clip.suffix.lower() == ".csv" else from_clip(clip)
     if any(pose is not None and pose.people > 1 for _, pose in tracked.poses):
         print(
@@ -103,7 +121,7 @@ def run_measure(
             " is followed.",
             file=sys.stderr,
         )
-    measurement = measure(tracked, movement, side, view or BEST_VIEW[movement])
+    measurement = measure(tracked, movement, side, view or best, position)
     if json is not None:
         write_bytes(json, measurement_json(measurement))
     if tracked.interrupted:
@@ -122,23 +140,42 @@ def summary(measurement: Measurement) -> str:
     frames = measurement.frames
     usable = sum(frame.usable for frame in frames)
     lines = [
-        f"{measurement.movement}, {measurement.side} arm, seen from the {measurement.view}:"
-        f" {usable} of {len(frames)} frames usable"
+        f"{measurement.movement}, {measurement.side} arm, {measurement.position}, seen from the"
+        f" {measurement.view}: {usable} of {len(frames)} frames usable"
     ]
     lines += [
         f"  hold {number}: {rep.start_s:.1f} to {rep.end_s:.1f} s, held {rep.held_s:.1f} s,"
-        f" {rep.value_deg:.0f} ± {rep.error_deg:.0f} degrees ({rep.ended_because})"
+        f" {_value(rep)} ({rep.ended_because})"
         for number, rep in enumerate(measurement.repetitions, 1)
     ]
     if not measurement.repetitions:
         lines.append("  no hold of two seconds or more")
     doubts = Counter[Doubt](frame.doubt for frame in frames if frame.doubt is not None)
     lines += [
-        f"  refused {count} frames: {doubt_sentence(doubt, measurement.side).spoken}"
+        f"  refused {count} frames: {_refusal(doubt, measurement)}"
         for doubt, count in doubts.most_common()
     ]
-    lines.append(
-        "Angles are of the arm against the trunk, shoulder blade included, each with the half"
-        " width of its 95 % interval."
-    )
+    lines.append(_MEANING[measurement.movement.unit])
     return "\n".join(lines)
+
+
+_MEANING = {
+    Unit.DEGREES: "Angles are of the arm against the trunk, shoulder blade included, each with the"
+    " half width of its 95 % interval.",
+    Unit.RATIO: "Heights are of the wrist, 0 % at C7 and 100 % at the posterior superior iliac"
+    " spines, each with the half width of its 95 % interval; the levels are those of the thumb's"
+    " tip.",
+}
+
+
+def _refusal(doubt: Doubt, measurement: Measurement) -> str:
+    return doubt_sentence(doubt, measurement.side, measurement.position).spoken
+
+
+def _value(rep: MeasuredRepetition) -> str:
+    if isinstance(rep.value_deg, float) and isinstance(rep.error_deg, float):
+        return f"{rep.value_deg:.0f} ± {rep.error_deg:.0f} degrees"
+    if isinstance(rep.value_ratio, float) and isinstance(rep.error_ratio, float):
+        band = reach_band(rep.value_ratio, rep.error_ratio)
+        return f"{100 * rep.value_ratio:.0f} ± {100 * rep.error_ratio:.0f} %, {band.words}"
+    raise ValueError(rep)

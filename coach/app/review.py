@@ -11,6 +11,7 @@ from coach.desktop.shared.chart import chart_png
 from coach.desktop.shared.report_page import report_pdf
 from coach.desktop.therapist.window import ReviewWindow, report_name
 from coach.domain.fault import Fault
+from coach.domain.movement import Position
 from coach.review.report import report
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.folders import store_path
@@ -43,7 +44,9 @@ def write_report_files(store: Store, patient_code: str, folder: Path) -> tuple[P
     write_bytes(page, report_pdf(content))
     written = [page]
     for row in content.rows:
-        picture = folder / f"chart_{row.series.movement}_{row.series.side}.png"
+        series = row.series
+        where = "" if series.position is Position.STANDING else f"_{series.position}"
+        picture = folder / f"chart_{series.movement}_{series.side}{where}.png"
         write_bytes(picture, chart_png(row.chart))
         written.append(picture)
     return tuple(written)

@@ -12,11 +12,11 @@ KEPT = 2048
 
 @dataclass(frozen=True, slots=True)
 class Sample:
-    """A usable reading of a hold."""
+    """A usable reading of a hold: its value in the rules' degrees, its error in its own unit."""
 
     time_s: float
     angle_deg: float
-    error_deg: float
+    error: float
     form: Form
 
 

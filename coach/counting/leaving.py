@@ -204,6 +204,7 @@ def summary(state: State, hold: Hold, end_s: float, because: EndedBecause) -> Re
         held_s=end_s - hold.start_s - blind_s,
         seen_s=seen_s,
         ended_because=EndedBecause.COMPLETED if hold.completed else because,
+        unit=state.task.unit,
     )
 
 

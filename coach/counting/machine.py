@@ -58,15 +58,15 @@ def advance(state: State, reading: Reading) -> tuple[State, Events]:
         return state, ()
     frame_gap_s = t - state.time_s
     state = replace(state, time_s=t)
-    angle, error = reading.angle_deg, reading.error_deg
-    if not reading.usable or angle is None or error is None or not math.isfinite(angle):
+    value, error = reading.value, reading.error
+    if not reading.usable or value is None or error is None or not math.isfinite(value):
         return _unseen(state, reading.doubt or Doubt.UNSURE)
     gap_s = t - state.usable_s
     events: Events = ()
     if gap_s > LOST_S:
         state, events = _lost(state)
         state = replace(state, trail=Trail(), opening=None, quiet_since_s=None, raised_since_s=None)
-    row = Sample(t, angle, error, reading.form)
+    row = Sample(t, value * state.task.degrees_per_unit, error, reading.form)
     credit_s = frame_gap_s if frame_gap_s <= BRIDGE_S else 0.0
     state = replace(state, usable_s=t, trail=state.trail.with_sample(row, credit_s))
     state, more = approach(state, gap_s) if state.hold is None else holding(state, gap_s)

@@ -7,7 +7,7 @@ from typing import Final
 
 from coach.cues.happening import Happening
 from coach.domain.progress import Phase
-from coach.domain.reading import Doubt, Reading
+from coach.domain.reading import Doubt
 
 LASTED_S: Final = 2.0
 """A doubt must last this long: a passing one mends itself. Our choice."""
@@ -74,10 +74,10 @@ def watch_doubt(state: Corrections, happening: Happening) -> tuple[Corrections, 
 def watch_target(state: Corrections, happening: Happening) -> tuple[Corrections, bool]:
     """Tell whether 'ease off' is to be said now: the arm has gone past the plan's target."""
     target_deg = happening.planned.target_deg if happening.planned else None
-    angle_deg = _angle_deg(happening.reading)
-    if target_deg is None or angle_deg is None:
+    value = happening.reading.value if happening.reading else None
+    if target_deg is None or value is None:
         return state, False
-    if angle_deg <= target_deg + BEYOND_DEG:
+    if value <= target_deg + BEYOND_DEG:
         return replace(state, beyond_since_s=None), False
     now_s = happening.time_s
     since_s = now_s if state.beyond_since_s is None else state.beyond_since_s
@@ -87,7 +87,3 @@ def watch_target(state: Corrections, happening: Happening) -> tuple[Corrections,
     if state.eased_s is not None and now_s - state.eased_s < EASE_AGAIN_S:
         return state, False
     return replace(state, eased_s=now_s), True
-
-
-def _angle_deg(reading: Reading | None) -> float | None:
-    return reading.angle_deg if reading else None

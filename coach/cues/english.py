@@ -6,7 +6,12 @@ and what to do about them are common practice in physiotherapy; they do not repl
 
 from __future__ import annotations
 
+from coach.cues.english_doubts import DOUBTS
+from coach.cues.english_exercises import EXERCISES
+
 ENGLISH: dict[str, tuple[str, str]] = {
+    **EXERCISES,
+    **DOUBTS,
     # Before and after
     "welcome": (
         "Welcome. Do only the exercises your therapist gave you, and only as far as your shoulder "
@@ -46,62 +51,6 @@ ENGLISH: dict[str, tuple[str, str]] = {
         "If the pain gets worse for more than half an hour, or keeps you awake at night, tell your "
         "therapist.",
         "Worse for over half an hour, or at night: tell your therapist",
-    ),
-    # Where to stand
-    "place.front": (
-        "Face the camera. Step back until it sees you from head to hips.",
-        "Face the camera, step back",
-    ),
-    "place.back": (
-        "Turn your back to the camera. Step away until it sees you from head to hips.",
-        "Back to the camera, step away",
-    ),
-    "place.side.left": (
-        "Turn your left shoulder to the camera. Step away until it sees you from head to hips.",
-        "Left shoulder to the camera",
-    ),
-    "place.side.right": (
-        "Turn your right shoulder to the camera. Step away until it sees you from head to hips.",
-        "Right shoulder to the camera",
-    ),
-    # What to do
-    "do.flexion.left": (
-        "Keep your left elbow straight. Lift your left arm forwards and up. "
-        "Stay where you feel a stretch.",
-        "Left arm forwards and up",
-    ),
-    "do.flexion.right": (
-        "Keep your right elbow straight. Lift your right arm forwards and up. "
-        "Stay where you feel a stretch.",
-        "Right arm forwards and up",
-    ),
-    "do.extension.left": (
-        "Stand tall, your left elbow straight. Move your left arm backwards. "
-        "Stay where you feel a stretch.",
-        "Left arm backwards",
-    ),
-    "do.extension.right": (
-        "Stand tall, your right elbow straight. Move your right arm backwards. "
-        "Stay where you feel a stretch.",
-        "Right arm backwards",
-    ),
-    "do.abduction.left": (
-        "Stand tall. Lift your left arm out to the side and up. Stay where you feel a stretch.",
-        "Left arm out to the side and up",
-    ),
-    "do.abduction.right": (
-        "Stand tall. Lift your right arm out to the side and up. Stay where you feel a stretch.",
-        "Right arm out to the side and up",
-    ),
-    "do.external-rotation-0.left": (
-        "Bend your left elbow to a right angle, at your side. Turn your left hand outwards. "
-        "Stay where you feel a stretch.",
-        "Left elbow at your side, hand outwards",
-    ),
-    "do.external-rotation-0.right": (
-        "Bend your right elbow to a right angle, at your side. Turn your right hand outwards. "
-        "Stay where you feel a stretch.",
-        "Right elbow at your side, hand outwards",
     ),
     # How often, how long
     "exercise-number": ("Exercise {number} of {count}.", "Exercise {number} of {count}"),
@@ -156,82 +105,5 @@ ENGLISH: dict[str, tuple[str, str]] = {
     "ease-off": (
         "Ease off a little. That is further than your therapist asked for.",
         "Ease off a little",
-    ),
-    # Why nothing can be measured, and what to do about it
-    "doubt.nobody-in-view": (
-        "I cannot see you. Step into the middle of the camera's view.",
-        "Step into view",
-    ),
-    "doubt.another-person": (
-        "I see more than one person. Ask the others to step out of view.",
-        "Only one person in view, please",
-    ),
-    "doubt.too-far-away": ("You are too far away. Step closer to the camera.", "Step closer"),
-    "doubt.too-close": ("You are too close. Step back from the camera.", "Step back"),
-    "doubt.too-dark": ("It is too dark. Turn on a light in front of you.", "More light"),
-    "doubt.hips-out-of-view": (
-        "I cannot see your hips. Step back, or tilt the camera down.",
-        "Hips out of view: step back",
-    ),
-    "doubt.shoulders-out-of-view": (
-        "I cannot see both shoulders. Step back, or tilt the camera up.",
-        "Shoulders out of view: step back",
-    ),
-    "doubt.arm-out-of-view.left": (
-        "I cannot see all of your left arm. Step back, or turn a little.",
-        "Left arm out of view",
-    ),
-    "doubt.arm-out-of-view.right": (
-        "I cannot see all of your right arm. Step back, or turn a little.",
-        "Right arm out of view",
-    ),
-    "doubt.turn-to-face-the-camera": (
-        "Turn until your chest points straight at the camera.",
-        "Face the camera",
-    ),
-    "doubt.turn-your-side-to-the-camera.left": (
-        "Turn until your left shoulder points straight at the camera.",
-        "Left shoulder to the camera",
-    ),
-    "doubt.turn-your-side-to-the-camera.right": (
-        "Turn until your right shoulder points straight at the camera.",
-        "Right shoulder to the camera",
-    ),
-    "doubt.turn-around": ("You face the wrong way. Turn right round.", "Turn right round"),
-    "doubt.wrong-side-to-the-camera.left": (
-        "That is your right side. Turn round so that your left shoulder is nearer the camera.",
-        "Left side to the camera",
-    ),
-    "doubt.wrong-side-to-the-camera.right": (
-        "That is your left side. Turn round so that your right shoulder is nearer the camera.",
-        "Right side to the camera",
-    ),
-    "doubt.bend-the-elbow.left": (
-        "Bend your left elbow to a right angle.",
-        "Bend the left elbow",
-    ),
-    "doubt.bend-the-elbow.right": (
-        "Bend your right elbow to a right angle.",
-        "Bend the right elbow",
-    ),
-    "doubt.straighten-the-elbow.left": (
-        "Make your left elbow straighter, as far as it lets you.",
-        "Straighten the left elbow",
-    ),
-    "doubt.straighten-the-elbow.right": (
-        "Make your right elbow straighter, as far as it lets you.",
-        "Straighten the right elbow",
-    ),
-    "doubt.other-movement.left": (
-        "Your left arm has moved off its path. Bring it back to this exercise's direction.",
-        "Left arm off its path",
-    ),
-    "doubt.other-movement.right": (
-        "Your right arm has moved off its path. Bring it back to this exercise's direction.",
-        "Right arm off its path",
-    ),
-    "doubt.unsure": (
-        "I cannot measure your arm clearly. Keep still for a moment, away from other things.",
-        "Keep still for a moment",
     ),
 }

@@ -14,7 +14,6 @@ from coach.cues.wording import (
 )
 from coach.domain.cue import Cue, Urgency
 from coach.domain.moment import Stage
-from coach.domain.movement import BEST_VIEW
 
 STAGE_FRESH_S: Final = 40.0
 """A stage's sentences wait for each other; the next stage or a hold withdraws them."""
@@ -64,10 +63,10 @@ def _introduction(happening: Happening, language: str) -> list[tuple[str, Senten
     planned = happening.planned
     if planned is None:
         return []
-    view = planned.view or BEST_VIEW[planned.movement]
+    side, position = planned.side, planned.position
     said = [
-        ("place", placing_sentence(view, planned.side, language)),
-        ("do", movement_sentence(planned.movement, planned.side, language)),
+        ("place", placing_sentence(planned.seen_from, side, position, language)),
+        ("do", movement_sentence(planned.movement, side, position, language)),
         ("dose", dose_sentence(planned, language)),
     ]
     if happening.exercise_count > 1:

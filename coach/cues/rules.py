@@ -205,7 +205,7 @@ def _corrections(state: Rules, happening: Happening) -> tuple[Rules, list[Cue]]:
     corrections, doubt = watch_doubt(corrections, happening)
     planned = happening.planned
     if doubt is not None and planned is not None:
-        words = doubt_sentence(doubt, planned.side, state.language)
+        words = doubt_sentence(doubt, planned.side, planned.position, state.language)
         key = f"correct.{doubt.value}"
         cues.append(words.as_cue(key, Urgency.NORMAL, happening.time_s, 4.0))
     return replace(state, corrections=corrections), cues

@@ -11,7 +11,7 @@ from typing import Final
 
 from coach.cues.english import ENGLISH
 from coach.domain.cue import Cue, Urgency
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PlannedExercise
 from coach.domain.reading import Doubt
 
@@ -39,19 +39,26 @@ def sentence(key: str, language: str = FALLBACK, **numbers: float) -> Sentence:
     return Sentence(spoken.format_map(shown), caption.format_map(shown))
 
 
-def doubt_sentence(doubt: Doubt, side: Side, language: str = FALLBACK) -> Sentence:
-    """Say why a frame gives no angle of this side's arm, and what to do about it."""
-    return sentence(_sided(f"doubt.{doubt.value}", side), language)
+def doubt_sentence(
+    doubt: Doubt, side: Side, position: Position = Position.STANDING, language: str = FALLBACK
+) -> Sentence:
+    """Say why a frame gives no value of this side's arm, and what to do about it."""
+    key = f"doubt.{doubt.value}"
+    return sentence(_chosen(key, "lying" if position.lying else "", side), language)
 
 
-def placing_sentence(view: View, side: Side, language: str = FALLBACK) -> Sentence:
-    """Say how to stand to the camera."""
-    return sentence(_sided(f"place.{view.value}", side), language)
+def placing_sentence(
+    view: View, side: Side, position: Position = Position.STANDING, language: str = FALLBACK
+) -> Sentence:
+    """Say how to stand, sit or lie to the camera."""
+    return sentence(_chosen(f"place.{view.value}", position, side), language)
 
 
-def movement_sentence(movement: Movement, side: Side, language: str = FALLBACK) -> Sentence:
+def movement_sentence(
+    movement: Movement, side: Side, position: Position = Position.STANDING, language: str = FALLBACK
+) -> Sentence:
     """Say what to do with the arm."""
-    return sentence(_sided(f"do.{movement.value}", side), language)
+    return sentence(_chosen(f"do.{movement.value}", position, side), language)
 
 
 def dose_sentence(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
@@ -61,7 +68,9 @@ def dose_sentence(planned: PlannedExercise, language: str = FALLBACK) -> Sentenc
     return sentence(key, language, repetitions=planned.repetitions, hold_s=planned.hold_s)
 
 
-def _sided(key: str, side: Side) -> str:
-    """Choose the sentence that names a side where there is one."""
-    sided = f"{key}.{side.value}"
-    return sided if sided in TABLES[FALLBACK] else key
+def _chosen(key: str, position: str, side: Side) -> str:
+    """Choose the sentence for this position and side, or the nearest there is to it."""
+    for chosen in (f"{key}.{position}.{side}", f"{key}.{position}", f"{key}.{side}"):
+        if chosen in TABLES[FALLBACK]:
+            return chosen
+    return key

@@ -41,9 +41,10 @@ _MOST_BYTES = {
 _README_TEXT = b"""\
 One sitting of shoulder exercises, recorded at home, without any picture.
 
-session.json   what was planned and done: repetitions, angles in degrees with
-               the half width of their 95 % interval, pain 0-10
-readings.csv   the angle of every measured frame
+session.json   what was planned and done: repetitions, angles in degrees (for
+               the hand behind the back its height as a share of the back's
+               length) with the half width of their 95 % interval, pain 0-10
+readings.csv   the value of every measured frame
 landmarks.csv  points of the body in pixels and metres, ten times a second
 
 This is health data of one person. Keep it as you would keep a letter from a

@@ -1,35 +1,46 @@
-"""What ``coach measure --json`` writes: every frame's angle and every hold of one clip."""
+"""What ``coach measure --json`` writes: every frame's value and every hold of one clip."""
 
 from __future__ import annotations
 
 from typing import Literal
 
 import msgspec
+from msgspec import UNSET, UnsetType
 
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.domain.progress import EndedBecause, Repetition
-from coach.domain.reading import Doubt, Reading
+from coach.domain.reading import Calibration, Doubt, Form, Reading
 
 
-class MeasuredFrame(msgspec.Struct, frozen=True):
-    """One frame: an angle with the half width of its 95 % interval, or a doubt."""
+class MeasuredFrame(msgspec.Struct, frozen=True, kw_only=True):
+    """One frame: a value with the half width of its 95 % interval, or a doubt.
+
+    Angles are in ``angle_deg`` and ``error_deg``, the height of the hand behind the back in
+    ``reach_ratio`` and ``error_ratio``; the other two are not there.
+    """
 
     time_s: float
-    angle_deg: float | None
-    error_deg: float | None
+    angle_deg: float | UnsetType | None = UNSET
+    error_deg: float | UnsetType | None = UNSET
+    reach_ratio: float | UnsetType | None = UNSET
+    error_ratio: float | UnsetType | None = UNSET
     usable: bool
     doubt: Doubt | None
+    form: Form
 
 
-class MeasuredRepetition(msgspec.Struct, frozen=True):
-    """One hold at the end of the range."""
+class MeasuredRepetition(msgspec.Struct, frozen=True, kw_only=True):
+    """One hold at the end of the range, in degrees or as a ratio."""
 
     start_s: float
     end_s: float
     held_s: float
-    value_deg: float
-    error_deg: float
+    value_deg: float | UnsetType = UNSET
+    error_deg: float | UnsetType = UNSET
+    value_ratio: float | UnsetType = UNSET
+    error_ratio: float | UnsetType = UNSET
     ended_because: EndedBecause
+    form: Form
 
 
 class Measurement(msgspec.Struct, frozen=True, kw_only=True):
@@ -40,7 +51,11 @@ class Measurement(msgspec.Struct, frozen=True, kw_only=True):
     movement: Movement
     side: Side
     view: View
+    position: Position
+    estimator: Literal["whole-sequence"] = "whole-sequence"
+    definitions: int
     model_sha256: str | None
+    calibration: Calibration | None = None
     frames: tuple[MeasuredFrame, ...]
     repetitions: tuple[MeasuredRepetition, ...]
 
@@ -49,26 +64,46 @@ def _rounded(value: float | None, digits: int) -> float | None:
     return None if value is None else round(value, digits)
 
 
-def measured_frame(reading: Reading) -> MeasuredFrame:
-    """Give a reading as a row, times to the millisecond and angles to a hundredth of a degree."""
+def _rounded_form(form: Form) -> Form:
+    return Form(
+        **{
+            name: _rounded(getattr(form, name), 2 if name.endswith("_deg") else 4)
+            for name in Form.__struct_fields__
+        }
+    )
+
+
+def measured_frame(reading: Reading, unit: Unit) -> MeasuredFrame:
+    """Give a reading as a row: milliseconds, hundredths of a degree, ten-thousandths of a ratio."""
+    digits = unit.decimals + 1
+    value, error = _rounded(reading.value, digits), _rounded(reading.error, digits)
+    angle = unit is Unit.DEGREES
     return MeasuredFrame(
         time_s=round(reading.time_s, 3),
-        angle_deg=_rounded(reading.angle_deg, 2),
-        error_deg=_rounded(reading.error_deg, 2),
+        angle_deg=value if angle else UNSET,
+        error_deg=error if angle else UNSET,
+        reach_ratio=UNSET if angle else value,
+        error_ratio=UNSET if angle else error,
         usable=reading.usable,
         doubt=reading.doubt,
+        form=_rounded_form(reading.form),
     )
 
 
 def measured_repetition(repetition: Repetition) -> MeasuredRepetition:
-    """Give a repetition as a row, times to the millisecond and angles to a tenth of a degree."""
+    """Give a repetition as a row: milliseconds, tenths of a degree, thousandths of a ratio."""
+    digits, angle = repetition.unit.decimals, repetition.unit is Unit.DEGREES
+    value, error = round(repetition.value, digits), round(repetition.error, digits)
     return MeasuredRepetition(
         start_s=round(repetition.start_s, 3),
         end_s=round(repetition.end_s, 3),
         held_s=round(repetition.held_s, 3),
-        value_deg=round(repetition.value_deg, 1),
-        error_deg=round(repetition.error_deg, 1),
+        value_deg=value if angle else UNSET,
+        error_deg=error if angle else UNSET,
+        value_ratio=UNSET if angle else value,
+        error_ratio=UNSET if angle else error,
         ended_because=repetition.ended_because,
+        form=_rounded_form(repetition.form),
     )
 
 

@@ -7,7 +7,8 @@ import msgspec
 from coach.documents.refusal import convert
 from coach.documents.strict_json import parse_json
 from coach.documents.versions import Upgrade, upgraded
-from coach.domain.movement import Movement, Side
+from coach.domain.fault import Fault
+from coach.domain.movement import VIEWS, Movement, Side, Unit, measurable
 from coach.domain.plan import Plan, PlannedExercise
 
 MAX_PLAN_BYTES = 1_000_000
@@ -19,7 +20,28 @@ def read_plan(data: bytes, where: str) -> Plan:
     """Read a plan of any known version; ``where`` names the file in a ``Fault``."""
     raw = parse_json(data, where, MAX_PLAN_BYTES)
     raw = upgraded(raw, name="shoulder-plan", newest=1, upgrades=_UPGRADES, where=where)
-    return convert(raw, Plan, where)
+    plan = convert(raw, Plan, where)
+    if impossible := _impossible(plan):
+        raise Fault(f"{where} asks for what cannot be measured: {impossible}; correct it.")
+    return plan
+
+
+def _impossible(plan: Plan) -> str | None:
+    for count, planned in enumerate(plan.exercises, start=1):
+        movement, position, view = planned.movement, planned.position, planned.view
+        views = VIEWS.get((movement, position), ())
+        if not views or view not in (None, *views):
+            seen = f" from the {view}" if view else ""
+            return (
+                f"exercise {count} is {movement} in the position {position}{seen}, "
+                f"and {movement} is measured {measurable(movement)}"
+            )
+        if planned.target_deg is not None and movement.unit is not Unit.DEGREES:
+            return f"exercise {count}, {movement}, has a target_deg, but is not an angle"
+    for count, other in enumerate(plan.other_side, start=1):
+        if other.movement.unit is not Unit.DEGREES:
+            return f"other side {count}, {other.movement}, has a value_deg, but is not an angle"
+    return None
 
 
 def write_plan(plan: Plan) -> bytes:

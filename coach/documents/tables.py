@@ -10,13 +10,14 @@ from numpy.typing import NDArray
 
 from coach.domain.pose import Landmark, Pose
 from coach.domain.progress import Phase
-from coach.domain.reading import Doubt
+from coach.domain.reading import Doubt, Form
 
 Floats = NDArray[np.float64]
 Codes = NDArray[np.int16]
 
 PHASES = tuple(Phase)
 DOUBTS = tuple(Doubt)
+FORM_COLUMNS = Form.__struct_fields__
 
 STORED_LANDMARKS = (
     Landmark.NOSE,
@@ -44,19 +45,18 @@ class ReadingTable:
     """One row a measured frame, n rows in time order, seconds since the session's start.
 
     ``planned_index`` counts in the plan from 0; ``phase`` holds positions in ``PHASES``,
-    ``doubt`` in ``DOUBTS`` or -1. Where there is a doubt, ``angle_deg`` and ``error_deg`` are NaN;
-    the form's columns are NaN where a view cannot tell. All arrays have shape (n,).
+    ``doubt`` in ``DOUBTS`` or -1. ``value`` and ``error`` are in the unit of the exercise's
+    movement, NaN where there is a doubt. These arrays have shape (n,); ``form`` has (n, 10), a
+    column each of ``FORM_COLUMNS`` in its own unit, NaN where a view cannot tell.
     """
 
     time_s: Floats = field(repr=False)
     planned_index: Codes = field(repr=False)
     phase: Codes = field(repr=False)
-    angle_deg: Floats = field(repr=False)
-    error_deg: Floats = field(repr=False)
+    value: Floats = field(repr=False)
+    error: Floats = field(repr=False)
     doubt: Codes = field(repr=False)
-    trunk_lean_deg: Floats = field(repr=False)
-    trunk_turn_deg: Floats = field(repr=False)
-    elbow_flexion_deg: Floats = field(repr=False)
+    form: Floats = field(repr=False)
 
     def __len__(self) -> int:
         """Count the rows."""

@@ -47,7 +47,7 @@ class Moment:
 
     ``remaining_s`` counts down the hold, or the rest where ``phase`` is REST and ``resting``
     is true; None where nothing is being timed. ``repetitions`` are those of the present
-    exercise. ``shown_deg`` is the reading's angle calmed for the eye, None without a reading;
+    exercise. ``shown`` is the reading's value calmed for the eye, None without a reading;
     it is never stored.
     """
 
@@ -58,7 +58,7 @@ class Moment:
     following: PlannedExercise | None
     pose: Pose | None = field(repr=False, default=None)
     reading: Reading | None = None
-    shown_deg: float | None = None
+    shown: float | None = None
     phase: Phase = Phase.REST
     held_s: float = 0.0
     remaining_s: float | None = None

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from enum import StrEnum
 
+from coach.domain.fault import Fault
+
 
 class Side(StrEnum):
     """The person's own left or right."""
@@ -51,11 +53,21 @@ class Position(StrEnum):
 
 
 class Unit(StrEnum):
-    """What a value counts."""
+    """What a value counts, by its code in UCUM."""
 
     DEGREES = "deg"
     RATIO = "1"
     """Share of the line from C7 (0) to the posterior superior iliac spines (1)."""
+
+    @property
+    def sign(self) -> int:
+        """+1 where a larger value is a larger range, -1 where a smaller one is."""
+        return 1 if self is Unit.DEGREES else -1
+
+    @property
+    def decimals(self) -> int:
+        """Digits after the point with which a measured value is worth writing down."""
+        return 1 if self is Unit.DEGREES else 3
 
 
 class Movement(StrEnum):
@@ -96,16 +108,16 @@ VIEWS: dict[tuple[Movement, Position], tuple[View, ...]] = {
     (Movement.EXTENSION, Position.PRONE): (View.SIDE,),
     (Movement.ABDUCTION, Position.STANDING): (View.FRONT, View.BACK),
     (Movement.ABDUCTION, Position.SITTING): (View.FRONT, View.BACK),
-    (Movement.EXTERNAL_ROTATION_0, Position.SUPINE): (View.FOOT,),
     (Movement.EXTERNAL_ROTATION_0, Position.STANDING): (View.FRONT,),
     (Movement.EXTERNAL_ROTATION_0, Position.SITTING): (View.FRONT,),
+    (Movement.EXTERNAL_ROTATION_0, Position.SUPINE): (View.FOOT,),
     (Movement.EXTERNAL_ROTATION_0, Position.DOORWAY): (View.FRONT,),
     (Movement.EXTERNAL_ROTATION_90, Position.STANDING): (View.SIDE,),
     (Movement.EXTERNAL_ROTATION_90, Position.SITTING): (View.SIDE,),
     (Movement.EXTERNAL_ROTATION_90, Position.SUPINE): (View.SIDE,),
-    (Movement.HORIZONTAL_ADDUCTION, Position.SUPINE): (View.FOOT,),
     (Movement.HORIZONTAL_ADDUCTION, Position.STANDING): (View.FRONT,),
     (Movement.HORIZONTAL_ADDUCTION, Position.SITTING): (View.FRONT,),
+    (Movement.HORIZONTAL_ADDUCTION, Position.SUPINE): (View.FOOT,),
     (Movement.HAND_BEHIND_BACK, Position.STANDING): (View.BACK,),
     (Movement.HAND_BEHIND_BACK, Position.SITTING): (View.BACK,),
 }
@@ -116,6 +128,27 @@ def best_view(movement: Movement, position: Position) -> View | None:
     """Give the view in which a movement is measured best; None where no view shows it."""
     views = VIEWS.get((movement, position))
     return views[0] if views else None
+
+
+def needed_view(movement: Movement, position: Position) -> View:
+    """Give the same, with a ``Fault`` where no view shows it."""
+    view = best_view(movement, position)
+    if view is None:
+        raise Fault(
+            f"No place of the camera measures {movement} in the position {position}; choose "
+            f"{measurable(movement)}."
+        )
+    return view
+
+
+def measurable(movement: Movement) -> str:
+    """Name the positions and views in which a movement is measured, for a sentence."""
+    ways = [
+        f"{position} from the {' or '.join(views)}"
+        for (measured, position), views in VIEWS.items()
+        if measured is movement
+    ]
+    return ", ".join(ways[:-1]) + f" or {ways[-1]}" if len(ways) > 1 else ways[0]
 
 
 HANGING: dict[Movement, float] = {

@@ -7,7 +7,7 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta
 
-from coach.domain.movement import Movement, Position, Side, View
+from coach.domain.movement import Movement, Position, Side, View, needed_view
 
 ShortText = Annotated[str, Meta(max_length=200)]
 Seconds = Annotated[float, Meta(ge=0, le=86_400)]
@@ -32,6 +32,11 @@ class PlannedExercise(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
     view: View | None = None
     target_deg: RangeDeg | None = None
     pain_limit: PainScore = 4
+
+    @property
+    def seen_from(self) -> View:
+        """Where the camera stands: as asked, or where the movement is measured best."""
+        return self.view or needed_view(self.movement, self.position)
 
 
 class OtherSide(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):

@@ -9,6 +9,7 @@ from typing import Annotated
 import msgspec
 from msgspec import Meta
 
+from coach.domain.movement import Unit
 from coach.domain.plan import RangeDeg, Seconds
 from coach.domain.reading import NO_FORM, Doubt, ErrorDeg, Form
 
@@ -44,8 +45,8 @@ class Repetition(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_field
     ``start_s`` and ``end_s`` are frame stamps, ``held_s`` the seconds in which the arm was there
     and seen (at most ``end_s - start_s``). ``value`` is the median over the hold without its
     first second, ``error`` the half width of its 95 % interval, ``spread`` the interquartile
-    range of the readings, all in the movement's unit; ``seen_fraction`` the share of the hold
-    with usable readings. ``form`` holds medians over the hold.
+    range of the readings, all in ``unit``; ``seen_fraction`` the share of the hold with usable
+    readings. ``form`` holds medians over the hold.
     """
 
     number: Annotated[int, Meta(ge=1, le=10_000)]
@@ -55,6 +56,7 @@ class Repetition(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_field
     value: RangeDeg
     error: ErrorDeg
     spread: ErrorDeg
+    unit: Unit = Unit.DEGREES
     seen_fraction: Annotated[float, Meta(ge=0, le=1)]
     ended_because: EndedBecause
     form: Form = NO_FORM

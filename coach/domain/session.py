@@ -1,7 +1,7 @@
-"""What is written down of one sitting: the session document, version 1.
+"""What is written down of one sitting: the session document, version 2.
 
 Every time is in seconds since the start of the session on a monotonic clock; ``started_at`` is
-the only wall-clock time. Angles are in degrees, errors half widths of 95 % intervals.
+the only wall-clock time. Errors are half widths of 95 % intervals.
 """
 
 from __future__ import annotations
@@ -93,7 +93,7 @@ class SessionDocument(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
     """``session.json`` of a session file."""
 
     format: Literal["shoulder-session"] = "shoulder-session"
-    version: Literal[1] = 1
+    version: Literal[2] = 2
     session_id: SessionId
     started_at: WallTime
     duration_s: Seconds

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
+from coach.domain.movement import Unit
 from coach.review.wording import MONTHS, whole
 
 _ANGLE_STEPS_DEG = (1, 2, 5, 10, 15, 30, 45, 90, 180, 360)
@@ -27,7 +28,7 @@ class Tick:
 
 @dataclass(frozen=True, slots=True)
 class Axis:
-    """From ``lo`` to ``hi`` in the data's own unit."""
+    """From ``lo`` to ``hi`` in the data's own unit; ``lo`` is the larger where less is more."""
 
     lo: float
     hi: float
@@ -36,6 +37,10 @@ class Axis:
     def share(self, value: float) -> float:
         """Place a value: 0 at the beginning of the axis, 1 at its end."""
         return (value - self.lo) / (self.hi - self.lo)
+
+    def within(self, value: float) -> float:
+        """Give the nearest value that the axis covers."""
+        return min(max(value, min(self.lo, self.hi)), max(self.lo, self.hi))
 
 
 def day_number(at: datetime) -> float:
@@ -56,6 +61,15 @@ def angle_axis(lo_deg: float, hi_deg: float, most_ticks: int = 7) -> Axis:
     values = [step * i for i in range(first, last + 1)]
     ticks = tuple(Tick(float(v), whole(v)) for v in values)
     return Axis(float(values[0]), float(values[-1]), ticks)
+
+
+def value_axis(lo: float, hi: float, unit: Unit, most_ticks: int = 7) -> Axis:
+    """Cover a range of values with round degrees or percent, a larger range further up."""
+    if unit is Unit.DEGREES:
+        return angle_axis(lo, hi, most_ticks)
+    percents = angle_axis(100 * lo, 100 * hi, most_ticks)
+    ticks = tuple(Tick(tick.at / 100, tick.label) for tick in percents.ticks)
+    return Axis(percents.hi / 100, percents.lo / 100, ticks)
 
 
 def date_axis(first_day: float, last_day: float, most_ticks: int = 8) -> Axis:

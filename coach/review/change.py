@@ -1,10 +1,11 @@
 """First, last, best, and whether the difference is more than measurement error.
 
-The standard error of measurement (SEM) is that of one session, in degrees. It is the larger of
+The standard error of measurement (SEM) is that of one session, in the movement's unit. It is the
+larger of
 
 - what the readings say of themselves: half width of the 95 % interval / 1.96;
 - what this patient's own sessions show, where there are at least ``trend.ENOUGH_SESSIONS``;
-  until then the published figure for people with capsulitis.
+  until then a published figure (``norms.PUBLISHED``).
 
 The first and the last value are means over the sessions of a week (never more than a third of all
 sessions, at most seven): a mean of seven has an SEM smaller by the root of seven. The minimal
@@ -29,9 +30,9 @@ from datetime import date, timedelta
 from enum import StrEnum
 from statistics import fmean
 
-from coach.domain.movement import Movement, Side
+from coach.domain.movement import Movement, Position, Side, Unit
 from coach.review.history import Z95, Point, Series
-from coach.review.norms import TVEITA
+from coach.review.norms import PUBLISHED
 from coach.review.trend import Repeatability, repeatability, robust_line
 
 _WINDOW = timedelta(days=7)
@@ -58,10 +59,10 @@ class Basis(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Window:
-    """The mean of some sessions; ``error_deg`` is what their readings say of one of them."""
+    """The mean of some sessions; ``error`` is what their readings say of one of them."""
 
-    value_deg: float
-    error_deg: float
+    value: float
+    error: float
     sessions: int
     begin: date
     end: date
@@ -71,15 +72,15 @@ class Window:
 class Difference:
     """Last minus first.
 
-    ``error_deg`` is the half width of its 95 % interval as far as the patient's own data tell,
-    ``mdc_deg`` what it must pass to be called real (larger where the published figure stands in),
-    ``single_mdc_deg`` the same for two single sessions, to be compared with published figures.
+    ``error`` is the half width of its 95 % interval as far as the patient's own data tell,
+    ``mdc`` what it must pass to be called real (larger where the published figure stands in),
+    ``single_mdc`` the same for two single sessions, to be compared with published figures.
     """
 
-    change_deg: float
-    error_deg: float
-    mdc_deg: float
-    single_mdc_deg: float
+    change: float
+    error: float
+    mdc: float
+    single_mdc: float
     basis: Basis
     verdict: Verdict
 
@@ -94,6 +95,7 @@ class Summary:
 
     movement: Movement
     side: Side
+    position: Position
     sessions: int
     first: Window
     last: Window
@@ -101,10 +103,15 @@ class Summary:
     difference: Difference | None
     verdict: Verdict
     repeatability: Repeatability | None
-    slope_deg_per_week: float | None
+    slope_per_week: float | None
     other_side_deg: float | None
     percent_of_other: float | None
     set_up_changed: bool
+
+    @property
+    def unit(self) -> Unit:
+        """Unit of the values."""
+        return self.movement.unit
 
 
 def summary(series: Series, other_side_deg: float | None = None) -> Summary | None:
@@ -115,24 +122,28 @@ def summary(series: Series, other_side_deg: float | None = None) -> Summary | No
     size = window_size(points)
     first, last = points[: size[0]], points[-size[1] :]
     days = [(p.at - points[0].at) / timedelta(days=1) for p in points]
-    values = [p.value_deg for p in points]
+    values = [p.value for p in points]
     own = repeatability(days, values)
     moved = not {p.set_up for p in last} <= {p.set_up for p in first}
-    difference = compare(first, last, own, set_up_changed=moved) if len(points) > 1 else None
+    unit = series.movement.unit
+    difference = None
+    if len(points) > 1:
+        difference = compare(first, last, own, set_up_changed=moved, unit=unit)
     last_window = _window(last)
     return Summary(
         movement=series.movement,
         side=series.side,
+        position=series.position,
         sessions=len(points),
         first=_window(first),
         last=last_window,
-        best=max(points, key=lambda p: p.value_deg),
+        best=max(points, key=lambda p: p.value * unit.sign),
         difference=difference,
         verdict=difference.verdict if difference else Verdict.TOO_FEW,
         repeatability=own,
-        slope_deg_per_week=7 * robust_line(days, values)[0] if own else None,
+        slope_per_week=7 * robust_line(days, values)[0] if own else None,
         other_side_deg=other_side_deg,
-        percent_of_other=percent_of_other(last_window.value_deg, other_side_deg),
+        percent_of_other=percent_of_other(last_window.value, other_side_deg),
         set_up_changed=moved,
     )
 
@@ -151,45 +162,46 @@ def compare(
     own: Repeatability | None,
     *,
     set_up_changed: bool = False,
+    unit: Unit = Unit.DEGREES,
 ) -> Difference:
     """Compare the means of two groups of sessions."""
-    change = fmean(p.value_deg for p in last) - fmean(p.value_deg for p in first)
-    variances = [fmean((p.error_deg / Z95) ** 2 for p in group) for group in (first, last)]
+    change = fmean(p.value for p in last) - fmean(p.value for p in first)
+    variances = [fmean((p.error / Z95) ** 2 for p in group) for group in (first, last)]
     if set_up_changed:
         readings = Z95 * math.sqrt(sum(variances))
     else:
         readings = Z95 * math.sqrt(variances[0] / len(first) + variances[1] / len(last))
     readings_single = Z95 * math.sqrt(2 * fmean(variances))
     if own:
-        observed_single = own.factor95 * math.sqrt(2) * own.sd_deg
+        observed_single = own.factor95 * math.sqrt(2) * own.sd
         observed = own.factor95 * math.hypot(own.mean_of(len(first)), own.mean_of(len(last)))
         basis = Basis.OWN
     else:
-        observed_single = TVEITA.detectable_deg
+        observed_single = PUBLISHED[unit].detectable
         observed = observed_single * math.sqrt((1 / len(first) + 1 / len(last)) / 2)
         basis = Basis.PUBLISHED
     mdc = max(readings, observed)
     return Difference(
-        change_deg=change,
-        error_deg=mdc if own else readings,
-        mdc_deg=mdc,
-        single_mdc_deg=max(readings_single, observed_single),
+        change=change,
+        error=mdc if own else readings,
+        mdc=mdc,
+        single_mdc=max(readings_single, observed_single),
         basis=Basis.READINGS if readings > observed else basis,
         verdict=Verdict.REAL if abs(change) > mdc else Verdict.WITHIN_ERROR,
     )
 
 
-def percent_of_other(value_deg: float, other_side_deg: float | None) -> float | None:
+def percent_of_other(value: float, other_side_deg: float | None) -> float | None:
     """Express a range as a share of the other side's, where that means something."""
     if other_side_deg is None or other_side_deg < _SMALLEST_REFERENCE_DEG:
         return None
-    return 100 * value_deg / other_side_deg
+    return 100 * value / other_side_deg
 
 
 def _window(points: Sequence[Point]) -> Window:
     return Window(
-        value_deg=fmean(p.value_deg for p in points),
-        error_deg=math.sqrt(fmean(p.error_deg**2 for p in points)),
+        value=fmean(p.value for p in points),
+        error=math.sqrt(fmean(p.error**2 for p in points)),
         sessions=len(points),
         begin=points[0].at.date(),
         end=points[-1].at.date(),

@@ -6,10 +6,12 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from statistics import median
 
-from coach.review.axis import Axis, angle_axis, date_axis, day_number
+from coach.domain.movement import Unit
+from coach.review.axis import Axis, date_axis, day_number, value_axis
 from coach.review.change import Summary, Verdict
 from coach.review.history import Point, Series
-from coach.review.wording import counted, degrees, movement_of, signed_degrees, with_error
+from coach.review.levels import reach_band
+from coach.review.wording import amount, change_with_error, counted, movement_of, with_error
 
 MANY_SESSIONS = 60
 """From here on single sessions are dots and the line goes through the weeks' medians."""
@@ -19,11 +21,11 @@ LONG_GAP_DAYS = 21.0
 
 @dataclass(frozen=True, slots=True)
 class Dot:
-    """A session or a week: day number, degrees, half width of the 95 % interval."""
+    """A session or a week: day number, value, half width of the 95 % interval."""
 
     day: float
-    value_deg: float
-    error_deg: float
+    value: float
+    error: float
     complete: bool = True
 
 
@@ -33,7 +35,7 @@ class Level:
 
     begin_day: float
     end_day: float
-    value_deg: float
+    value: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,10 +49,10 @@ class PainMark:
 
 @dataclass(frozen=True, slots=True)
 class Chart:
-    """Angle over date with its error, and pain on the same dates.
+    """Value over date with its error, and pain on the same dates; ``unit`` is the values'.
 
     ``runs`` are the dots that a line and an error band may join: sessions, or the weeks' medians
-    where ``weekly``. ``first`` and ``last`` are there where they are means. ``undecided_deg`` is
+    where ``weekly``. ``first`` and ``last`` are there where they are means. ``undecided`` is
     the band around the first value inside which a change is within measurement error.
     """
 
@@ -61,21 +63,22 @@ class Chart:
     weekly: bool
     first: Level | None
     last: Level | None
-    undecided_deg: tuple[float, float] | None
+    undecided: tuple[float, float] | None
     other_side_deg: float | None
     pains: tuple[PainMark, ...]
+    unit: Unit = Unit.DEGREES
 
-    def axes(self, most_dates: int = 8, most_angles: int = 7) -> tuple[Axis, Axis]:
-        """Give the axis of days and that of degrees."""
+    def axes(self, most_dates: int = 8, most_values: int = 7) -> tuple[Axis, Axis]:
+        """Give the axis of days and that of values, a larger range further up."""
         days = [d.day for d in self.dots] + [p.day for p in self.pains]
-        lows = [d.value_deg - d.error_deg for d in self.dots]
-        highs = [d.value_deg + d.error_deg for d in self.dots]
+        lows = [d.value - d.error for d in self.dots]
+        highs = [d.value + d.error for d in self.dots]
         if self.other_side_deg is not None:
             lows.append(self.other_side_deg)
             highs.append(self.other_side_deg)
         return (
             date_axis(min(days), max(days), most_dates),
-            angle_axis(min(lows, default=0.0), max(highs, default=10.0), most_angles),
+            value_axis(min(lows, default=0.0), max(highs, default=10.0), self.unit, most_values),
         )
 
     def description(self) -> str:
@@ -85,32 +88,33 @@ class Chart:
 
 def chart(series: Series, summary: Summary | None) -> Chart:
     """Arrange one series for painting."""
-    dots = tuple(Dot(day_number(p.at), p.value_deg, p.error_deg, p.complete) for p in series.points)
+    dots = tuple(Dot(day_number(p.at), p.value, p.error, p.complete) for p in series.points)
     weekly = len(dots) > MANY_SESSIONS
     difference = summary.difference if summary else None
     first = last = undecided = None
     if summary and difference:
         if summary.first.sessions > 1:
-            first = _level(series.points[: summary.first.sessions], summary.first.value_deg)
+            first = _level(series.points[: summary.first.sessions], summary.first.value)
         if summary.last.sessions > 1:
-            last = _level(series.points[-summary.last.sessions :], summary.last.value_deg)
-        middle, half = summary.first.value_deg, difference.mdc_deg
+            last = _level(series.points[-summary.last.sessions :], summary.last.value)
+        middle, half = summary.first.value, difference.mdc
         undecided = (middle - half, middle + half)
     return Chart(
-        title=movement_of(series.movement, series.side),
+        title=movement_of(series.movement, series.side, series.position),
         statement=statement(summary),
         dots=dots,
         runs=_runs(_weeks(dots) if weekly else dots),
         weekly=weekly,
         first=first,
         last=last,
-        undecided_deg=undecided,
+        undecided=undecided,
         other_side_deg=summary.other_side_deg if summary else None,
         pains=tuple(
             PainMark(day_number(p.at), p.before, p.after)
             for p in series.pains
             if p.worst is not None
         ),
+        unit=series.movement.unit,
     )
 
 
@@ -118,19 +122,24 @@ def statement(summary: Summary | None) -> str:
     """Say in one line what may be concluded."""
     if summary is None:
         return "No session gave a value."
-    difference = summary.difference
+    difference, unit = summary.difference, summary.unit
     if difference is None:
-        value = with_error(degrees(summary.first.value_deg), summary.first.error_deg)
+        value = _told(summary.first.value, summary.first.error, unit)
         return f"One session: {value}; {Verdict.TOO_FEW} to speak of change."
-    change = with_error(signed_degrees(difference.change_deg), difference.error_deg)
+    change = change_with_error(difference.change, difference.error, unit)
     return (
-        f"{change}: {difference.verdict} (detectable from {degrees(difference.mdc_deg)}), "
+        f"{change}: {difference.verdict} (detectable from {amount(difference.mdc, unit)}), "
         f"{counted(summary.sessions, 'session')}"
     )
 
 
-def _level(points: Sequence[Point], value_deg: float) -> Level:
-    return Level(day_number(points[0].at), day_number(points[-1].at), value_deg)
+def _told(value: float, error: float, unit: Unit) -> str:
+    text = with_error(value, error, unit)
+    return text if unit is Unit.DEGREES else f"{reach_band(value, error).words}, {text}"
+
+
+def _level(points: Sequence[Point], value: float) -> Level:
+    return Level(day_number(points[0].at), day_number(points[-1].at), value)
 
 
 def _weeks(dots: Sequence[Dot]) -> tuple[Dot, ...]:
@@ -138,7 +147,7 @@ def _weeks(dots: Sequence[Dot]) -> tuple[Dot, ...]:
     for dot in dots:
         weeks.setdefault((int(dot.day) - 1) // 7, []).append(dot)
     return tuple(
-        Dot(*(median(getattr(d, n) for d in week) for n in ("day", "value_deg", "error_deg")))
+        Dot(*(median(getattr(d, n) for d in week) for n in ("day", "value", "error")))
         for _, week in sorted(weeks.items())
     )
 

@@ -15,7 +15,7 @@ from datetime import datetime
 from statistics import fmean, median, stdev
 
 from coach.domain.fault import Fault
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import ExerciseRecord, SessionDocument
@@ -44,17 +44,17 @@ class Point:
     """One session's range in one movement.
 
     ``at`` keeps the zone offset of the place where the session was held, so ``at.date()`` is the
-    patient's own date. ``error_deg`` is the half width of the 95 % interval of ``value_deg``.
+    patient's own date. ``error`` is the half width of the 95 % interval of ``value``.
     ``complete`` is false where no hold reached the asked seconds.
     """
 
     session_id: str
     at: datetime
-    value_deg: float
-    error_deg: float
-    best_deg: float
-    mean_deg: float
-    spread_deg: float
+    value: float
+    error: float
+    best: float
+    mean: float
+    spread: float
     held_s: float
     holds: int
     seen_fraction: float
@@ -79,13 +79,18 @@ class PainPoint:
 
 @dataclass(frozen=True, slots=True)
 class Series:
-    """One movement of one side by one definition of the angle, oldest first."""
+    """One movement of one side in one position by one definition, oldest first."""
 
     movement: Movement
     side: Side
     definitions: int
     points: tuple[Point, ...]
     pains: tuple[PainPoint, ...]
+    position: Position = Position.STANDING
+
+
+_Kind = tuple[Movement, Side, Position, int]
+"""Movement, side, position, definitions."""
 
 
 def started(document: SessionDocument) -> datetime:
@@ -114,7 +119,7 @@ def in_order(documents: Iterable[SessionDocument]) -> tuple[SessionDocument, ...
 
 
 def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
-    """Arrange one patient's sessions by movement, side and definition.
+    """Arrange one patient's sessions by movement, side, position and definition.
 
     Raises Fault where the documents are of more than one patient.
     """
@@ -123,15 +128,16 @@ def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
         raise Fault(
             f"Sessions of {len(codes)} patients cannot be one history: review each code alone"
         )
-    points: dict[tuple[Movement, Side, int], list[Point]] = {}
-    pains: dict[tuple[Movement, Side, int], list[PainPoint]] = {}
+    points: dict[_Kind, list[Point]] = {}
+    pains: dict[_Kind, list[PainPoint]] = {}
     for document in in_order(documents):
         at = started(document)
-        by_kind: dict[tuple[Movement, Side], list[ExerciseRecord]] = {}
+        by_kind: dict[_Kind, list[ExerciseRecord]] = {}
         for record in document.exercises:
-            by_kind.setdefault((record.movement, record.side), []).append(record)
-        for (movement, side), records in by_kind.items():
-            key = (movement, side, document.software.definitions)
+            definitions = document.software.definitions
+            kind = (record.movement, record.side, record.position, definitions)
+            by_kind.setdefault(kind, []).append(record)
+        for key, records in by_kind.items():
             before = next((r.pain_before for r in records if r.pain_before is not None), None)
             after = next(
                 (r.pain_after for r in reversed(records) if r.pain_after is not None), None
@@ -141,11 +147,13 @@ def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
             point = _point(document, at, records)
             if point is not None:
                 points.setdefault(key, []).append(point)
-    order = {movement: i for i, movement in enumerate(Movement)}
+    movements, positions = list(Movement), list(Position)
     return tuple(
-        Series(movement, side, definitions, tuple(points.get(key, ())), tuple(pains[key]))
-        for key in sorted(pains, key=lambda k: (order[k[0]], k[1], k[2]))
-        for movement, side, definitions in (key,)
+        Series(movement, side, definitions, tuple(points.get(key, ())), tuple(pains[key]), position)
+        for key in sorted(
+            pains, key=lambda k: (movements.index(k[0]), k[1], positions.index(k[2]), k[3])
+        )
+        for movement, side, position, definitions in (key,)
     )
 
 
@@ -164,7 +172,7 @@ def _point(
     holds = completed or nearly
     if not holds:
         return None
-    values = [r.value_deg for r in holds]
+    values = [r.value for r in holds]
     spread = stdev(values) if len(values) > 1 else 0.0
     scatter = Z95 * _MEDIAN_TO_MEAN_SE * spread / math.sqrt(len(values))
     weights = [max(r.held_s, 0.1) for r in holds]
@@ -172,12 +180,12 @@ def _point(
     return Point(
         session_id=document.session_id,
         at=at,
-        value_deg=median(values),
+        value=median(values),
         # The holds of a session share camera, clothes and body, so their errors do not average.
-        error_deg=math.hypot(median(r.error_deg for r in holds), scatter),
-        best_deg=max(values),
-        mean_deg=fmean(values),
-        spread_deg=spread,
+        error=math.hypot(median(r.error for r in holds), scatter),
+        best=max(values, key=lambda v: v * holds[0].unit.sign),
+        mean=fmean(values),
+        spread=spread,
         held_s=sum(r.held_s for r in holds),
         holds=len(holds),
         seen_fraction=fmean((r.seen_fraction for r in holds), weights),

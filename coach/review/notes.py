@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from coach.domain.movement import Unit
 from coach.review.change import Basis, Summary
 from coach.review.history import Series
-from coach.review.norms import TVEITA
-from coach.review.wording import counted, degrees, movement_of
+from coach.review.norms import PUBLISHED
+from coach.review.wording import amount, counted, movement_of
 
 _POORLY_SEEN = 0.8
 
@@ -16,23 +17,12 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
     """Give the notes; ``definitions`` is how many definitions of the angles are among them."""
     notes: list[str] = []
     results = [result for _, result in charted if result]
-    bases = {r.difference.basis for r in results if r.difference}
-    if Basis.PUBLISHED in bases:
-        notes.append(
-            f"With few sessions a change counts as real from {degrees(TVEITA.detectable_deg)} on "
-            f"({TVEITA.source}: {TVEITA.people}); from six sessions on the patient's own scatter "
-            "decides."
-        )
-    if Basis.OWN in bases or Basis.READINGS in bases:
-        single = max(r.difference.single_mdc_deg for r in results if r.difference)
-        notes.append(
-            "Detectable change is the larger of what the readings and the patient's own scatter "
-            f"give for these means; for two single sessions it would be up to {degrees(single)} "
-            f"(published, by hand: {degrees(TVEITA.detectable_deg)}, {TVEITA.source})."
-        )
+    for unit in dict.fromkeys(r.unit for r in results):
+        notes += _on_change([r for r in results if r.unit is unit], unit)
     notes.extend(
-        f"{movement_of(r.movement, r.side)}: the last sessions were measured with another "
-        "camera set-up than the first; the readings' error is therefore not reduced by averaging."
+        f"{movement_of(r.movement, r.side, r.position)}: the last sessions were measured with "
+        "another camera set-up than the first; the readings' error is therefore not reduced by "
+        "averaging."
         for r in results
         if r.set_up_changed
     )
@@ -51,3 +41,30 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
         "cancels in the change, not in the single values."
     )
     return tuple(notes)
+
+
+def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
+    notes: list[str] = []
+    published = PUBLISHED[unit]
+    figure = amount(published.detectable, unit)
+    differences = [r.difference for r in results if r.difference]
+    bases = {d.basis for d in differences}
+    if unit is Unit.RATIO:
+        notes.append(
+            "Hand behind back: the levels are those of the thumb's tip, wide enough for what the "
+            "wrist does not show; percent is of the way from C7 (0 %) to the PSIS (100 %), of the "
+            "wrist."
+        )
+    if Basis.PUBLISHED in bases:
+        notes.append(
+            f"With few sessions a change counts as real from {figure} on ({published.source}: "
+            f"{published.people}); from six sessions on the patient's own scatter decides."
+        )
+    if Basis.OWN in bases or Basis.READINGS in bases:
+        single = max(d.single_mdc for d in differences)
+        notes.append(
+            "Detectable change is the larger of what the readings and the patient's own scatter "
+            f"give for these means; for two single sessions it would be up to "
+            f"{amount(single, unit)} (published, by hand: {figure}, {published.source})."
+        )
+    return notes

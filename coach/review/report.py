@@ -12,7 +12,7 @@ from datetime import date
 from statistics import fmean
 
 from coach.domain.fault import Fault
-from coach.domain.movement import Movement, Side
+from coach.domain.movement import Movement, Side, Unit
 from coach.domain.session import SessionDocument
 from coach.review.adherence import Adherence, adherence
 from coach.review.change import Summary, Verdict, summary
@@ -21,16 +21,16 @@ from coach.review.history import Series, history, in_order, started
 from coach.review.notes import notes_on
 from coach.review.wording import (
     NONE,
+    amount,
+    change_with_error,
     day,
-    degrees,
     listed,
     minutes,
     movement_of,
     percent,
     percent_with_error,
     period,
-    signed_degrees,
-    with_error,
+    reached,
 )
 
 COLUMNS = (
@@ -162,23 +162,21 @@ def report(
 
 def _row(series: Series, other_side_deg: float | None) -> Row:
     result = summary(series, other_side_deg)
-    name = movement_of(series.movement, series.side)
+    name = movement_of(series.movement, series.side, series.position)
     if result is None:
         cells = (name, "0", *(NONE,) * 6, Verdict.TOO_FEW.value)
         return Row(series, None, cells, chart(series, None))
-    difference = result.difference
+    difference, unit = result.difference, result.unit
     single = result.sessions == 1
     cells = (
         name,
         str(result.sessions),
-        with_error(degrees(result.first.value_deg), result.first.error_deg),
-        NONE if single else with_error(degrees(result.last.value_deg), result.last.error_deg),
-        with_error(degrees(result.best.value_deg), result.best.error_deg),
+        reached(result.first.value, result.first.error, unit),
+        NONE if single else reached(result.last.value, result.last.error, unit),
+        reached(result.best.value, result.best.error, unit),
         _of_other(result),
-        with_error(signed_degrees(difference.change_deg), difference.error_deg)
-        if difference
-        else NONE,
-        degrees(difference.mdc_deg) if difference else NONE,
+        change_with_error(difference.change, difference.error, unit) if difference else NONE,
+        amount(difference.mdc, unit) if difference else NONE,
         result.verdict.value,
     )
     return Row(series, result, cells, chart(series, result))
@@ -189,11 +187,13 @@ def _of_other(result: Summary) -> str:
     share, other_deg = result.percent_of_other, result.other_side_deg
     if share is None or other_deg is None:
         return NONE
-    return percent_with_error(share, 100 * result.last.error_deg / other_deg)
+    return percent_with_error(share, 100 * result.last.error / other_deg)
 
 
 def _other_side(ordered: Sequence[SessionDocument], movement: Movement, side: Side) -> float | None:
     """Take the newest plan that knows; a plan that exercises both sides leaves it open."""
+    if movement.unit is not Unit.DEGREES:
+        return None
     for document in reversed(ordered):
         plan = document.plan
         if any(e.movement is movement and e.side is side.other for e in plan.exercises):

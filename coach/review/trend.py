@@ -25,12 +25,12 @@ carry over by 0.4 in 6 to 11 (16 to 18 without ``carry_over``)."""
 class Repeatability:
     """The standard deviation between sessions of one patient, the course taken out.
 
-    ``sd_deg`` is the standard error of measurement of one session; ``dof`` its degrees of
+    ``sd`` is the standard error of measurement of one session; ``dof`` its degrees of
     freedom, so that a scatter known from few sessions is trusted less; ``carry_over`` the
     correlation of one session's deviation with the next one's, 0-1 (good and bad weeks).
     """
 
-    sd_deg: float
+    sd: float
     dof: float
     sessions: int
     carry_over: float = 0.0
@@ -41,14 +41,14 @@ class Repeatability:
         return student95(self.dof)
 
     def mean_of(self, count: int) -> float:
-        """Give the standard error of the mean of successive sessions, in degrees.
+        """Give the standard error of the mean of successive sessions, in the values' unit.
 
         sd / sqrt(count) where sessions are independent; larger where deviations carry over, by
         the variance of the mean of a first-order autoregressive series.
         """
         lags = range(1, count)
         shared = 2 * sum((1 - lag / count) * self.carry_over**lag for lag in lags)
-        return self.sd_deg * math.sqrt((1 + shared) / count)
+        return self.sd * math.sqrt((1 + shared) / count)
 
 
 def student95(dof: float) -> float:
@@ -58,14 +58,14 @@ def student95(dof: float) -> float:
     return float(stdtrit(dof, 0.975))
 
 
-def robust_line(days: Sequence[float], values_deg: Sequence[float]) -> tuple[float, float]:
-    """Fit slope (degrees a day) and intercept after Theil and Sen.
+def robust_line(days: Sequence[float], values: Sequence[float]) -> tuple[float, float]:
+    """Fit slope (units a day) and intercept after Theil and Sen.
 
     Slope: the median over all pairs with different days; intercept: median value minus slope
     times median day (Sen 1968, J Am Stat Assoc 63:1379). From a thousand sessions on, every n-th
     is taken, so that pairs stay few.
     """
-    x, y = np.asarray(days, float), np.asarray(values_deg, float)
+    x, y = np.asarray(days, float), np.asarray(values, float)
     step = max(1, math.ceil(len(x) / _MOST_PAIRS))
     x, y = x[::step], y[::step]
     first, second = np.triu_indices(len(x), 1)
@@ -77,7 +77,7 @@ def robust_line(days: Sequence[float], values_deg: Sequence[float]) -> tuple[flo
     return slope, float(np.median(y) - slope * np.median(x))
 
 
-def repeatability(days: Sequence[float], values_deg: Sequence[float]) -> Repeatability | None:
+def repeatability(days: Sequence[float], values: Sequence[float]) -> Repeatability | None:
     """Estimate the scatter between sessions, None where there are too few to tell.
 
     Two estimates, each blind to something the other sees, and the larger counts: differences of
@@ -85,10 +85,10 @@ def repeatability(days: Sequence[float], values_deg: Sequence[float]) -> Repeata
     leaves alone but which miss good and bad days in a row; and residuals about robust lines
     through four weeks at a time, which see those but take a sharp bend for scatter.
     """
-    n = len(values_deg)
+    n = len(values)
     if n < ENOUGH_SESSIONS:
         return None
-    y: NDArray[np.float64] = np.asarray(values_deg, float)
+    y: NDArray[np.float64] = np.asarray(values, float)
     steps = np.diff(y)
     successive = float(steps @ steps) / (2 * (n - 1))
     residuals, dof = _about_lines(np.asarray(days, float), y)
@@ -102,13 +102,13 @@ def repeatability(days: Sequence[float], values_deg: Sequence[float]) -> Repeata
 
 
 def _about_lines(
-    days: NDArray[np.float64], values_deg: NDArray[np.float64]
+    days: NDArray[np.float64], values: NDArray[np.float64]
 ) -> tuple[NDArray[np.float64], float]:
     """Give residuals about a robust line for each stretch, and their degrees of freedom."""
     cuts = _cuts(days)
     residuals = [
         y - (intercept + slope * x)
-        for x, y in zip(np.split(days, cuts), np.split(values_deg, cuts), strict=True)
+        for x, y in zip(np.split(days, cuts), np.split(values, cuts), strict=True)
         for slope, intercept in (robust_line(list(x), list(y)),)
     ]
     return np.concatenate(residuals), float(len(days) - 2 * len(residuals))

@@ -5,26 +5,31 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from coach.domain.movement import Movement, Side
+from coach.domain.movement import Movement, Position, Side, Unit
+from coach.review.levels import reach_band
 
+DEGREE = "\N{DEGREE SIGN}"
 MOVEMENTS: dict[Movement, str] = {
     Movement.FLEXION: "Flexion",
     Movement.EXTENSION: "Extension",
     Movement.ABDUCTION: "Abduction",
     Movement.EXTERNAL_ROTATION_0: "External rotation at side",
+    Movement.EXTERNAL_ROTATION_90: f"External rotation at 90{DEGREE}",
+    Movement.HORIZONTAL_ADDUCTION: "Horizontal adduction",
+    Movement.HAND_BEHIND_BACK: "Hand behind back",
 }
 SIDES: dict[Side, str] = {Side.LEFT: "left", Side.RIGHT: "right"}
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 NONE = "\N{EN DASH}"
 """Stands where there is no value."""
 MINUS = "\N{MINUS SIGN}"
-DEGREE = "\N{DEGREE SIGN}"
 PLUS_MINUS = "\N{PLUS-MINUS SIGN}"
 
 
-def movement_of(movement: Movement, side: Side) -> str:
-    """Name a movement with its side."""
-    return f"{MOVEMENTS[movement]}, {SIDES[side]}"
+def movement_of(movement: Movement, side: Side, position: Position = Position.STANDING) -> str:
+    """Name a movement with its side, and with its position where that is not standing."""
+    name = f"{MOVEMENTS[movement]}, {SIDES[side]}"
+    return name if position is Position.STANDING else f"{name}, {position}"
 
 
 def whole(value: float) -> str:
@@ -33,19 +38,31 @@ def whole(value: float) -> str:
     return f"{MINUS}{-rounded}" if rounded < 0 else str(rounded)
 
 
-def degrees(value_deg: float) -> str:
-    """Write an angle: whole degrees, since no method here is better than that."""
-    return whole(value_deg) + DEGREE
+def amount(value: float, unit: Unit) -> str:
+    """Write a value: whole degrees or percent, since no method here is better than that."""
+    return whole(value) + DEGREE if unit is Unit.DEGREES else percent(value)
 
 
-def signed_degrees(value_deg: float) -> str:
-    """Write a change of angle."""
-    return ("+" if round(value_deg) > 0 else "") + degrees(value_deg)
+def with_error(value: float, error: float, unit: Unit) -> str:
+    """Write a value with the half width of its 95 % interval, which is never said to be nothing."""
+    if unit is Unit.RATIO:
+        return percent_with_error(100 * value, 100 * error)
+    return f"{amount(value, unit)} {PLUS_MINUS} {max(1, round(error))}{DEGREE}"
 
 
-def with_error(text: str, error_deg: float) -> str:
-    """Add the half width of a 95 % interval, which is never said to be nothing."""
-    return f"{text} {PLUS_MINUS} {max(1, round(error_deg))}{DEGREE}"
+def reached(value: float, error: float, unit: Unit) -> str:
+    """Write how far a range goes: an angle, or the levels of the spine the thumb is between."""
+    if unit is Unit.RATIO:
+        return reach_band(value, error).short
+    return with_error(value, error, unit)
+
+
+def change_with_error(change: float, error: float, unit: Unit) -> str:
+    """Write a change: signed degrees, or percent of the back's length up or down."""
+    if unit is Unit.DEGREES:
+        return ("+" if round(change) > 0 else "") + with_error(change, error, unit)
+    way = "down" if round(100 * change) > 0 else "up" if round(100 * change) < 0 else ""
+    return f"{with_error(abs(change), error, unit)} {way}".rstrip()
 
 
 def percent(share: float) -> str:

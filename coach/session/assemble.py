@@ -11,12 +11,14 @@ from msgspec.structs import replace
 from coach.documents.landmarks import landmark_header
 from coach.documents.readings import HEADER
 from coach.domain.fault import Fault
-from coach.domain.movement import BEST_VIEW, View
+from coach.domain.movement import Position, View
 from coach.domain.plan import Plan
 from coach.domain.progress import Repetition
+from coach.domain.reading import Calibration
 from coach.domain.session import Camera, ExerciseRecord, SessionDocument, SessionEnd
 from coach.session.entries import (
     Asked,
+    Calibrated,
     CameraCounts,
     Entry,
     ExerciseEnded,
@@ -48,6 +50,8 @@ class Assembled:
 class _Record:
     started_s: float
     view: View | None = None
+    position: Position | None = None
+    calibration: Calibration | None = None
     ended_s: float | None = None
     ended_because: SessionEnd = SessionEnd.INTERRUPTED
     repetitions: list[Repetition] = field(default_factory=list)
@@ -91,7 +95,11 @@ class _Builder:
                 raise Fault("The session's journal begins twice, so no session can be made of it.")
             case ExerciseStarted():
                 record = self._record(entry.planned_index, entry.time_s)
-                record.started_s, record.view, record.touched = entry.time_s, entry.view, True
+                record.started_s, record.touched = entry.time_s, True
+                record.view, record.position = entry.view, entry.position
+            case Calibrated():
+                record = self._record(entry.planned_index, entry.time_s)
+                record.calibration, record.touched = entry.calibration, True
             case PainGiven():
                 self._pain(entry)
             case RepetitionDone():
@@ -157,7 +165,9 @@ class _Builder:
             planned_index=index,
             movement=planned.movement,
             side=planned.side,
-            view=record.view or planned.view or BEST_VIEW[planned.movement],
+            view=record.view or planned.seen_from,
+            position=record.position or planned.position,
+            calibration=record.calibration,
             # A hold's clock runs from before it is noticed: it may reach over the stages' stamps.
             started_s=min([record.started_s, *(hold.start_s for hold in holds)]),
             ended_s=max([ended_s, *(hold.end_s for hold in holds)]),

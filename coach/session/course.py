@@ -20,12 +20,23 @@ from coach.domain.progress import (
     Repetition,
     RepetitionEnded,
 )
+from coach.domain.reading import Calibration
 from coach.domain.session import SessionEnd
 from coach.session import moves
-from coach.session.entries import RepetitionDone
+from coach.session.entries import Calibrated, RepetitionDone
 from coach.session.state import Course, Step
 
-__all__ = ["Course", "Step", "begin", "end_input", "leaves_exercise", "order", "progress", "tick"]
+__all__ = [
+    "Course",
+    "Step",
+    "begin",
+    "calibrated",
+    "end_input",
+    "leaves_exercise",
+    "order",
+    "progress",
+    "tick",
+]
 
 EXTRA_TRIES = 3
 """Unfinished holds beyond the asked repetitions before an exercise ends of itself: someone who
@@ -84,6 +95,20 @@ def progress(course: Course, event: ProgressEvent) -> Step:
     return course, ()
 
 
+def calibrated(course: Course, time_s: float, calibration: Calibration) -> Step:
+    """Take in what keeping still at the start of the present exercise taught."""
+    start_s, end_s = (
+        None if stamp_s is None else course.since_start_s(stamp_s)
+        for stamp_s in (calibration.start_s, calibration.end_s)
+    )
+    fact = Calibrated(
+        time_s=course.since_start_s(time_s),
+        planned_index=course.exercise_index,
+        calibration=replace_struct(calibration, start_s=start_s, end_s=end_s),
+    )
+    return course, (fact,)
+
+
 def tick(course: Course, time_s: float) -> Step:
     """Let time pass: a rest may be over."""
     if course.rest_until_s is not None and time_s >= course.rest_until_s:
@@ -119,13 +144,14 @@ def _repetition(course: Course, event: RepetitionEnded) -> Step:
 
 
 def _since_start(repetition: Repetition, course: Course) -> Repetition:
+    digits = repetition.unit.decimals + 1
     return replace_struct(
         repetition,
         start_s=course.since_start_s(repetition.start_s),
         end_s=course.since_start_s(repetition.end_s),
         held_s=round(repetition.held_s, 3),
-        value_deg=round(repetition.value_deg, 2),
-        error_deg=round(repetition.error_deg, 2),
-        spread_deg=round(repetition.spread_deg, 2),
+        value=round(repetition.value, digits),
+        error=round(repetition.error, digits),
+        spread=round(repetition.spread, digits),
         seen_fraction=round(repetition.seen_fraction, 4),
     )

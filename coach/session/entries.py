@@ -11,9 +11,10 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta
 
-from coach.domain.movement import View
+from coach.domain.movement import Position, View
 from coach.domain.plan import PainScore, Plan, Seconds
 from coach.domain.progress import Repetition
+from coach.domain.reading import Calibration
 from coach.domain.session import Camera, Count, SessionEnd, SessionId, Software, WallTime
 
 PlannedIndex = Annotated[int, Meta(ge=0, le=39)]
@@ -31,7 +32,7 @@ class SessionOpened(msgspec.Struct, frozen=True, kw_only=True, tag="opened"):
     """The first entry: everything that is known before anything happens."""
 
     format: Literal["shoulder-journal"] = "shoulder-journal"
-    version: Literal[1] = 1
+    version: Literal[2] = 2
     session_id: SessionId
     started_at: WallTime
     software: Software
@@ -45,6 +46,7 @@ class ExerciseStarted(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-s
     time_s: Seconds
     planned_index: PlannedIndex
     view: View
+    position: Position = Position.STANDING
 
 
 class PainGiven(msgspec.Struct, frozen=True, kw_only=True, tag="pain"):
@@ -54,6 +56,14 @@ class PainGiven(msgspec.Struct, frozen=True, kw_only=True, tag="pain"):
     asked: Asked
     score: PainScore
     planned_index: PlannedIndex | None = None
+
+
+class Calibrated(msgspec.Struct, frozen=True, kw_only=True, tag="calibrated"):
+    """Keeping still at the start of an exercise was seen, or missed; again after each pause."""
+
+    time_s: Seconds
+    planned_index: PlannedIndex
+    calibration: Calibration
 
 
 class RepetitionDone(msgspec.Struct, frozen=True, kw_only=True, tag="repetition"):
@@ -104,6 +114,7 @@ class SessionEnded(msgspec.Struct, frozen=True, kw_only=True, tag="ended"):
 Entry = (
     SessionOpened
     | ExerciseStarted
+    | Calibrated
     | PainGiven
     | RepetitionDone
     | ExerciseEnded
@@ -113,5 +124,5 @@ Entry = (
     | SessionEnded
 )
 
-Fact = ExerciseStarted | PainGiven | RepetitionDone | ExerciseEnded | SessionEnded
+Fact = ExerciseStarted | Calibrated | PainGiven | RepetitionDone | ExerciseEnded | SessionEnded
 """What the course of a session adds; the rest comes from the frames."""

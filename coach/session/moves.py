@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 
 from coach.domain.moment import Stage
-from coach.domain.movement import BEST_VIEW
 from coach.domain.session import SessionEnd
 from coach.session.entries import (
     Asked,
@@ -73,8 +72,14 @@ def enter(course: Course, now_s: float, index: int, score: int | None) -> Step:
         planned = exercises[index]
         facts.append(PainGiven(time_s=now_s, asked=Asked.BEFORE, score=score, planned_index=index))
         if score <= planned.pain_limit:
-            view = planned.view or BEST_VIEW[planned.movement]
-            facts.append(ExerciseStarted(time_s=now_s, planned_index=index, view=view))
+            facts.append(
+                ExerciseStarted(
+                    time_s=now_s,
+                    planned_index=index,
+                    view=planned.seen_from,
+                    position=planned.position,
+                )
+            )
             return replace(course, stage=Stage.EXERCISE, exercise_index=index), tuple(facts)
         facts.append(
             ExerciseEnded(time_s=now_s, planned_index=index, ended_because=SessionEnd.PAIN)

@@ -43,9 +43,10 @@ class Recorder:
         self._frames_seen += 1
         self._frames_lost = frames_lost
         if moment.stage is Stage.EXERCISE:
-            if moment.reading is not None:
+            if moment.reading is not None and moment.planned is not None:
+                index, unit = moment.exercise_index, moment.planned.movement.unit
                 self._readings.append(
-                    reading_row(time_s, moment.exercise_index, moment.phase, moment.reading)
+                    reading_row(time_s, index, moment.phase, moment.reading, unit)
                 )
             if moment.pose is not None and time_s >= self._landmark_due_s - _EARLY_S:
                 self._landmarks.append(landmark_row(time_s, moment.pose))

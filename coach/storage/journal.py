@@ -25,6 +25,7 @@ from coach.session.entries import (
     ReadingRows,
     SessionOpened,
 )
+from coach.session.older_entries import from_1
 from coach.storage.atomic import make_folder, sync_folder, write_all
 from coach.storage.disk_fault import disk_fault
 
@@ -32,6 +33,7 @@ SUFFIX = ".journal"
 MAX_JOURNAL_BYTES = 1_000_000_000
 
 _HEAD = re.compile(rb"([0-9a-f]{8}) ([0-9]{1,9}) ")
+_VERSION = 2
 _ROWS = (ReadingRows, LandmarkRows, CameraCounts)
 _decoder: msgspec.json.Decoder[Entry] = msgspec.json.Decoder(Entry)
 _encoder = msgspec.json.Encoder()
@@ -164,13 +166,14 @@ def read_lines(data: bytes, where: str) -> JournalContent:
     """Read a journal up to its first damaged line; ``where`` names it in a ``Fault``."""
     entries: list[Entry] = []
     skipped = position = 0
+    version: int | None = None
     while (found := _line_at(data, position)) is not None:
         text, end = found
         if position == 0:
-            _check_version(text, where)
+            version = _version(text, where)
         position = end
         try:
-            entries.append(_decoder.decode(text))
+            entries.append(_decoded_from_1(text) if version == 1 else _decoder.decode(text))
         except msgspec.MsgspecError:
             skipped += 1
     return JournalContent(tuple(entries), len(data) - position, skipped)
@@ -188,7 +191,12 @@ def _line_at(data: bytes, position: int) -> tuple[bytes, int] | None:
     return text, end + 1
 
 
-def _check_version(text: bytes, where: str) -> None:
+def _decoded_from_1(text: bytes) -> Entry:
+    entry: Entry = msgspec.convert(from_1(msgspec.json.decode(text)), Entry)
+    return entry
+
+
+def _version(text: bytes, where: str) -> int | None:
     class Head(msgspec.Struct):
         format: str = ""
         version: int = 0
@@ -196,12 +204,13 @@ def _check_version(text: bytes, where: str) -> None:
     try:
         head = msgspec.json.decode(text, type=Head)
     except msgspec.MsgspecError:
-        return
-    if head.format == "shoulder-journal" and head.version > 1:
+        return None
+    if head.format == "shoulder-journal" and head.version > _VERSION:
         raise Fault(
             f"{where} was made by a newer version of this program; update the program to recover "
             "that session."
         )
+    return head.version
 
 
 def _read_back(descriptor: int, size: int) -> bytes:

@@ -9,7 +9,7 @@ from enum import StrEnum
 from pathlib import Path
 
 import msgspec
-from sqlalchemy import Connection, delete, func, insert, inspect, select
+from sqlalchemy import Connection, delete, insert, inspect, select
 
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
@@ -25,6 +25,7 @@ from coach.storage.store_tables import (
     sessions,
     store_version,
 )
+from coach.storage.store_upgrade import known_version, upgrade
 
 LARGEST_FILE_BYTES = 64_000_000
 """A session file of two hours stays far below this."""
@@ -63,7 +64,8 @@ class Refusal:
 class Store:
     """Received sessions, by patient; every import is kept whole or not at all.
 
-    Raises Fault where the store is newer than the program, damaged, or something else.
+    An older store is brought up to date when it is opened. Raises Fault where the store is newer
+    than the program, damaged, or something else.
     """
 
     def __init__(self, target: Path | str) -> None:
@@ -92,8 +94,8 @@ class Store:
         version = None
         if "store_version" in tables:
             with reading(self._engine, self.name) as connection:
-                version = connection.scalar(select(func.max(store_version.c.version)))
-        if not isinstance(version, int):
+                version = known_version(connection)
+        if version is None:
             raise Fault(
                 f"The file at {self.name} is a database, but no store of this program: choose "
                 "another file."
@@ -103,6 +105,9 @@ class Store:
                 f"The store at {self.name} has version {version} and this program knows up to "
                 f"{STORE_VERSION}: install the newer program."
             )
+        if version < STORE_VERSION:
+            with writing(self._engine, self.name) as connection:
+                upgrade(connection)
 
     def import_session(
         self, document: SessionDocument, original: bytes, file_name: str

@@ -13,10 +13,11 @@ from coach.review.history import asked
 from coach.storage.store_tables import exercises, patients, repetitions, sessions
 
 _EXERCISE = (
-    "planned_index", "movement", "side", "view", "ended_because", "pain_before", "pain_after",
+    "planned_index", "movement", "side", "view", "ended_because", "pain_before",
+    "pain_after",
 )  # fmt: skip
 _REPETITION = (
-    "number", "start_s", "end_s", "held_s", "value_deg", "error_deg", "spread_deg",
+    "number", "start_s", "end_s", "held_s", "value", "error", "spread", "unit",
     "seen_fraction", "ended_because",
 )  # fmt: skip
 
@@ -48,6 +49,11 @@ def add_session(
         "document": text,
     }
     connection.execute(insert(sessions), [row])
+    add_exercises(connection, document)
+
+
+def add_exercises(connection: Connection, document: SessionDocument) -> None:
+    """Insert what a session's document holds of exercises and repetitions."""
     exercise_rows, repetition_rows = _rows(document)
     if exercise_rows:
         connection.execute(insert(exercises), exercise_rows)
@@ -65,6 +71,7 @@ def _rows(document: SessionDocument) -> tuple[list[dict[str, Any]], list[dict[st
             | {
                 "session_id": document.session_id,
                 "position": position,
+                "posture": record.position,
                 "hold_asked_s": planned.hold_s if planned else None,
                 "repetitions_asked": planned.repetitions if planned else None,
             }

@@ -1,4 +1,4 @@
-"""The tables of the therapist's store, version 1.
+"""The tables of the therapist's store, version 2.
 
 A session's whole document is kept as JSON and is what everything is read from; exercises and
 repetitions repeat parts of it in columns for questions about many sessions at once. The file as
@@ -22,7 +22,7 @@ from sqlalchemy import (
     Text,
 )
 
-STORE_VERSION = 1
+STORE_VERSION = 2
 
 metadata = MetaData()
 
@@ -70,6 +70,7 @@ exercises = Table(
     Column("movement", String(40), nullable=False),
     Column("side", String(5), nullable=False),
     Column("view", String(5), nullable=False),
+    Column("posture", String(10), nullable=False),  # the document's position
     Column("ended_because", String(20), nullable=False),
     Column("pain_before", Integer),
     Column("pain_after", Integer),
@@ -87,9 +88,10 @@ repetitions = Table(
     Column("start_s", Float, nullable=False),
     Column("end_s", Float, nullable=False),
     Column("held_s", Float, nullable=False),
-    Column("value_deg", Float, nullable=False),
-    Column("error_deg", Float, nullable=False),
-    Column("spread_deg", Float, nullable=False),
+    Column("value", Float, nullable=False),
+    Column("error", Float, nullable=False),
+    Column("spread", Float, nullable=False),
+    Column("unit", String(3), nullable=False),
     Column("seen_fraction", Float, nullable=False),
     Column("completed", Boolean, nullable=False),
     Column("ended_because", String(20), nullable=False),

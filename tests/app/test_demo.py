@@ -37,7 +37,7 @@ def test_the_session_file_holds_what_the_clip_holds(demo: DemoRun) -> None:
     for repetition, hold in zip(exercise.repetitions, holds, strict=True):
         assert repetition.ended_because is EndedBecause.COMPLETED
         assert repetition.held_s == pytest.approx(hold["held_s"], abs=0.7)
-        assert abs(repetition.value_deg - hold["value_deg"]) <= repetition.error_deg
+        assert abs(repetition.value - hold["value_deg"]) <= repetition.error
     starts = np.diff([repetition.start_s for repetition in exercise.repetitions])
     assert starts == pytest.approx(np.diff([hold["start_s"] for hold in holds]), abs=0.5)
     assert len(stored.landmarks.time_s) > 300
@@ -77,9 +77,7 @@ def test_the_report_says_the_same_numbers(demo: DemoRun) -> None:
     pages = PdfReader(page).pages
     assert len(pages) == 1
     text = " ".join(pages[0].extract_text().split())
-    values = [
-        r.value_deg for r in read_session(session_file(demo)).document.exercises[0].repetitions
-    ]
+    values = [r.value for r in read_session(session_file(demo)).document.exercises[0].repetitions]
     assert f"{np.median(values):.0f}°" in text
     assert "3 completed of 3" in text
     assert "Humerothoracic" in text

@@ -86,7 +86,7 @@ def test_holds_and_seconds_are_true_at_every_frame_rate(arm: Arm, fps: float, se
     assert len(found) == len(held)
     for rep, (start_s, end_s, leg) in zip(found, held, strict=True):
         assert rep.held_s == pytest.approx(end_s - start_s, abs=TOLERANCE_S)
-        assert rep.value_deg == pytest.approx(leg.level_deg + leg.creep_deg / 2, abs=5.0)
+        assert rep.value == pytest.approx(leg.level_deg + leg.creep_deg / 2, abs=5.0)
         assert rep.ended_because is EndedBecause.LET_GO
 
 
@@ -125,10 +125,10 @@ def test_wrong_frames_do_not_split_a_hold(at_s: float, size: int, off_deg: float
     first = int(at_s * fps)
     wrong = list(readings)
     for i in range(first, first + size):
-        wrong[i] = replace(wrong[i], angle_deg=(wrong[i].angle_deg or 0.0) + off_deg)
+        wrong[i] = replace(wrong[i], value=(wrong[i].value or 0.0) + off_deg)
     (clean,), (hit,) = count(readings, FREE), count(wrong, FREE)
     assert hit.held_s == pytest.approx(clean.held_s, abs=0.25)
-    assert hit.value_deg == pytest.approx(clean.value_deg, abs=1.0)
+    assert hit.value == pytest.approx(clean.value, abs=1.0)
 
 
 def test_a_pause_on_the_way_up_or_down_is_no_repetition() -> None:
@@ -137,7 +137,7 @@ def test_a_pause_on_the_way_up_or_down_is_no_repetition() -> None:
     for task in (FREE, Task(8.0)):
         (rep,) = count(readings, task)
         assert rep.held_s == pytest.approx(10, abs=TOLERANCE_S)
-        assert rep.value_deg == pytest.approx(100, abs=1)
+        assert rep.value == pytest.approx(100, abs=1)
 
 
 def test_the_clock_begins_again_at_a_higher_level() -> None:
@@ -187,7 +187,7 @@ def test_short_asked_holds_are_completed(asked_s: float) -> None:
 def test_every_range_from_fifteen_degrees_is_found(rest: float, top: float) -> None:
     reps = count(Camera(30, 1.0, seed=2).look(exercise(6, 6, top=top, rest=rest)), FREE)
     assert [rep.held_s for rep in reps] == pytest.approx([6, 6], abs=TOLERANCE_S)
-    assert [rep.value_deg for rep in reps] == pytest.approx([top, top], abs=1.5)
+    assert [rep.value for rep in reps] == pytest.approx([top, top], abs=1.5)
 
 
 def test_an_unfinished_hold_is_recorded_as_what_it_was() -> None:
@@ -284,9 +284,9 @@ def test_the_value_is_the_median_without_the_first_second_and_its_error_does_not
     fall = [Reading(14 + i / 20, 92 - 85 * i / 20, 4.0) for i in range(20)]
     rest = [Reading(15 + i / 20, 7.0, 4.0) for i in range(60)]
     (rep,) = count([*still, *rise, *giving, *steady, *fall, *rest], FREE)
-    assert rep.value_deg == pytest.approx(92.0, abs=0.05)
-    assert rep.spread_deg == pytest.approx(4.0, abs=0.5)
-    assert rep.error_deg == 7.0
+    assert rep.value == pytest.approx(92.0, abs=0.05)
+    assert rep.spread == pytest.approx(4.0, abs=0.5)
+    assert rep.error == 7.0
     assert rep.form == Form(4.0, None, 10.0)
     assert rep.seen_fraction == pytest.approx(1.0)
 
@@ -323,14 +323,14 @@ def test_an_arm_that_comes_back_to_hanging_from_the_other_side_holds_nothing() -
     readings = Camera(30, 0.7).look(arm)
     assert count(readings, Task(hanging_deg=0.0)) == ()
     # A rotation may rest anywhere: there the same movement is two holds.
-    assert [rep.value_deg for rep in count(readings, FREE)][-1] == pytest.approx(4, abs=2)
+    assert [rep.value for rep in count(readings, FREE)][-1] == pytest.approx(4, abs=2)
     (small,) = count(
         Camera(30, 0.7).look(
             Arm(0, (Leg(-60, 1.5, 1), Leg(0, 1.5, 2), Leg(14, 1.5, 5), *legs[:1]))
         ),
         Task(hanging_deg=0.0),
     )
-    assert small.value_deg == pytest.approx(14, abs=1)
+    assert small.value == pytest.approx(14, abs=1)
 
 
 def test_a_restless_arm_that_hangs_for_two_seconds_holds_nothing() -> None:

@@ -16,6 +16,7 @@ from coach.documents.archive import pack_session, unpack_document, unpack_sessio
 from coach.documents.landmarks import write_landmarks
 from coach.documents.readings import write_readings
 from coach.domain.fault import Fault
+from coach.domain.movement import Unit
 
 NAMES = ["README.txt", "session.json", "readings.csv", "landmarks.csv"]
 
@@ -67,7 +68,7 @@ def test_writes_the_zip_profile_of_iso_21320(golden: bytes) -> None:
 
 def test_the_same_content_gives_the_same_bytes_and_comes_back(golden: bytes) -> None:
     session = unpack_session(golden, "golden")
-    tables = write_readings(session.readings), write_landmarks(session.landmarks)
+    tables = write_readings(session.readings, Unit.RATIO), write_landmarks(session.landmarks)
     again = pack_session(session.document, *tables)
     assert again == pack_session(session.document, *tables)
     assert unpack_document(again, "again") == session.document
@@ -177,6 +178,6 @@ def test_a_changed_byte_is_refused_or_changes_nothing(golden: bytes, data: st.Da
 
 def test_a_newer_file_says_so(golden: bytes) -> None:
     members = parts(golden)
-    members["session.json"] = members["session.json"].replace(b'"version": 1', b'"version": 2', 1)
+    members["session.json"] = members["session.json"].replace(b'"version": 2', b'"version": 3', 1)
     text = refusal(zipped(list(members.items())))
     assert "newer version of this program" in text

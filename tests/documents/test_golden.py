@@ -1,4 +1,4 @@
-"""Version 1 stays readable: numbers by hand, from golden/make_session_v1.py."""
+"""What was written stays readable: numbers by hand, from golden/make_session_v2.py."""
 
 from __future__ import annotations
 
@@ -10,16 +10,17 @@ import numpy as np
 import pytest
 
 from coach.documents.archive import unpack_document, unpack_session
-from coach.documents.tables import DOUBTS, PHASES
-from coach.domain.movement import Movement, Side, View
+from coach.documents.tables import DOUBTS, FORM_COLUMNS, PHASES
+from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.domain.pose import Landmark
 from coach.domain.progress import EndedBecause, Phase
-from coach.domain.reading import Doubt
+from coach.domain.reading import Doubt, Form
 from coach.domain.session import SessionEnd
 
 
-def test_document(golden: bytes) -> None:
-    document = unpack_document(golden, "golden")
+def test_document_of_version_1(golden_1: bytes) -> None:
+    document = unpack_document(golden_1, "golden")
+    assert document.version == 2
     assert document.session_id == "0a1b2c3d4e5f60718293a4b5c6d7e8f9"
     assert document.started_at == "2026-11-24T10:15:30+01:00"
     assert document.duration_s == 135.5
@@ -38,7 +39,10 @@ def test_document(golden: bytes) -> None:
     assert (flexion.pain_before, flexion.pain_after) == (2, 4)
     assert flexion.ended_because is SessionEnd.SKIPPED
     assert [r.held_s for r in flexion.repetitions] == [30, 12.25, 30]
-    assert [r.value_deg for r in flexion.repetitions] == [121.4, 124.0, 125.75]
+    assert [r.value for r in flexion.repetitions] == [121.4, 124.0, 125.75]
+    assert {(r.error, r.spread, r.unit) for r in flexion.repetitions} == {(3.5, 1.25, Unit.DEGREES)}
+    assert (flexion.position, flexion.calibration) == (Position.STANDING, None)
+    assert document.plan.exercises[0].position is Position.STANDING
     assert flexion.repetitions[1].ended_because is EndedBecause.LET_GO
     assert flexion.repetitions[0].form.trunk_lean_deg == -4.5
     assert flexion.repetitions[0].form.trunk_turn_deg is None
@@ -46,13 +50,44 @@ def test_document(golden: bytes) -> None:
     assert (rotation.pain_before, rotation.repetitions) == (4, ())
 
 
-def test_tables(golden: bytes) -> None:
-    session = unpack_session(golden, "golden")
+def test_document_of_version_2(golden: bytes) -> None:
+    document = unpack_document(golden, "golden")
+    reach, rotation = document.exercises
+    assert (reach.movement, reach.view) == (Movement.HAND_BEHIND_BACK, View.BACK)
+    assert [(r.value, r.error, r.spread) for r in reach.repetitions] == [
+        (0.8125, 0.07, 0.0125),
+        (0.79, 0.07, 0.0125),
+        (0.775, 0.07, 0.0125),
+    ]
+    assert {r.unit for r in reach.repetitions} == {Unit.RATIO}
+    assert reach.repetitions[0].form == Form(
+        trunk_lean_deg=-4.5,
+        shoulder_hike_ratio=0.042,
+        trunk_lean_error_deg=3.0,
+        shoulder_hike_error_ratio=0.05,
+    )
+    assert reach.calibration is not None
+    assert (reach.calibration.state, reach.calibration.end_s) == ("still", 14.1)
+    assert reach.calibration.trunk_yaw_deg == -6.0
+    assert (rotation.position, rotation.view) == (Position.SUPINE, View.FOOT)
+
+
+def test_readings_of_version_2(golden: bytes) -> None:
+    readings = unpack_session(golden, "golden").readings
+    assert readings.value[4] == 0.81
+    assert readings.error[4] == 0.07
+    hike = FORM_COLUMNS.index("shoulder_hike_ratio")
+    assert readings.form[4, hike] == 0.042
+    assert np.isnan(readings.form[4, hike + 1])
+
+
+def test_tables_of_version_1(golden_1: bytes) -> None:
+    session = unpack_session(golden_1, "golden")
     readings, landmarks = session.readings, session.landmarks
     assert len(readings) == 40
     assert readings.time_s[[0, 1, 39]] == pytest.approx([12.0, 12.05, 13.95])
-    assert readings.angle_deg[4] == 101.0
-    assert np.isnan(readings.angle_deg[9])
+    assert readings.value[4] == 101.0
+    assert np.isnan(readings.value[9])
     assert DOUBTS[readings.doubt[9]] is Doubt.HIPS_OUT_OF_VIEW
     assert readings.doubt[10] == -1
     assert [PHASES[code] for code in readings.phase[[19, 20]]] == [Phase.MOVING, Phase.HOLDING]

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from coach.documents.plan import MAX_PLAN_BYTES, example_plan, read_plan, write_plan
 from coach.domain.fault import Fault
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import VIEWS, Movement, Position, Side, Unit, best_view
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
 
 Change = Callable[[dict[str, Any]], object]
@@ -34,6 +34,23 @@ def on_first(**changes: Any) -> Change:
         (on_first(pain_limit=11), "pain_limit is 11, allowed are whole numbers from 0 to 10"),
         (on_first(target_deg=1e9), "allowed are -180 to 360 degrees or null"),
         (on_first(weight_kg=3), "exercise 1, weight_kg is not a known field"),
+        (on_first(position="upside-down"), 'position is "upside-down", allowed are doorway, prone'),
+        (
+            on_first(position="prone"),
+            "exercise 1 is flexion in the position prone, and flexion is measured standing from "
+            "the side, sitting from the side or supine from the side",
+        ),
+        (on_first(view="front"), "exercise 1 is flexion in the position standing from the front"),
+        (
+            on_first(movement="hand-behind-back", target_deg=3),
+            "exercise 1, hand-behind-back, has a target_deg, but is not an angle",
+        ),
+        (
+            lambda plan: plan.update(
+                other_side=[{"movement": "hand-behind-back", "value_deg": 0.5}]
+            ),
+            "other side 1, hand-behind-back, has a value_deg, but is not an angle",
+        ),
         (lambda plan: plan["exercises"][1].pop("side"), "exercise 2, side is missing"),
         (lambda plan: plan.update(exercises=[]), "exercises is a list of 0"),
         (lambda plan: plan.update(patient_code=""), "allowed is text of 1 to 64 characters"),
@@ -98,27 +115,36 @@ def finite(low: float, high: float) -> st.SearchStrategy[float]:
 
 
 TEXT = st.characters(blacklist_categories=["Cc", "Cs"])
-EXERCISES = st.builds(
-    PlannedExercise,
-    movement=st.sampled_from(Movement),
-    side=st.sampled_from(Side),
-    hold_s=finite(1, 60),
-    repetitions=st.integers(1, 30),
-    rest_s=finite(0, 300),
-    view=st.none() | st.sampled_from(View),
-    target_deg=st.none() | finite(-180, 360),
-    pain_limit=st.integers(0, 10),
-)
+ANGLES = st.sampled_from([m for m in Movement if m.unit is Unit.DEGREES])
+
+
+@st.composite
+def exercises(draw: st.DrawFn) -> PlannedExercise:
+    movement, position = draw(st.sampled_from(sorted(VIEWS)))
+    angle = movement.unit is Unit.DEGREES
+    return PlannedExercise(
+        movement=movement,
+        side=draw(st.sampled_from(Side)),
+        hold_s=draw(finite(1, 60)),
+        repetitions=draw(st.integers(1, 30)),
+        rest_s=draw(finite(0, 300)),
+        position=position,
+        view=draw(st.none() | st.sampled_from(VIEWS[movement, position])),
+        target_deg=draw(st.none() | finite(-180, 360)) if angle else None,
+        pain_limit=draw(st.integers(0, 10)),
+    )
+
+
 PLANS = st.builds(
     Plan,
     format=st.just("shoulder-plan"),
     version=st.just(1),
     patient_code=st.text(TEXT, min_size=1, max_size=64),
     title=st.text(TEXT, max_size=200),
-    exercises=st.lists(EXERCISES, min_size=1, max_size=5).map(tuple),
+    exercises=st.lists(exercises(), min_size=1, max_size=5).map(tuple),
     sessions_per_week=st.integers(1, 21),
     other_side=st.lists(
-        st.builds(OtherSide, movement=st.sampled_from(Movement), value_deg=finite(-180, 360)),
+        st.builds(OtherSide, movement=ANGLES, value_deg=finite(-180, 360)),
         max_size=3,
     ).map(tuple),
     contact=st.text(TEXT, max_size=200),
@@ -140,3 +166,12 @@ def test_the_example_in_the_guide_is_a_plan() -> None:
     guide = (Path(__file__).parents[2] / "docs" / "session_file.md").read_text(encoding="utf-8")
     example = guide.split("```json\n")[1].split("```")[0]
     assert read_plan(example.encode(), "guide").exercises[0] == example_plan().exercises[0]
+
+
+def test_a_plan_that_says_no_position_means_standing() -> None:
+    raw = json.loads(write_plan(example_plan()))
+    for exercise in raw["exercises"]:
+        del exercise["position"]
+    plan = read_plan(json.dumps(raw).encode(), "old.json")
+    assert {exercise.position for exercise in plan.exercises} == {Position.STANDING}
+    assert plan.exercises[0].seen_from is best_view(Movement.FLEXION, Position.STANDING)

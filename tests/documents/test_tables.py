@@ -11,15 +11,24 @@ from hypothesis import strategies as st
 from hypothesis.extra.numpy import arrays
 
 from coach.documents.landmarks import landmark_header, read_landmarks, write_landmarks
-from coach.documents.readings import COLUMNS, HEADER, read_readings, write_readings
+from coach.documents.readings import (
+    COLUMNS,
+    COLUMNS_1,
+    HEADER,
+    read_readings,
+    upgraded_rows,
+    write_readings,
+)
 from coach.documents.tables import (
     DOUBTS,
+    FORM_COLUMNS,
     PHASES,
     STORED_LANDMARKS,
     LandmarkTable,
     ReadingTable,
 )
 from coach.domain.fault import Fault
+from coach.domain.movement import Unit
 from coach.domain.pose import Landmark
 
 ROWS = st.integers(0, 12)
@@ -66,38 +75,42 @@ def test_landmarks_come_back_within_their_rounding(table: LandmarkTable) -> None
         np.testing.assert_allclose(getattr(back, name), getattr(table, name), atol=0.51 * step)
 
 
+def form_values(name: str) -> st.SearchStrategy[float]:
+    most = 180.0 if name.endswith("_deg") else 9.0
+    return floats(0 if "_error_" in name else -most, most)
+
+
 @st.composite
 def reading_tables(draw: st.DrawFn) -> ReadingTable:
     n = draw(ROWS)
     doubt = draw(arrays(np.int16, n, elements=st.integers(-1, len(DOUBTS) - 1)))
-    angle_deg = draw(arrays(np.float64, n, elements=floats(-180, 360, unknown=False)))
-    error_deg = draw(arrays(np.float64, n, elements=floats(0, 90, unknown=False)))
-    form = [draw(arrays(np.float64, n, elements=floats(-180, 180))) for _ in range(3)]
+    value = draw(arrays(np.float64, n, elements=floats(-180, 360, unknown=False)))
+    error = draw(arrays(np.float64, n, elements=floats(0, 90, unknown=False)))
+    form = [draw(arrays(np.float64, n, elements=form_values(name))) for name in FORM_COLUMNS]
     times = draw(arrays(np.float64, n, elements=floats(0, 86_400, unknown=False)))
     return ReadingTable(
         time_s=np.sort(times),
         planned_index=draw(arrays(np.int16, n, elements=st.integers(0, 39))),
         phase=draw(arrays(np.int16, n, elements=st.integers(0, len(PHASES) - 1))),
-        angle_deg=np.where(doubt >= 0, np.nan, angle_deg),
-        error_deg=np.where(doubt >= 0, np.nan, error_deg),
+        value=np.where(doubt >= 0, np.nan, value),
+        error=np.where(doubt >= 0, np.nan, error),
         doubt=doubt,
-        trunk_lean_deg=form[0],
-        trunk_turn_deg=form[1],
-        elbow_flexion_deg=form[2],
+        form=np.stack(form, axis=1).reshape(n, len(FORM_COLUMNS)),
     )
 
 
 @settings(max_examples=80, deadline=None)
-@given(reading_tables())
-def test_readings_come_back_within_their_rounding(table: ReadingTable) -> None:
-    data = write_readings(table)
+@given(reading_tables(), st.sampled_from(Unit))
+def test_readings_come_back_within_their_rounding(table: ReadingTable, unit: Unit) -> None:
+    data = write_readings(table, unit)
     back = read_readings(data, "readings.csv")
-    for name in COLUMNS:
-        step = 1e-3 if name == "time_s" else 1e-1
-        exact = name in ("planned_index", "phase", "doubt")
-        np.testing.assert_allclose(
-            getattr(back, name), getattr(table, name), atol=0 if exact else 0.51 * step
-        )
+    worth = 1e-1 if unit is Unit.DEGREES else 1e-3
+    for name in ("time_s", "planned_index", "phase", "value", "error", "doubt"):
+        step = {"time_s": 1e-3, "value": worth, "error": worth}.get(name, 0.0)
+        np.testing.assert_allclose(getattr(back, name), getattr(table, name), atol=0.51 * step)
+    for name, read, given_ in zip(FORM_COLUMNS, back.form.T, table.form.T, strict=True):
+        step = 1e-1 if name.endswith("_deg") else 1e-3
+        np.testing.assert_allclose(read, given_, atol=0.51 * step)
     rows = list(csv.DictReader(io.StringIO(data.decode())))
     assert len(rows) == len(table)
     for row, phase, doubt in zip(rows, table.phase, table.doubt, strict=True):
@@ -108,22 +121,23 @@ def test_readings_come_back_within_their_rounding(table: ReadingTable) -> None:
 
 
 GOOD = "1.000,0,holding,100.0,3.0,,,,"
+GOOD_NOW = GOOD + "," * (len(COLUMNS) - len(COLUMNS_1))
 
 
 @pytest.mark.parametrize(
     ("line", "words"),
     [
-        ("1.000,0,holding,100.0,3.0", "line 3, has 5 cells where the header has 9"),
+        ("1.000,0,holding,100.0,3.0", "line 3, has {few} cells where the header has {all}"),
         ("1.000,0,hovering,100.0,3.0,,,,", "line 3, phase is 'hovering', allowed are rest,"),
         ("1.000,0,holding,,,too-shy,,,", "line 3, doubt is 'too-shy'"),
-        ("1.000,0,holding,100.0,,,,,", "line 3, must have either an angle with its error"),
-        ("1.000,0,holding,100.0,3.0,unsure,,,", "line 3, must have either an angle"),
+        ("1.000,0,holding,100.0,,,,,", "line 3, must have either a value with its error"),
+        ("1.000,0,holding,100.0,3.0,unsure,,,", "line 3, must have either a value"),
         ("0.500,0,holding,100.0,3.0,,,,", "line 3, time_s runs backwards"),
         (",0,holding,100.0,3.0,,,,", "line 3, has no time_s"),
         ("1e9,0,holding,100.0,3.0,,,,", "line 3, time_s is 1e+09, allowed are 0 to 86400"),
         ("1.000,40,holding,100.0,3.0,,,,", "planned_index is 40, allowed are 0 to 39"),
         ("1.000,0.5,holding,100.0,3.0,,,,", "planned_index that is no whole number"),
-        ("1.000,0,holding,1e999,3.0,,,,", "angle_deg is inf"),
+        ("1.000,0,holding,1e999,3.0,,,,", "{value} is inf"),
         ("1.000,0,holding,nan,3.0,,,,", "line 3, column 4, holds 'nan' where a number belongs"),
         ("1.000,0,holding,=1+1,3.0,,,,", "line 3, column 4, holds '=1+1'"),
         ("1.000,0,holding,1_0,3.0,,,,", "line 3, column 4, holds '1_0'"),
@@ -138,20 +152,52 @@ GOOD = "1.000,0,holding,100.0,3.0,,,,"
         ("1.000,0,holding,100.0,3.0,,,rest,", "line 3, column 8, holds 'rest'"),
         ('1.000,0,holding,"100.0",3.0,,,,', "where a number belongs"),
         ("1.000,0,holding,\u0663,3.0,,,,", "where a number belongs"),
-        ("1.000,0,holding," + "1" * 41 + ",3.0,,,,", "angle_deg is 1.11111e+40"),
-        ("", "line 3, has 1 cells"),
+        ("1.000,0,holding," + "1" * 41 + ",3.0,,,,", "{value} is 1.11111e+40"),
+        ("", "line 3, has {least} cells"),
     ],
 )
-def test_refuses_readings_that_are_not_as_described(line: str, words: str) -> None:
-    data = (HEADER + GOOD + "\n" + line + "\n" + GOOD + "\n").encode()
+@pytest.mark.parametrize("columns", [COLUMNS, COLUMNS_1], ids=["now", "version 1"])
+def test_refuses_readings_that_are_not_as_described(
+    line: str, words: str, columns: tuple[str, ...]
+) -> None:
+    more = "," * (len(columns) - len(COLUMNS_1))
+    rows = [",".join(columns), GOOD + more, line + more, GOOD + more, ""]
     with pytest.raises(Fault) as refused:
-        read_readings(data, "readings.csv")
-    assert words in str(refused.value)
+        read_readings("\n".join(rows).encode(), "readings.csv")
+    counts = {"few": 5 + len(more), "all": len(columns), "least": 1 + len(more)}
+    assert words.format(value=columns[3], **counts) in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("name", "cell"),
+    [
+        ("shoulder_hike_ratio", "10.1"),
+        ("elbow_drift_deg", "-361"),
+        ("trunk_lean_error_deg", "-0.1"),
+        ("shoulder_hike_error_ratio", "-1"),
+    ],
+)
+def test_refuses_form_that_cannot_be(name: str, cell: str) -> None:
+    cells = GOOD_NOW.split(",")
+    cells[COLUMNS.index(name)] = cell
+    with pytest.raises(Fault, match=f"line 2, {name} is {float(cell):g}, allowed are"):
+        read_readings((HEADER + ",".join(cells) + "\n").encode(), "readings.csv")
+
+
+def test_rows_of_version_1_mean_the_same_in_either_table() -> None:
+    rows = "1.000,0,rest,-3.5,4.0,,1.0,-2.0,33.3\n2.000,0,moving,,,unsure,,,\n"
+    old = read_readings((",".join(COLUMNS_1) + "\n" + rows).encode(), "old")
+    new = read_readings((HEADER + upgraded_rows(rows)).encode(), "new")
+    assert old.value.tolist()[0] == new.value.tolist()[0] == -3.5
+    assert old.form[0, :3].tolist() == [1.0, -2.0, 33.3]
+    assert np.isnan(old.form[0, 3:]).all()
+    np.testing.assert_array_equal(old.form, new.form)
+    np.testing.assert_array_equal(old.doubt, new.doubt)
 
 
 def test_takes_windows_line_ends_and_a_missing_last_one() -> None:
-    data = (HEADER + GOOD + "\n" + GOOD).replace("\n", "\r\n").encode()
-    assert read_readings(data, "readings.csv").angle_deg.tolist() == [100.0, 100.0]
+    data = (HEADER + GOOD_NOW + "\n" + GOOD_NOW).replace("\n", "\r\n").encode()
+    assert read_readings(data, "readings.csv").value.tolist() == [100.0, 100.0]
 
 
 def test_landmark_columns_may_stand_in_any_order_and_may_be_missing() -> None:

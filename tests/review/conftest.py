@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from coach.documents.archive import LANDMARKS, READINGS, pack_session
-from coach.domain.movement import BEST_VIEW, Movement, Side
+from coach.domain.movement import Movement, Position, Side, needed_view
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import Camera, ExerciseRecord, SessionDocument, SessionEnd, Software
@@ -22,13 +22,14 @@ BEGIN = datetime(2026, 1, 5, 18, 30, tzinfo=BERLIN_WINTER)  # a Monday
 
 def make_session(
     number: int = 0,
-    values_deg: Sequence[float] = (100.0, 100.0, 100.0),
+    values: Sequence[float] = (100.0, 100.0, 100.0),
     *,
     at: datetime | None = None,
     code: str = "SH-017",
     movement: Movement = Movement.FLEXION,
     side: Side = Side.LEFT,
-    error_deg: float = 6.0,
+    position: Position = Position.STANDING,
+    error: float = 6.0,
     hold_s: float = 20.0,
     held_s: float | None = None,
     ended: EndedBecause = EndedBecause.COMPLETED,
@@ -49,15 +50,18 @@ def make_session(
             start_s=30.0 * i + 5,
             end_s=30.0 * i + 5 + held,
             held_s=held,
-            value_deg=value,
-            error_deg=error_deg,
-            spread_deg=1.0,
+            value=value,
+            error=error,
+            spread=1.0,
+            unit=movement.unit,
             seen_fraction=0.95,
             ended_because=ended,
         )
-        for i, value in enumerate(values_deg)
+        for i, value in enumerate(values)
     )
-    first = PlannedExercise(movement=movement, side=side, hold_s=hold_s, repetitions=3)
+    first = PlannedExercise(
+        movement=movement, side=side, position=position, hold_s=hold_s, repetitions=3
+    )
     key = f"{code} {number} {movement} {began.isoformat()}"
     return SessionDocument(
         session_id=hashlib.md5(key.encode()).hexdigest(),
@@ -92,7 +96,8 @@ def make_session(
                 planned_index=0,
                 movement=movement,
                 side=side,
-                view=BEST_VIEW[movement],
+                view=needed_view(movement, position),
+                position=position,
                 started_s=0.0,
                 ended_s=100.0,
                 ended_because=SessionEnd.COMPLETED,
@@ -107,7 +112,7 @@ def make_session(
 
 def session_file(document: SessionDocument) -> bytes:
     """A session file of a document, with the tables of the golden one."""
-    golden = Path(__file__).parents[1] / "documents" / "golden" / "session_v1.shoulder.zip"
+    golden = Path(__file__).parents[1] / "documents" / "golden" / "session_v2.shoulder.zip"
     with zipfile.ZipFile(golden) as archive:
         return pack_session(document, archive.read(READINGS), archive.read(LANDMARKS))
 

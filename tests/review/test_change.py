@@ -18,16 +18,16 @@ BEGIN = datetime(2026, 1, 5, 9, 0, tzinfo=UTC)
 VERY_MANY = 1e9
 
 
-def points(values, error_deg=4.0, set_up=SET_UP, begin=BEGIN, every_days=1.0):
+def points(values, error=4.0, set_up=SET_UP, begin=BEGIN, every_days=1.0):
     return tuple(
         Point(
             session_id=f"{i:032x}",
             at=begin + timedelta(days=every_days * i),
-            value_deg=float(value),
-            error_deg=error_deg,
-            best_deg=float(value),
-            mean_deg=float(value),
-            spread_deg=0.0,
+            value=float(value),
+            error=error,
+            best=float(value),
+            mean=float(value),
+            spread=0.0,
             held_s=60.0,
             holds=3,
             seen_fraction=1.0,
@@ -38,16 +38,16 @@ def points(values, error_deg=4.0, set_up=SET_UP, begin=BEGIN, every_days=1.0):
     )
 
 
-def judged(values, error_deg=4.0, **more):
-    return summary(Series(Movement.FLEXION, Side.LEFT, 1, points(values, error_deg, **more), ()))
+def judged(values, error=4.0, **more):
+    return summary(Series(Movement.FLEXION, Side.LEFT, 1, points(values, error, **more), ()))
 
 
 def test_single_sessions_give_the_textbook_value():
     # SEM 5 deg: MDC95 = 1.96 * sqrt(2) * 5 = 13.86 (Weir 2005, equation from memory).
     own = Repeatability(5.0, VERY_MANY, 100)
     found = compare(points([100.0], 1.0), points([110.0], 1.0), own)
-    assert found.mdc_deg == pytest.approx(13.86, abs=0.01)
-    assert found.single_mdc_deg == pytest.approx(13.86, abs=0.01)
+    assert found.mdc == pytest.approx(13.86, abs=0.01)
+    assert found.single_mdc == pytest.approx(13.86, abs=0.01)
     assert (found.basis, found.verdict) == (Basis.OWN, Verdict.WITHIN_ERROR)
 
 
@@ -56,27 +56,27 @@ def test_weeks_of_daily_sessions_give_the_clinic_sheets_figure():
     own = Repeatability(5.0, VERY_MANY, 100)
     assert own.mean_of(7) == pytest.approx(1.9, abs=0.05)
     found = compare(points([100.0] * 7, 1.0), points([106.0] * 7, 1.0), own)
-    assert found.mdc_deg == pytest.approx(5.2, abs=0.05)
+    assert found.mdc == pytest.approx(5.2, abs=0.05)
     assert found.verdict is Verdict.REAL
 
 
 def test_errors_of_two_sessions_add_in_quadrature():
     found = compare(points([100.0], 9.0), points([120.0], 12.0), None)
-    assert found.error_deg == pytest.approx(15.0)
+    assert found.error == pytest.approx(15.0)
 
 
 def test_the_larger_error_decides():
     own = Repeatability(1.0, VERY_MANY, 100)
     found = compare(points([100.0], 10.0), points([110.0], 10.0), own)
-    assert found.mdc_deg == pytest.approx(10.0 * math.sqrt(2))
+    assert found.mdc == pytest.approx(10.0 * math.sqrt(2))
     assert found.basis is Basis.READINGS
 
 
 def test_another_camera_takes_averaging_away():
     own = Repeatability(1.0, VERY_MANY, 100)
     first, last = points([100.0] * 4, 8.0), points([110.0] * 4, 8.0)
-    same = compare(first, last, own).mdc_deg
-    moved = compare(first, last, own, set_up_changed=True).mdc_deg
+    same = compare(first, last, own).mdc
+    moved = compare(first, last, own, set_up_changed=True).mdc
     assert moved == pytest.approx(2 * same)
     values = points([100.0] * 9) + points([112.0] * 9, set_up=OTHER_CAMERA, begin=BEGIN)
     result = summary(Series(Movement.FLEXION, Side.LEFT, 1, values, ()))
@@ -87,7 +87,7 @@ def test_another_camera_takes_averaging_away():
 def test_until_own_scatter_is_known_the_published_figure_decides():
     few = judged([100.0, 112.0])
     assert few.difference.basis is Basis.PUBLISHED
-    assert few.difference.mdc_deg == pytest.approx(15.0)
+    assert few.difference.mdc == pytest.approx(15.0)
     assert few.verdict is Verdict.WITHIN_ERROR
     assert judged([100.0, 116.0]).verdict is Verdict.REAL
     alone = judged([100.0])
@@ -97,10 +97,10 @@ def test_until_own_scatter_is_known_the_published_figure_decides():
 
 def test_few_sessions_are_compared_singly_and_weeks_later_on():
     few = judged([90.0, 140.0, 100.0, 110.0, 95.0])
-    assert (few.first.value_deg, few.last.value_deg, few.best.value_deg) == (90.0, 95.0, 140.0)
+    assert (few.first.value, few.last.value, few.best.value) == (90.0, 95.0, 140.0)
     many = judged(range(100, 130))
     assert (many.first.sessions, many.last.sessions) == (7, 7)
-    assert (many.first.value_deg, many.last.value_deg) == (103.0, 126.0)
+    assert (many.first.value, many.last.value) == (103.0, 126.0)
     sparse = judged([100.0] * 12, every_days=5)
     assert (sparse.first.sessions, sparse.last.sessions) == (2, 2)
 
@@ -125,8 +125,8 @@ def test_scatter_is_found_again_and_a_steady_gain_is_no_scatter():
     rng = np.random.default_rng(5)
     days = np.arange(400.0)
     noise = rng.normal(0, 4.0, 400)
-    assert repeatability(days, 60 + noise).sd_deg == pytest.approx(4.0, rel=0.1)
-    assert repeatability(days, 60 + 0.2 * days + noise).sd_deg == pytest.approx(4.0, rel=0.1)
+    assert repeatability(days, 60 + noise).sd == pytest.approx(4.0, rel=0.1)
+    assert repeatability(days, 60 + 0.2 * days + noise).sd == pytest.approx(4.0, rel=0.1)
     assert repeatability(days[:5], noise[:5]) is None
 
 
@@ -134,7 +134,7 @@ def test_a_pause_does_not_turn_a_bent_course_into_scatter():
     rng = np.random.default_rng(8)
     days = np.concatenate([np.arange(20.0), np.arange(90.0, 110.0)])
     course = np.concatenate([np.linspace(90, 120, 20), np.full(20, 118.0)])
-    found = [repeatability(days, course + rng.normal(0, 4.0, 40)).sd_deg for _ in range(100)]
+    found = [repeatability(days, course + rng.normal(0, 4.0, 40)).sd for _ in range(100)]
     # The larger of two estimates lies a little high.
     assert 3.9 <= float(np.mean(found)) <= 4.6
 
@@ -148,7 +148,7 @@ def test_good_and_bad_weeks_make_means_less_sure():
     means = np.lib.stride_tricks.sliding_window_view(np.array(deviations), 7).mean(axis=1)
     # The lines take up part of what carries over, so the estimate stays a little low.
     assert 0.75 * means.std() <= own.mean_of(7) <= 1.1 * means.std()
-    assert own.mean_of(7) > 1.3 * own.sd_deg / math.sqrt(7)
+    assert own.mean_of(7) > 1.3 * own.sd / math.sqrt(7)
 
 
 def rate_of_real(rng, sessions, scatter_deg, error_deg, course, count=400):
@@ -156,7 +156,7 @@ def rate_of_real(rng, sessions, scatter_deg, error_deg, course, count=400):
     for _ in range(count):
         values = 100 + course + rng.normal(0, scatter_deg, sessions)
         result = judged(values, error_deg)
-        wrong_way = course.any() and result.difference.change_deg < 0
+        wrong_way = course.any() and result.difference.change < 0
         real += result.verdict is Verdict.REAL and not wrong_way
     return real / count
 

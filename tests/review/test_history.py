@@ -13,16 +13,16 @@ from coach.review.history import history
 def test_a_session_counts_by_the_median_of_its_holds(session):
     (series,) = history([session(0, (90.0, 130.0, 92.0))])
     (point,) = series.points
-    assert (point.value_deg, point.best_deg, point.mean_deg) == (92.0, 130.0, 104.0)
+    assert (point.value, point.best, point.mean) == (92.0, 130.0, 104.0)
     assert (series.movement, series.side) == (Movement.FLEXION, Side.LEFT)
 
 
 def test_holds_that_disagree_widen_the_error_and_never_narrow_it(session):
-    agreeing = history([session(0, (100.0,) * 9, error_deg=5)])[0].points[0]
-    apart = history([session(0, (80.0, 100.0, 120.0), error_deg=5)])[0].points[0]
-    assert agreeing.error_deg == 5.0
+    agreeing = history([session(0, (100.0,) * 9, error=5)])[0].points[0]
+    apart = history([session(0, (80.0, 100.0, 120.0), error=5)])[0].points[0]
+    assert agreeing.error == 5.0
     # 1.96 * sqrt(pi/2) * 20 / sqrt(3) = 28.37, beside the 5.
-    assert apart.error_deg == pytest.approx((28.366**2 + 5**2) ** 0.5, abs=0.01)
+    assert apart.error == pytest.approx((28.366**2 + 5**2) ** 0.5, abs=0.01)
 
 
 def test_a_hold_let_go_stands_in_only_if_half_was_held(session):

@@ -65,9 +65,9 @@ def ended(
         start_s=START_S + at_s - held_s,
         end_s=START_S + at_s,
         held_s=held_s,
-        value_deg=120.0,
-        error_deg=3.0,
-        spread_deg=1.0,
+        value=120.0,
+        error=3.0,
+        spread=1.0,
         seen_fraction=1.0,
         ended_because=because,
     )
@@ -120,7 +120,7 @@ def test_a_whole_sitting_from_welcome_to_the_end() -> None:
     done = [fact for fact in sitting.facts if isinstance(fact, RepetitionDone)]
     assert [fact.planned_index for fact in done] == [0, 0, 1]
     assert (done[0].repetition.start_s, done[0].repetition.end_s) == (10, 40)
-    assert done[0].repetition.value_deg == first.value_deg
+    assert done[0].repetition.value == first.value
     assert done[1].time_s == 80 == second.end_s - START_S
     assert [fact for fact in sitting.facts if not isinstance(fact, RepetitionDone)] == [
         PainGiven(time_s=2, asked=Asked.BEFORE, score=3, planned_index=0),

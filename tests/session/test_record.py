@@ -110,8 +110,8 @@ def test_rows_come_out_each_second_and_times_never_run_back() -> None:
     assert isinstance(readings, ReadingRows)
     assert isinstance(landmarks, LandmarkRows)
     assert readings.rows.splitlines() == [
-        "0.500,0,holding,100.0,3.5,,0.0,,0.0",
-        "1.000,0,holding,100.0,3.5,,0.0,,0.0",
+        "0.500,0,holding,100.0,3.5,,0.0,,0.0,,,,,,,",
+        "1.000,0,holding,100.0,3.5,,0.0,,0.0,,,,,,,",
     ]
     assert counts == CameraCounts(time_s=1.0, frames_seen=2, frames_lost=4)
     recorder.note(moment(10.2))
@@ -162,9 +162,9 @@ def repetition(start_s: float, end_s: float) -> Repetition:
         start_s=start_s,
         end_s=end_s,
         held_s=end_s - start_s,
-        value_deg=-3.5,
-        error_deg=4.0,
-        spread_deg=1.0,
+        value=-3.5,
+        error=4.0,
+        spread=1.0,
         seen_fraction=1.0,
         ended_because=EndedBecause.COMPLETED,
     )
@@ -174,7 +174,7 @@ WHOLE: list[Entry] = [
     OPENED,
     PainGiven(time_s=3, asked=Asked.BEFORE, score=2, planned_index=0),
     ExerciseStarted(time_s=3, planned_index=0, view=View.BACK),
-    ReadingRows(time_s=4, rows="4.000,0,rest,1.0,2.0,,,,\n"),
+    ReadingRows(time_s=4, rows="4.000,0,rest,1.0,2.0" + "," * 11 + "\n"),
     RepetitionDone(time_s=41, planned_index=0, repetition=repetition(10, 40)),
     CameraCounts(time_s=42, frames_seen=900, frames_lost=7),
     ExerciseEnded(time_s=50, planned_index=0, ended_because=SessionEnd.COMPLETED),

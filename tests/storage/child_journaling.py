@@ -45,7 +45,7 @@ def repetition_entries(number: int) -> list[Entry]:
     entries: list[Entry] = []
     for second in range(10):
         time_s = start_s + second
-        row = f"{time_s:.3f},0,holding,{number:.1f},3.0,,,,\n"
+        row = f"{time_s:.3f},0,holding,{number:.1f},3.0" + "," * 11 + "\n"
         entries.append(ReadingRows(time_s=time_s, rows=row * 20))
         entries.append(CameraCounts(time_s=time_s, frames_seen=number, frames_lost=0))
     repetition = Repetition(
@@ -53,9 +53,9 @@ def repetition_entries(number: int) -> list[Entry]:
         start_s=start_s,
         end_s=start_s + 9,
         held_s=9.0,
-        value_deg=100.0 + number,
-        error_deg=3.0,
-        spread_deg=1.0,
+        value=100.0 + number,
+        error=3.0,
+        spread=1.0,
         seen_fraction=1.0,
         ended_because=EndedBecause.COMPLETED,
     )

@@ -31,7 +31,7 @@ from coach.storage.session_file import (
     write_session,
 )
 
-GOLDEN = Path(__file__).parents[1] / "documents" / "golden" / "session_v1.shoulder.zip"
+GOLDEN = Path(__file__).parents[1] / "documents" / "golden" / "session_v2.shoulder.zip"
 
 
 @pytest.fixture(scope="module")
@@ -129,7 +129,7 @@ def test_a_disk_that_is_really_read_only(readonly_disk: Path, session: Assembled
 
 def test_writes_and_reads_a_session(tmp_path: Path, session: Assembled) -> None:
     path = write_session(tmp_path / "new" / "folder", session)
-    assert path.name == "2026-11-24_1015_0a1b2c3d.shoulder.zip"
+    assert path.name == "2026-11-24_1015_1b2c3d4e.shoulder.zip"
     assert read_session(path).document == session.document
     assert read_document(path) == session.document
     assert write_readings(read_session(path).readings) == session.readings_csv
@@ -142,9 +142,9 @@ def test_the_same_session_is_written_once_and_others_beside_it(
     inode = first.stat().st_ino
     assert write_session(tmp_path, session) == first
     assert first.stat().st_ino == inode
-    twin = msgspec.structs.replace(session.document, session_id="0a1b2c3d" + "0" * 24)
+    twin = msgspec.structs.replace(session.document, session_id="1b2c3d4e" + "0" * 24)
     second = write_session(tmp_path, replace(session, document=twin))
-    assert second.name == f"2026-11-24_1015_0a1b2c3d{'0' * 24}.shoulder.zip"
+    assert second.name == f"2026-11-24_1015_1b2c3d4e{'0' * 24}.shoulder.zip"
     assert {read_document(p).session_id for p in tmp_path.iterdir()} == {
         session.document.session_id,
         twin.session_id,

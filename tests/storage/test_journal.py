@@ -15,6 +15,8 @@ from types import ModuleType
 import pytest
 
 from coach.domain.fault import Fault
+from coach.domain.movement import Position, Unit, View
+from coach.domain.reading import Form
 from coach.domain.session import SessionEnd
 from coach.session.assemble import assemble
 from coach.session.entries import (
@@ -43,6 +45,7 @@ def _child() -> ModuleType:
 
 
 child = _child()
+GOLDEN = Path(__file__).parents[1] / "documents" / "golden"
 OPENED: SessionOpened = child.opened("ab" * 16)
 ENTRIES: list[Entry] = [
     OPENED,
@@ -113,13 +116,34 @@ def test_a_whole_line_of_no_meaning_is_passed_over() -> None:
 def test_a_newer_journal_is_left_for_the_newer_program(tmp_path: Path) -> None:
     import zlib
 
-    text = b'{"type":"opened","format":"shoulder-journal","version":2}'
+    text = b'{"type":"opened","format":"shoulder-journal","version":3}'
     line = b"%08x %d %s\n" % (zlib.crc32(text), len(text), text)
     path = tmp_path / "new.journal"
     path.write_bytes(line)
     (found,) = recover(tmp_path, tmp_path / "sessions")
     assert "newer version" in found.message
     assert path.read_bytes() == line
+
+
+def test_a_journal_that_version_1_left_behind_is_recovered(tmp_path: Path) -> None:
+    (tmp_path / "old.journal").write_bytes((GOLDEN / "journal_v1.journal").read_bytes())
+    (found,) = recover(tmp_path, tmp_path / "sessions")
+    assert found.path is not None
+    assert (found.dropped_bytes, (tmp_path / "old.journal").exists()) == (0, False)
+    session = read_session(found.path)
+    document = session.document
+    assert (document.version, document.ended_because) == (2, SessionEnd.INTERRUPTED)
+    (flexion,) = document.exercises
+    assert [(r.value, r.error, r.unit) for r in flexion.repetitions] == [
+        (121.4, 3.5, Unit.DEGREES),
+        (124.0, 3.5, Unit.DEGREES),
+        (125.75, 3.5, Unit.DEGREES),
+    ]
+    assert flexion.repetitions[0].form == Form(trunk_lean_deg=-4.5, elbow_flexion_deg=8.0)
+    assert (flexion.position, flexion.view) == (Position.STANDING, View.SIDE)
+    assert len(session.readings) == 40
+    assert session.readings.value[[0, 4]].tolist() == [100.0, 101.0]
+    assert session.readings.form[0, :3].tolist()[::2] == [-4.5, 8.0]
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="POSIX rights")

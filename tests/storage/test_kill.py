@@ -45,7 +45,7 @@ def test_kills_at_random_moments(tmp_path: Path) -> None:
         said = [int(line) for line in told[session_id] if line.isdigit()]
         assert numbers == list(range(1, len(numbers) + 1))
         assert len(numbers) >= len(said)
-        assert [r.value_deg for r in exercise.repetitions] == [100.0 + n for n in numbers]
+        assert [r.value for r in exercise.repetitions] == [100.0 + n for n in numbers]
         if session.document.ended_because is not SessionEnd.INTERRUPTED:
             assert len(numbers) == 60
         readings = session.readings.time_s

@@ -64,7 +64,7 @@ def test_the_columns_hold_what_the_document_holds(store, path):
     store.import_session(make_session(0, (80.0, 82.5, 84.0), hold_s=20, held_s=19), b"", "a.zip")
     with sqlite3.connect(path) as connection:
         query = """
-            select p.code, e.movement, e.side, e.hold_asked_s, r.value_deg, r.held_s, r.completed
+            select p.code, e.movement, e.side, e.hold_asked_s, r.value, r.held_s, r.completed
             from patients p join sessions s on s.patient_id = p.id
             join exercises e on e.session_id = s.id
             join repetitions r on r.session_id = s.id and r.exercise_position = e.position

@@ -112,9 +112,9 @@ def _repetition(number: int, end_s: float, held_s: float, why: EndedBecause) -> 
         start_s=end_s - held_s,
         end_s=end_s,
         held_s=held_s,
-        value_deg=100.0,
-        error_deg=5.0,
-        spread_deg=1.0,
+        value=100.0,
+        error=5.0,
+        spread=1.0,
         seen_fraction=1.0,
         ended_because=why,
     )

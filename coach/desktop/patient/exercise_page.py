@@ -16,10 +16,9 @@ from coach.desktop.patient.limb import limb_of
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.readouts import Caption, HoldCount, Readout, Tone
 from coach.desktop.patient.wording import (
-    error_degrees,
     exercise_name,
     measured_name,
-    whole_degrees,
+    value_parts,
 )
 from coach.desktop.shared.typeface import font
 from coach.domain.moment import Moment, Order, Stage
@@ -112,21 +111,21 @@ class ExercisePage(QWidget):
     def _show_angle(self, moment: Moment, planned: PlannedExercise) -> None:
         reading = moment.reading
         heading = measured_name(planned.movement)
-        value = error = ""
-        angle_deg = None
+        value_text = error_text = ""
+        value, error = None, 0.0
         if reading is None:
             self.angle.show_words(heading, self.tr("Looking for you"))
-        elif reading.angle_deg is None or reading.error_deg is None:
+        elif reading.value is None or reading.error is None:
             if reading.doubt is not None:
-                words = doubt_sentence(reading.doubt, planned.side).caption
+                words = doubt_sentence(reading.doubt, planned.side, planned.position).caption
                 self.angle.show_words(self.tr("Not measured now"), words, Tone.ALARM)
         else:
-            angle_deg = reading.angle_deg if moment.shown_deg is None else moment.shown_deg
-            value = whole_degrees(angle_deg)
-            error = f"± {error_degrees(reading.error_deg)}"
-            self.angle.show_number(heading, value, error)
-        limb = None if moment.pose is None else limb_of(moment.pose, planned, angle_deg)
-        self.picture.show_limb(limb, value, error)
+            value = reading.value if moment.shown is None else moment.shown
+            error = reading.error
+            value_text, error_text = value_parts(value, error, planned.movement.unit)
+            self.angle.show_number(heading, value_text, error_text)
+        limb = None if moment.pose is None else limb_of(moment.pose, planned, value, error)
+        self.picture.show_limb(limb, value_text, error_text)
 
     def _show_pause(self) -> None:
         self.picture.show_limb(None)
@@ -156,7 +155,7 @@ class ExercisePage(QWidget):
         heading = self.tr("Now")
         match moment.phase:
             case Phase.REST:
-                words = movement_sentence(planned.movement, planned.side).caption
+                words = movement_sentence(planned.movement, planned.side, planned.position).caption
                 if moment.reading is not None and not moment.reading.usable:
                     heading = self.tr("After that")
             case Phase.MOVING:

@@ -17,8 +17,9 @@ from PyQt6.QtGui import (
 from PyQt6.QtWidgets import QWidget
 
 from coach.desktop.patient.band import Band, paint_band
+from coach.desktop.patient.fan import Point
 from coach.desktop.patient.lettering import draw_fitted, draw_number, number_width
-from coach.desktop.patient.limb import Limb, Point
+from coach.desktop.patient.limb import Limb
 from coach.desktop.shared.theme import LIGHT
 
 _ERROR_SHARE = 0.7
@@ -51,7 +52,7 @@ class Picture(QWidget):
         self.update()
 
     def show_limb(self, limb: Limb | None, value: str = "", error: str = "") -> None:
-        """Draw this limb and write its value with its error beside the arc."""
+        """Draw this limb and write its value with its error beside it."""
         self._limb, self._value, self._error = limb, value, error
         self.update()
 
@@ -137,7 +138,12 @@ class Picture(QWidget):
         thin = max(3.0, 0.009 * place.height())
         on = self.mirrored
         self._line(painter, [on(at) for at in limb.trunk], LIGHT.rest, thin)
-        self._line(painter, [on(at) for at in limb.zero], LIGHT.rest, thin * 0.7, dashed=True)
+        if limb.zero is not None:
+            self._line(painter, [on(at) for at in limb.zero], LIGHT.rest, thin * 0.7, dashed=True)
+        for tick in limb.ticks:
+            self._line(painter, [on(at) for at in tick], LIGHT.rest, thin * 0.7)
+        if limb.band is not None:
+            self._line(painter, [on(at) for at in limb.band], LIGHT.hold, thin * 3.0)
         if limb.limit is not None:
             self._line(painter, [on(at) for at in limb.limit], LIGHT.stage_ink, thin, dashed=True)
         if limb.arc:
@@ -146,15 +152,15 @@ class Picture(QWidget):
             wedge.setAlphaF(0.32)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(wedge)
-            painter.drawPolygon(QPolygonF([on(limb.zero[0]), *arc]))
+            painter.drawPolygon(QPolygonF([on(limb.apex), *arc]))
             self._line(painter, arc, LIGHT.hold, thin)
         self._line(painter, [on(at) for at in limb.arm], LIGHT.hold, thin * 1.9)
         painter.setPen(QPen(QColor(LIGHT.stage), thin * 0.6))
         painter.setBrush(QColor(LIGHT.stage_ink))
         for joint in limb.arm:
             painter.drawEllipse(on(joint), thin * 1.7, thin * 1.7)
-        if limb.arc and self._value:
-            self._paint_value(painter, on(limb.zero[0]), on(limb.label), place)
+        if self._value and (limb.arc or limb.band):
+            self._paint_value(painter, on(limb.apex), on(limb.label), place)
 
     def _line(
         self,

@@ -13,13 +13,21 @@ from coach.domain.movement import Movement, Side
 
 _AROUND_DEG = 360.0
 _SIXTEENTHS = 16
+_TURNS = {
+    Movement.EXTERNAL_ROTATION_0: (90.0, -1.0),
+    Movement.EXTERNAL_ROTATION_90: (180.0, -1.0),
+    Movement.HORIZONTAL_ADDUCTION: (0.0, 1.0),
+}
+"""Qt's direction, counter-clockwise from the right, of zero for a right arm, and which way its
+angle grows; elevations begin below and grow to the right."""
 
 
 class RangeDial(QWidget):
     """Shows one value; as in a mirror, the patient's left is at the left.
 
-    For elevations zero hangs down and a quarter turn points outwards; for rotation the person is
-    seen from above and zero points ahead.
+    For elevations zero hangs down and a quarter turn points outwards. For rotation at the side
+    and horizontal adduction the person is seen from above, ahead pointing up; for rotation at 90
+    degrees from the side.
     """
 
     def __init__(
@@ -32,8 +40,8 @@ class RangeDial(QWidget):
     ) -> None:
         """Draw this value; None draws an empty dial."""
         super().__init__(parent)
-        self._from_above = movement is Movement.EXTERNAL_ROTATION_0
-        self._outward = 1.0 if side is Side.RIGHT else -1.0
+        self._zero_deg, self._way = _TURNS.get(movement, (-90.0, 1.0))
+        self._mirrored = side is Side.LEFT
         self._angle_deg, self._error_deg = angle_deg, error_deg
         self.setMinimumSize(124, 124)
 
@@ -69,9 +77,8 @@ class RangeDial(QWidget):
 
     def _turn_deg(self, angle_deg: float) -> float:
         """Give Qt's direction, counter-clockwise from the right, of an angle of the dial."""
-        zero_deg = 90.0 if self._from_above else -90.0
-        turned = -angle_deg if self._from_above else angle_deg
-        return zero_deg + turned * self._outward
+        turned_deg = self._zero_deg + self._way * angle_deg
+        return 180.0 - turned_deg if self._mirrored else turned_deg
 
     def _at(self, middle: QPointF, reach: float, angle_deg: float) -> QPointF:
         turn_rad = math.radians(self._turn_deg(angle_deg))

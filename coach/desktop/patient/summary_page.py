@@ -7,11 +7,13 @@ from typing import assert_never
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
+from coach.desktop.patient.back_scale import BackScale
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.range_dial import RangeDial
 from coach.desktop.patient.wording import exercise_name, with_error
+from coach.domain.movement import Unit
 from coach.domain.plan import PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import ExerciseRecord, SessionEnd
@@ -39,8 +41,9 @@ class SummaryPage(ProsePage):
         note = self.line(
             self.tr(
                 "The angle is that of the arm against the trunk, shoulder blade included, or of "
-                "the forearm turned out; above, the middle one of the holds. ± is the 95 % error. "
-                "Only your therapist can say what it means."
+                "the forearm turned out; behind the back it is the tip of the thumb against the "
+                "spine. Above is the middle one of the holds. ± is the 95 % error. Only your "
+                "therapist can say what it means."
             ),
             0.022,
             role="soft",
@@ -109,14 +112,7 @@ class SummaryPage(ProsePage):
         row.setSpacing(22)
         card.addLayout(row)
         middle = middle_repetition(record.repetitions)
-        row.addWidget(
-            RangeDial(
-                record.movement,
-                record.side,
-                None if middle is None else middle.value_deg,
-                0.0 if middle is None else middle.error_deg,
-            )
-        )
+        row.addWidget(_drawing(record, middle))
         name = QVBoxLayout()
         name.addStretch(1)
         name.addWidget(self.line(exercise_name(planned), 0.034, bold=True))
@@ -128,7 +124,7 @@ class SummaryPage(ProsePage):
         done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in record.repetitions)
         held_s = sum(rep.held_s for rep in record.repetitions)
         asked_s = planned.repetitions * planned.hold_s
-        value = NOTHING if middle is None else with_error(middle.value_deg, middle.error_deg)
+        value = NOTHING if middle is None else _reached(middle)
         for figure, below, share in (
             (
                 self.tr("{done} of {asked} holds").format(done=done, asked=planned.repetitions),
@@ -137,7 +133,7 @@ class SummaryPage(ProsePage):
                 ),
                 6,
             ),
-            (value, self.tr("angle"), 4),
+            (value, self._kind(record.movement.unit), 4),
             (
                 self.tr("{before} → {after}").format(
                     before=_score(record.pain_before), after=_score(record.pain_after)
@@ -157,11 +153,18 @@ class SummaryPage(ProsePage):
             card.addWidget(self.line(self._each(record.repetitions), 0.028))
         return frame
 
+    def _kind(self, unit: Unit) -> str:
+        match unit:
+            case Unit.DEGREES:
+                return self.tr("angle")
+            case Unit.RATIO:
+                return self.tr("thumb reached")
+            case _ as never:
+                assert_never(never)
+
     def _each(self, repetitions: tuple[Repetition, ...]) -> str:
         told = [
-            self.tr("{held} s at {angle}").format(
-                held=round(rep.held_s), angle=with_error(rep.value_deg, rep.error_deg)
-            )
+            self.tr("{held} s at {angle}").format(held=round(rep.held_s), angle=_reached(rep))
             for rep in repetitions
         ]
         return self.tr("Each hold: {holds}").format(holds=",  ".join(told))
@@ -200,12 +203,27 @@ class SummaryPage(ProsePage):
 
 
 def middle_repetition(repetitions: tuple[Repetition, ...]) -> Repetition | None:
-    """Give the completed hold with the median value, the lower one of two.
+    """Give the completed hold with the median range, the smaller one of two.
 
     Without a completed one it is of the others; None without any."""
     completed = [rep for rep in repetitions if rep.ended_because is EndedBecause.COMPLETED]
-    by_value = sorted(completed or repetitions, key=lambda rep: rep.value_deg)
+    by_value = sorted(completed or repetitions, key=lambda rep: rep.value * rep.unit.sign)
     return by_value[(len(by_value) - 1) // 2] if by_value else None
+
+
+def _drawing(record: ExerciseRecord, middle: Repetition | None) -> QWidget:
+    value, error = (None, 0.0) if middle is None else (middle.value, middle.error)
+    match record.movement.unit:
+        case Unit.DEGREES:
+            return RangeDial(record.movement, record.side, value, error)
+        case Unit.RATIO:
+            return BackScale(value, error)
+        case _ as never:
+            assert_never(never)
+
+
+def _reached(rep: Repetition) -> str:
+    return with_error(rep.value, rep.error, rep.unit)
 
 
 def _score(pain: int | None) -> str:

@@ -6,15 +6,32 @@ from typing import assert_never
 
 from PyQt6.QtCore import QCoreApplication
 
-from coach.domain.movement import Movement, Side
+from coach.domain.movement import Movement, Position, Side, Unit
 from coach.domain.plan import PlannedExercise
-from coach.domain.reading import Reading
+from coach.review.levels import reach_band
 
 translate = QCoreApplication.translate
 
 
 def exercise_name(planned: PlannedExercise) -> str:
-    """Name the exercise with its side: the patient's own left or right."""
+    """Name the exercise with its side, the patient's own, and how one stands, sits or lies."""
+    name = _movement_name(planned)
+    match planned.position:
+        case Position.STANDING:
+            return name
+        case Position.SITTING:
+            return translate("patient", "{name}, sitting").format(name=name)
+        case Position.SUPINE:
+            return translate("patient", "{name}, lying on your back").format(name=name)
+        case Position.PRONE:
+            return translate("patient", "{name}, lying face down").format(name=name)
+        case Position.DOORWAY:
+            return translate("patient", "{name}, at a door frame").format(name=name)
+        case _ as never:
+            assert_never(never)
+
+
+def _movement_name(planned: PlannedExercise) -> str:
     left = planned.side is Side.LEFT
     match planned.movement:
         case Movement.FLEXION:
@@ -33,38 +50,51 @@ def exercise_name(planned: PlannedExercise) -> str:
             if left:
                 return translate("patient", "Left hand turned outwards")
             return translate("patient", "Right hand turned outwards")
+        case Movement.EXTERNAL_ROTATION_90:
+            if left:
+                return translate("patient", "Left forearm turned up and back")
+            return translate("patient", "Right forearm turned up and back")
+        case Movement.HORIZONTAL_ADDUCTION:
+            if left:
+                return translate("patient", "Left arm across the chest")
+            return translate("patient", "Right arm across the chest")
+        case Movement.HAND_BEHIND_BACK:
+            if left:
+                return translate("patient", "Left hand up the back")
+            return translate("patient", "Right hand up the back")
         case _ as never:
             assert_never(never)
 
 
 def measured_name(movement: Movement) -> str:
-    """Say in a few words what the angle is."""
+    """Say in a few words what is measured."""
     match movement:
         case Movement.FLEXION | Movement.EXTENSION | Movement.ABDUCTION:
             return translate("patient", "Arm against trunk, shoulder blade included")
         case Movement.EXTERNAL_ROTATION_0:
             return translate("patient", "Forearm turned out from straight ahead")
+        case Movement.EXTERNAL_ROTATION_90:
+            return translate("patient", "Forearm turned up from straight ahead")
+        case Movement.HORIZONTAL_ADDUCTION:
+            return translate("patient", "Arm inwards from straight out to the side")
+        case Movement.HAND_BEHIND_BACK:
+            return translate("patient", "Tip of the thumb, by level of the spine")
         case _ as never:
             assert_never(never)
 
 
-def whole_degrees(angle_deg: float) -> str:
-    """Write an angle as it is shown: whole degrees, a true minus sign."""
-    return f"{round(angle_deg)}°".replace("-", "\N{MINUS SIGN}")
+def value_parts(value: float, error: float, unit: Unit) -> tuple[str, str]:
+    """Write a value and, to stand beside it, the half width of its 95 % interval.
+
+    Angles are whole degrees, their error rounded up and never less than one. The hand behind the
+    back is a band of levels that has its error in it.
+    """
+    if unit is Unit.RATIO:
+        return reach_band(value, error).short, ""
+    whole = f"{round(value)}°".replace("-", "\N{MINUS SIGN}")
+    return whole, f"± {max(1, -int(-error // 1))}°"
 
 
-def with_error(angle_deg: float, error_deg: float) -> str:
-    """Write an angle with the half width of its 95 % interval, never less than one degree."""
-    return f"{whole_degrees(angle_deg)} ± {error_degrees(error_deg)}"
-
-
-def error_degrees(error_deg: float) -> str:
-    """Write the half width of a 95 % interval, rounded up."""
-    return f"{max(1, -int(-error_deg // 1))}°"
-
-
-def reading_text(reading: Reading | None) -> str:
-    """Write a reading in one line, empty where there is no angle."""
-    if reading is None or reading.angle_deg is None or reading.error_deg is None:
-        return ""
-    return with_error(reading.angle_deg, reading.error_deg)
+def with_error(value: float, error: float, unit: Unit) -> str:
+    """Write both in one line."""
+    return " ".join(part for part in value_parts(value, error, unit) if part)

@@ -1,4 +1,4 @@
-"""Painting a movement's chart on any device: angle over date with its error, pain below."""
+"""Painting a movement's chart on any device: value over date with its error, pain below."""
 
 from __future__ import annotations
 
@@ -10,12 +10,14 @@ from PyQt6.QtGui import QColor, QImage, QPainter, QPolygonF
 from coach.desktop.shared.canvas import Align, Canvas
 from coach.desktop.shared.chart_heading import paint_heading
 from coach.desktop.shared.theme import LIGHT, Palette
+from coach.domain.movement import Unit
 from coach.review.axis import Axis, Tick
 from coach.review.chart import Chart, Dot
-from coach.review.wording import DEGREE, degrees
+from coach.review.wording import DEGREE, amount
 
 _BARS_UP_TO = 2
 _STEMS_FROM = 60
+_SIGNS = {Unit.DEGREES: DEGREE, Unit.RATIO: " %"}
 _PAIN_TICKS = (Tick(0, "0"), Tick(5, "5"), Tick(10, "10"))
 _PAIN = Axis(-0.8, 10.8, _PAIN_TICKS)
 
@@ -51,7 +53,7 @@ def paint_chart(
         )
         painter.restore()
         return
-    left = canvas.width(degrees(-180)) + 0.7 * em
+    left = canvas.width(amount(-180, Unit.DEGREES)) + 0.7 * em
     right = rect.right() - 0.4 * em
     bottom = rect.bottom() - 2.5 * em
     pain_height = max(3.4 * em, 0.2 * (bottom - top)) if chart.pains else 0.0
@@ -59,16 +61,16 @@ def paint_chart(
     upper = QRectF(
         rect.left() + left, top, width, bottom - top - pain_height - (em if chart.pains else 0)
     )
-    most_angles = min(9, max(3, int(upper.height() / (1.9 * em))))
-    days, angles = chart.axes(max(2, int(width / (4.6 * em))), most_angles)
-    plot = _Plot(upper, days, angles)
-    _ground(canvas, plot, degree_signs=True)
+    most_values = min(9, max(3, int(upper.height() / (1.9 * em))))
+    days, values = chart.axes(max(2, int(width / (4.6 * em))), most_values)
+    plot = _Plot(upper, days, values)
+    _ground(canvas, plot, _SIGNS[chart.unit])
     _range(canvas, plot, chart)
     lowest = plot
     if chart.pains:
         lower = QRectF(upper.left(), bottom - pain_height, width, pain_height)
         lowest = _Plot(lower, days, _PAIN)
-        _ground(canvas, lowest, degree_signs=False)
+        _ground(canvas, lowest)
         _pain(canvas, lowest, chart)
     _dates(canvas, lowest)
     painter.restore()
@@ -94,18 +96,17 @@ def chart_png(chart: Chart, size_px: tuple[int, int] = (1280, 720)) -> bytes:
     return bytes(buffer.data().data())
 
 
-def _ground(canvas: Canvas, plot: _Plot, *, degree_signs: bool) -> None:
+def _ground(canvas: Canvas, plot: _Plot, sign: str = "") -> None:
     em, colours = canvas.em, canvas.palette
     for tick in plot.values.ticks:
         y = plot.y(tick.at)
         canvas.line(
             QPointF(plot.box.left(), y), QPointF(plot.box.right(), y), colours.hairline, 0.06
         )
-        label = f"{tick.label}{DEGREE}" if degree_signs else tick.label
         box = QRectF(plot.box.left() - 6.5 * em, y - 0.7 * em, 6 * em, 1.4 * em)
         canvas.text(
             box,
-            label,
+            tick.label + sign,
             size=0.9,
             colour=colours.ink_soft,
             align=Align.AlignRight | Align.AlignVCenter,
@@ -121,10 +122,10 @@ def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
     em, colours = canvas.em, canvas.palette
     canvas.painter.save()
     canvas.painter.setClipRect(plot.box.adjusted(-0.5 * em, -0.5 * em, 0.5 * em, 0.5 * em))
-    if chart.undecided_deg:
-        low, high = (min(max(v, plot.values.lo), plot.values.hi) for v in chart.undecided_deg)
+    if chart.undecided:
+        top, bottom = sorted(plot.y(plot.values.within(v)) for v in chart.undecided)
         canvas.hatch(
-            QRectF(plot.box.left(), plot.y(high), plot.box.width(), plot.y(low) - plot.y(high)),
+            QRectF(plot.box.left(), top, plot.box.width(), bottom - top),
             colours.line,
         )
     if chart.other_side_deg is not None:
@@ -142,37 +143,37 @@ def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
             for dot in run:
                 _bar(canvas, plot, dot)
         else:
-            upper = [plot.at(d.day, d.value_deg + d.error_deg) for d in run]
-            lower = [plot.at(d.day, d.value_deg - d.error_deg) for d in run]
+            upper = [plot.at(d.day, d.value + d.error) for d in run]
+            lower = [plot.at(d.day, d.value - d.error) for d in run]
             canvas.fill([*upper, *reversed(lower)], colours.series[0], 0.2)
     for run in chart.runs:
         canvas.painter.setPen(canvas.pen(colours.series[0], 0.14 if chart.weekly else 0.09))
         if not bars:
-            canvas.painter.drawPolyline(QPolygonF([plot.at(d.day, d.value_deg) for d in run]))
+            canvas.painter.drawPolyline(QPolygonF([plot.at(d.day, d.value) for d in run]))
     for level in (chart.first, chart.last):
         if level:
             widen = max(0.0, 1.6 * em - (plot.x(level.end_day) - plot.x(level.begin_day))) / 2
             begin, end = (
-                plot.at(level.begin_day, level.value_deg),
-                plot.at(level.end_day, level.value_deg),
+                plot.at(level.begin_day, level.value),
+                plot.at(level.end_day, level.value),
             )
             begin.setX(begin.x() - widen)
             end.setX(end.x() + widen)
             canvas.line(begin, end, colours.ink, 0.22)
     if chart.weekly:
         for dot in chart.dots:
-            canvas.fill(_square(plot.at(dot.day, dot.value_deg), 0.09 * em), colours.series[0], 0.5)
+            canvas.fill(_square(plot.at(dot.day, dot.value), 0.09 * em), colours.series[0], 0.5)
     else:
         crowded = len(chart.dots) * 0.7 * em > plot.box.width()
         for dot in chart.dots:
-            at = plot.at(dot.day, dot.value_deg)
+            at = plot.at(dot.day, dot.value)
             canvas.disc(at, 0.16 if crowded else 0.26, colours.series[0], hollow=not dot.complete)
     canvas.painter.restore()
 
 
 def _bar(canvas: Canvas, plot: _Plot, dot: Dot) -> None:
     colour, half = canvas.palette.series[0], QPointF(0.35 * canvas.em, 0)
-    top, bottom = (plot.at(dot.day, dot.value_deg + s * dot.error_deg) for s in (1, -1))
+    top, bottom = (plot.at(dot.day, dot.value + s * dot.error) for s in (1, -1))
     canvas.line(top, bottom, colour, 0.1)
     canvas.line(top - half, top + half, colour, 0.1)
     canvas.line(bottom - half, bottom + half, colour, 0.1)

@@ -6,7 +6,7 @@ from PyQt6.QtCore import QPointF, QRectF, Qt
 
 from coach.desktop.shared.canvas import Align, Canvas
 from coach.review.chart import Chart
-from coach.review.wording import degrees
+from coach.review.wording import amount
 
 _LEGEND = 0.85
 
@@ -37,10 +37,10 @@ def _entries(chart: Chart) -> list[tuple[str, str]]:
     entries.append(("band", "95 % error"))
     if chart.first or chart.last:
         entries.append(("level", "first, last mean"))
-    if chart.undecided_deg:
+    if chart.undecided:
         entries.append(("undecided", "no real change"))
     if chart.other_side_deg is not None:
-        entries.append(("other", f"other side {degrees(chart.other_side_deg)}"))
+        entries.append(("other", f"other side {amount(chart.other_side_deg, chart.unit)}"))
     return entries
 
 

@@ -13,7 +13,7 @@ from coach.domain.cue import Cue, Urgency
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Order, Stage
-from coach.domain.movement import BEST_VIEW, Movement, Side
+from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
 from coach.domain.pose import Landmark, Pose
 from coach.domain.progress import EndedBecause, Phase, Repetition
@@ -208,7 +208,7 @@ class ScriptedCoaching:
                 planned_index=self._index,
                 movement=planned.movement,
                 side=planned.side,
-                view=BEST_VIEW[planned.movement],
+                view=planned.seen_from,
                 started_s=0.0,
                 ended_s=self._now_s,
                 ended_because=because,
@@ -259,9 +259,9 @@ def repetition(
         start_s=start_s,
         end_s=start_s + held_s,
         held_s=held_s,
-        value_deg=value_deg,
-        error_deg=ERROR_DEG,
-        spread_deg=1.0,
+        value=value_deg,
+        error=ERROR_DEG,
+        spread=1.0,
         seen_fraction=1.0,
         ended_because=because,
     )

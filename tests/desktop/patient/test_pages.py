@@ -23,7 +23,7 @@ from coach.desktop.patient.wording import with_error
 from coach.desktop.shared.theme import LIGHT
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Stage
-from coach.domain.movement import Side
+from coach.domain.movement import Side, Unit
 from coach.domain.progress import EndedBecause, Phase
 from coach.domain.reading import Doubt, Reading
 from coach.domain.session import SessionEnd
@@ -280,7 +280,7 @@ def test_the_value_of_an_exercise_is_the_middle_completed_hold() -> None:
     broken = repetition(6, 60.0, 1.0, 30.0, EndedBecause.LET_GO)
     middle = middle_repetition((*holds, broken))
     assert middle is not None
-    assert middle.value_deg == np.median(values)
+    assert middle.value == np.median(values)
     assert middle_repetition((broken,)) is broken
     assert middle_repetition(()) is None
 
@@ -296,7 +296,7 @@ def test_the_value_of_an_exercise_is_the_middle_completed_hold() -> None:
 def test_an_angle_is_never_written_with_too_small_an_error(
     angle_deg: float, error_deg: float, text: str
 ) -> None:
-    assert with_error(angle_deg, error_deg) == text
+    assert with_error(angle_deg, error_deg, Unit.DEGREES) == text
 
 
 def test_pain_is_chosen_shown_and_only_then_confirmed(window: PatientWindow) -> None:

@@ -1,7 +1,9 @@
-"""Made session_v1.shoulder.zip, once: an invented person's short sitting.
+"""Made session_v2.shoulder.zip, once: an invented person's short sitting.
 
-The file stands for what version 1 of the program wrote and is never made anew; the script shows
-where its numbers come from. Run it with the path to write to.
+The file stands for what version 2 of the program wrote and is never made anew; the script shows
+where its numbers come from. Run it with the path to write to. Those of version 1 beside it were
+made in the same way by the program of their time: a session file, the journal of a sitting that
+broke off before its last pain question, and a store with the session file and one refusal in it.
 """
 
 from __future__ import annotations
@@ -13,15 +15,16 @@ import numpy as np
 
 from coach.documents.archive import pack_session
 from coach.domain.moment import Moment, Stage
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
 from coach.domain.pose import Landmark, Pose
 from coach.domain.progress import EndedBecause, Phase, Repetition
-from coach.domain.reading import Doubt, Form, Reading
+from coach.domain.reading import Calibration, Doubt, Form, Reading
 from coach.domain.session import Camera, SessionEnd, Software
 from coach.session.assemble import assemble
 from coach.session.entries import (
     Asked,
+    Calibrated,
     Entry,
     ExerciseEnded,
     ExerciseStarted,
@@ -36,14 +39,16 @@ PLAN = Plan(
     patient_code="INVENTED-7",
     title="Woche 3, Übungsplan für Anna Beispiel (erfunden)",
     exercises=(
-        PlannedExercise(movement=Movement.FLEXION, side=Side.LEFT, hold_s=30, repetitions=3),
+        PlannedExercise(
+            movement=Movement.HAND_BEHIND_BACK, side=Side.LEFT, hold_s=30, repetitions=3
+        ),
         PlannedExercise(
             movement=Movement.EXTERNAL_ROTATION_0,
             side=Side.LEFT,
             hold_s=20,
             repetitions=2,
             rest_s=15,
-            view=View.FRONT,
+            position=Position.SUPINE,
             target_deg=25,
             pain_limit=3,
         ),
@@ -54,7 +59,7 @@ PLAN = Plan(
 )
 
 OPENED = SessionOpened(
-    session_id="0a1b2c3d4e5f60718293a4b5c6d7e8f9",
+    session_id="1b2c3d4e5f60718293a4b5c6d7e8f90a",
     started_at="2026-11-24T10:15:30+01:00",
     software=Software(
         name="stiff-shoulder-coach", version="0.1.0", definitions=1, model_sha256="5" * 64
@@ -65,32 +70,51 @@ OPENED = SessionOpened(
     plan=PLAN,
 )
 
+CALIBRATION = Calibration(
+    state="still",
+    start_s=12.1,
+    end_s=14.1,
+    trunk_tilt_deg=1.5,
+    trunk_yaw_deg=-6.0,
+    shoulder_breadth_ratio=0.71,
+)
+FORM = Form(
+    trunk_lean_deg=-4.5,
+    shoulder_hike_ratio=0.042,
+    trunk_lean_error_deg=3.0,
+    shoulder_hike_error_ratio=0.05,
+)
+
 
 def entries() -> list[Entry]:
     found: list[Entry] = [OPENED]
     found.append(PainGiven(time_s=12.0, asked=Asked.BEFORE, score=2, planned_index=0))
-    found.append(ExerciseStarted(time_s=12.0, planned_index=0, view=View.SIDE))
+    found.append(
+        ExerciseStarted(time_s=12.0, planned_index=0, view=View.BACK, position=Position.STANDING)
+    )
+    found.append(Calibrated(time_s=14.5, planned_index=0, calibration=CALIBRATION))
     recorder = Recorder(1000.0)
     holds = [
-        (20.0, 50.4, 30.0, 121.4, EndedBecause.COMPLETED),
-        (65.0, 77.5, 12.25, 124.0, EndedBecause.LET_GO),
-        (90.0, 120.5, 30.0, 125.75, EndedBecause.COMPLETED),
+        (20.0, 50.4, 30.0, 0.8125, EndedBecause.COMPLETED),
+        (65.0, 77.5, 12.25, 0.79, EndedBecause.LET_GO),
+        (90.0, 120.5, 30.0, 0.775, EndedBecause.COMPLETED),
     ]
     for frame in range(40):
         found.extend(recorder.note(moment(1012.0 + frame / 20, frame)))
     found.extend(recorder.flush())
-    for number, (start_s, end_s, held_s, value_deg, because) in enumerate(holds, start=1):
+    for number, (start_s, end_s, held_s, value, because) in enumerate(holds, start=1):
         repetition = Repetition(
             number=number,
             start_s=start_s,
             end_s=end_s,
             held_s=held_s,
-            value_deg=value_deg,
-            error_deg=3.5,
-            spread_deg=1.25,
+            value=value,
+            error=0.07,
+            spread=0.0125,
+            unit=Unit.RATIO,
             seen_fraction=0.96,
             ended_because=because,
-            form=Form(trunk_lean_deg=-4.5, elbow_flexion_deg=8.0),
+            form=FORM,
         )
         found.append(RepetitionDone(time_s=end_s, planned_index=0, repetition=repetition))
     found.append(ExerciseEnded(time_s=130.0, planned_index=0, ended_because=SessionEnd.SKIPPED))
@@ -103,7 +127,7 @@ def entries() -> list[Entry]:
 
 
 def moment(time_s: float, frame: int) -> Moment:
-    """Row i: angle 100 + i/4; every tenth frame is doubted; landmark k lies at (10 k, 20 k)."""
+    """Row i: height 0.8 + i/400; every tenth is doubted; landmark k lies at (10 k, 20 k)."""
     rows = np.arange(len(Landmark), dtype=float)
     pose = Pose(
         time_s=time_s,
@@ -117,10 +141,10 @@ def moment(time_s: float, frame: int) -> Moment:
     doubted = frame % 10 == 9
     reading = Reading(
         time_s=time_s,
-        angle_deg=None if doubted else 100 + frame / 4,
-        error_deg=None if doubted else 3.5,
+        value=None if doubted else 0.8 + frame / 400,
+        error=None if doubted else 0.07,
         doubt=Doubt.HIPS_OUT_OF_VIEW if doubted else None,
-        form=Form(trunk_lean_deg=-4.5, elbow_flexion_deg=8.0),
+        form=FORM,
     )
     return Moment(
         time_s=time_s,
