@@ -29,6 +29,8 @@ class Doubt(StrEnum):
     TURN_TO_FACE = "turn-to-face-the-camera"
     TURN_SIDEWAYS = "turn-your-side-to-the-camera"
     TURN_AROUND = "turn-around"
+    RAISE_CAMERA = "raise-the-camera"
+    LEGS_IN_THE_WAY = "legs-in-the-way"
     FEET_TO_CAMERA = "turn-your-feet-to-the-camera"
     LIE_ON_BACK = "lie-on-your-back"
     LIE_FACE_DOWN = "lie-face-down"

@@ -1,9 +1,27 @@
 """Poses in, shoulder angles with their error, or a doubt, out; pure."""
 
-from coach.goniometry.goniometer import Goniometer, advance, begin, read_sequence
+from coach.goniometry.goniometer import (
+    Goniometer,
+    Recording,
+    Task,
+    advance,
+    begin,
+    read_recording,
+    read_sequence,
+)
 from coach.goniometry.smoothing import OneEuro
 
-__all__ = ["DEFINITIONS", "Goniometer", "OneEuro", "advance", "begin", "read_sequence"]
+__all__ = [
+    "DEFINITIONS",
+    "Goniometer",
+    "OneEuro",
+    "Recording",
+    "Task",
+    "advance",
+    "begin",
+    "read_recording",
+    "read_sequence",
+]
 
-DEFINITIONS = 1
+DEFINITIONS = 2
 """Counts up whenever the meaning of a stored angle changes."""

@@ -95,6 +95,15 @@ def external_rotation_deg(upper_arm: Vector, forearm: Vector, x: Vector, side: S
     return angle
 
 
+def horizontal_adduction_deg(upper_arm: Vector, x: Vector, out: Vector) -> Vector:
+    """Angle of a level upper arm in the transverse plane: 0 straight out, forward positive.
+
+    ``out`` is the trunk's axis out of the measured shoulder; all unit vectors (..., 3).
+    """
+    angle: Vector = np.degrees(np.arctan2(dot(upper_arm, x), dot(upper_arm, out)))
+    return angle
+
+
 def elbow_flexion_deg(upper_arm: Vector, forearm: Vector) -> Vector:
     """Angle between the upper arm and the forearm, 0 straight, degrees."""
     angle: Vector = np.degrees(np.arccos(np.clip(dot(upper_arm, forearm), -1.0, 1.0)))
@@ -117,7 +126,9 @@ def movement_angle_deg(
             return -elevation_deg(upper_arm, x, y)
         case Movement.ABDUCTION:
             return elevation_deg(upper_arm, side.sign * z, y)
-        case Movement.EXTERNAL_ROTATION_0:
+        case Movement.HORIZONTAL_ADDUCTION:
+            return horizontal_adduction_deg(upper_arm, x, side.sign * z)
+        case Movement.EXTERNAL_ROTATION_0 | Movement.EXTERNAL_ROTATION_90:
             return external_rotation_deg(upper_arm, forearm, x, side)
-        case _:
-            raise ValueError(movement)
+        case Movement.HAND_BEHIND_BACK:
+            raise ValueError("the hand behind the back is read as a ratio, not as an angle")

@@ -1,38 +1,36 @@
-"""What earlier frames teach about a body and how it stands."""
+"""A few samples evenly spread over all the time that was seen, in bounded space."""
 
 from __future__ import annotations
 
-import statistics
 from dataclasses import dataclass
+from typing import Generic, TypeVar
 
-KEPT = 64
+T = TypeVar("T")
 
 
 @dataclass(frozen=True, slots=True)
-class Level:
-    """The median of a quantity over all the time it was seen, in bounded space.
+class Spread(Generic[T]):
+    """At most ``most`` samples.
 
-    Samples are taken every ``step_s``; when there are 64, every other one is dropped and the step
-    doubles, so that they always spread evenly over the whole time.
+    They are taken every ``step_s``; when there are ``most``, every other one is dropped and the
+    step doubles, so that they always spread evenly over the whole time.
     """
 
-    samples: tuple[float, ...] = ()
+    most: int
+    samples: tuple[T, ...] = ()
     step_s: float = 0.1
     due_s: float = float("-inf")
 
-    def seen(self, time_s: float, value: float) -> Level:
-        """Take in a value, if one is due."""
-        if time_s < self.due_s:
+    def due(self, time_s: float) -> bool:
+        """Whether a sample of this time would be taken."""
+        return time_s >= self.due_s
+
+    def seen(self, time_s: float, sample: T) -> Spread[T]:
+        """Take a sample, if one is due."""
+        if not self.due(time_s):
             return self
-        if len(self.samples) < KEPT:
-            return Level((*self.samples, value), self.step_s, time_s + self.step_s)
-        thinned = (*self.samples[::2], value)
-        return Level(thinned, 2 * self.step_s, time_s + 2 * self.step_s)
-
-    @property
-    def median(self) -> float | None:
-        """None before the first sample."""
-        return statistics.median(self.samples) if self.samples else None
-
-
-NO_SAMPLES = Level()
+        if len(self.samples) < self.most:
+            kept, step_s = (*self.samples, sample), self.step_s
+        else:
+            kept, step_s = (*self.samples[::2], sample), 2 * self.step_s
+        return Spread(self.most, kept, step_s, time_s + step_s)

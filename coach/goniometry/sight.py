@@ -1,7 +1,6 @@
 """A pose as seen from one shoulder: the picture's points of both sides, and how the trunk faces.
 
-Picture vectors are in pixels, x right, y down. The yaw of the trunk is 0 facing the camera,
-+90 facing picture right (the right shoulder to the camera), -90 facing picture left, degrees.
+Picture vectors are in pixels, x right, y down.
 """
 
 from __future__ import annotations
@@ -31,6 +30,10 @@ _ROWS = {
         Landmark.RIGHT_INDEX,
     ),
 }
+
+
+SHOULDERS_OVER_TRUNK = 0.75
+"""Between the shoulders' joint centres over the trunk: tuning people 0.69 to 0.83."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -64,15 +67,56 @@ class Sight:
     side: Side
     near: Limb
     other: Limb
-    yaw_deg: float
-    """How the trunk faces, from the metric points: 0 to the camera, +90 picture right."""
+    axes: tuple[Vector, Vector, Vector] = field(repr=False)
+    """X forward, Y up, Z right of the trunk (3,) each, from the metric points."""
 
     @classmethod
     def of(cls, pose: Pose, side: Side) -> Sight:
         """Look at a pose from the shoulder of ``side``."""
         near, other = Limb.of(pose, side), Limb.of(pose, side.other)
         left, right = (other, near) if side is Side.RIGHT else (near, other)
-        return cls(pose, side, near, other, _yaw_deg(left, right))
+        axes = trunk_axes(left.shoulder_m, right.shoulder_m, left.hip_m, right.hip_m)
+        return cls(pose, side, near, other, axes)
+
+    @property
+    def round_deg(self) -> float:
+        """Where the camera is, going round the trunk: 0 in front, 90 at the right, 180 behind."""
+        forward, _, right = self.axes
+        return math.degrees(math.atan2(-float(right[2]), -float(forward[2])))
+
+    @property
+    def above_deg(self) -> float:
+        """Where the camera is along the trunk: 90 beyond the head, -90 at the feet."""
+        return math.degrees(math.asin(max(-1.0, min(1.0, -float(self.axes[1][2])))))
+
+    @property
+    def scale_px(self) -> float:
+        """How long the trunk would be in the picture if it were not foreshortened."""
+        shoulders_px = float(np.linalg.norm(self.near.shoulder_px - self.other.shoulder_px))
+        return max(self.trunk_px, shoulders_px / SHOULDERS_OVER_TRUNK)
+
+    @property
+    def points_px(self) -> Vector:
+        """Shoulder and other shoulder, hip and other hip, elbow, wrist (6, 2)."""
+        near, other = self.near, self.other
+        return np.stack(
+            [
+                near.shoulder_px,
+                other.shoulder_px,
+                near.hip_px,
+                other.hip_px,
+                near.elbow_px,
+                near.wrist_px,
+            ]
+        )
+
+    @property
+    def points_m(self) -> Vector:
+        """The same in space (6, 3)."""
+        near, other = self.near, self.other
+        return np.stack(
+            [near.shoulder_m, other.shoulder_m, near.hip_m, other.hip_m, near.elbow_m, near.wrist_m]
+        )
 
     @property
     def hips_px(self) -> Vector:
@@ -99,6 +143,12 @@ class Sight:
         return float(across @ np.array([-up[1], up[0]])) / self.trunk_px
 
     @property
+    def knees_above_shoulders(self) -> bool:
+        """Whether both knees are higher in the picture than the shoulders."""
+        knees = self.pose.image_px[[Landmark.LEFT_KNEE, Landmark.RIGHT_KNEE], 1]
+        return bool(np.all(knees < self.shoulders_px[1]))
+
+    @property
     def left_and_right(self) -> tuple[Limb, Limb]:
         """The person's own left and right."""
         if self.side is Side.RIGHT:
@@ -108,12 +158,12 @@ class Sight:
     @property
     def upper_arm_share(self) -> float:
         """Upper arm over trunk, lengths in the picture."""
-        return float(np.linalg.norm(self.near.elbow_px - self.near.shoulder_px)) / self.trunk_px
+        return float(np.linalg.norm(self.near.elbow_px - self.near.shoulder_px)) / self.scale_px
 
     @property
     def forearm_share(self) -> float:
         """Forearm over trunk, lengths in the picture."""
-        return float(np.linalg.norm(self.near.wrist_px - self.near.elbow_px)) / self.trunk_px
+        return float(np.linalg.norm(self.near.wrist_px - self.near.elbow_px)) / self.scale_px
 
     @property
     def bend_seen_deg(self) -> float:
@@ -158,7 +208,7 @@ class Sight:
         return math.degrees(math.acos(float(np.clip(upper_arm @ down, -1.0, 1.0))))
 
     def turned_from_deg(self, view: View) -> float:
-        """Signed turn of the trunk away from how ``view`` wants it, in (-180, 180]."""
+        """Signed turn of the trunk about its long axis away from how ``view`` wants it."""
         match view:
             case View.FRONT | View.FOOT:
                 wanted_deg = 0.0
@@ -166,10 +216,4 @@ class Sight:
                 wanted_deg = 90.0 * self.side.sign
             case View.BACK:
                 wanted_deg = 180.0
-        return (self.yaw_deg - wanted_deg + 180.0) % 360.0 - 180.0
-
-
-def _yaw_deg(left: Limb, right: Limb) -> float:
-    forward, _, _ = trunk_axes(left.shoulder_m, right.shoulder_m, left.hip_m, right.hip_m)
-    # The pose's metric axes are x right, y down, z away: forward to the camera is -z.
-    return math.degrees(math.atan2(float(forward[0]), -float(forward[2])))
+        return (self.round_deg - wanted_deg + 180.0) % 360.0 - 180.0

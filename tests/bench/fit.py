@@ -1,55 +1,139 @@
-"""Fit the goniometer's few constants on tuning people: ``python -m tests.bench.fit FOLDER``.
+"""Fit the goniometer's constants on tuning people: ``python -m tests.bench.fit FOLDER``.
 
-Prints the coefficients of ``coach.goniometry.planar.BIAS`` (ridge regression, every clip weighed
-alike) and what is left of the error on each person when fitted without that person; and the ratio
-behind ``coach.goniometry.rotation.FOREARM``. Judging people have no business here.
+Prints the rows of ``coach.goniometry.offsets.OFFSETS`` (ridge regression of the points' distance
+from the true joint centres, every clip weighed alike) with what is left of it; and for every
+movement, position and view the coefficients of ``coach.goniometry.interval.KNOWN`` by which the fit
+reads too high (ridge regression), with the 95th percentile of what they leave on each person when
+fitted without that person, from which the half widths are taken. Judging people have no business
+here.
 """
 
 from __future__ import annotations
 
 import argparse
+from collections import defaultdict
 from pathlib import Path
 from typing import Any
 
 import numpy as np
 
-from coach.domain.movement import BEST_VIEW, Movement, Side
-from coach.goniometry.planar import bias_terms, seen_elevation_deg
-from coach.goniometry.sight import Sight
-from tests.bench.score import Array, poses_of
+from coach import goniometry
+from coach.domain.movement import VIEWS, Movement, Side, Unit
+from coach.goniometry.interval import bias_terms, uncorrected
+from coach.goniometry.offsets import DIRECTIONS, OFFSETS, directions
+from coach.goniometry.skeleton import Stance
+from tests.bench.score import RATIO_SCALE, Array, load, poses_of, task_of, truth_of
 
-RIDGE = np.array([0.1, 0.2, 0.2, 10.0])
-"""On constant, sine, cosine and bend. Heavy on the bend, which is small in every clip: a larger one
-must not be extrapolated. A hundred times less or three times more leaves the errors as they are."""
-
-
-def load(folder: Path, movement: Movement) -> list[dict[str, Any]]:
-    """Read a movement's files."""
-    files = []
-    for path in sorted(folder.glob(f"{movement}_*.npz")):
-        with np.load(path) as archive:
-            files.append({name: archive[name] for name in archive.files})
-    return files
+RIDGE = 0.002
+"""On every coefficient, for each clip; ten times more or less changes the third figure."""
+GROSS = 0.25
+"""Trunk lengths: a point so far off is misplaced, not shifted."""
+EVERY = 3
+BIAS_RIDGE = np.array([1.0, 2.0, 2.0])
+"""On constant, sine and cosine: as if one or two clips more had no bias."""
+FREE = OFFSETS != 0
 
 
-def design(data: dict[str, Any], movement: Movement) -> tuple[Array, Array]:
-    """Give terms (N, 4) and the error to be explained (N,) of one file."""
-    side = Side(str(data["side"]))
-    terms, missing = [], []
-    for (_, pose), true in zip(poses_of(data), data["angle_deg"], strict=True):
-        if pose is None:
+def true_stance(data: Any, rows: Array) -> tuple[Stance, Array, int]:
+    """Give stances, joint centres (N, 6, 3) in trunk lengths and the side's sign of some frames."""
+    joints, axes = data["joints_camera_m"][rows], data["thorax_axes_camera"][rows]
+    k = 1 if str(data["side"]) == Side.RIGHT else 0
+    middle = joints[:, 8:10].mean(axis=1)
+    trunk_m = np.linalg.norm(middle - joints[:, 6:8].mean(axis=1), axis=1)
+    joints, middle = joints / trunk_m[:, None, None], middle / trunk_m[:, None]
+
+    def direction(first: int, last: int) -> Array:
+        along = joints[:, last] - joints[:, first]
+        along /= np.linalg.norm(along, axis=1, keepdims=True)
+        return np.einsum("nji,nj->ni", axes, along)
+
+    stance = Stance(
+        axes,
+        middle[:, :2] / middle[:, 2:],
+        middle[:, 2],
+        np.zeros((len(rows), 3)),
+        direction(k, 2 + k),
+        direction(2 + k, 4 + k),
+    )
+    return stance, joints[:, [k, 1 - k, 6 + k, 7 - k, 2 + k, 4 + k]], 1 if k else -1
+
+
+def shifts(data: Any) -> tuple[Array, Array]:
+    """Give how far points lie from joints (N, 6, 2), and what shifts them (N, 6, K, 2)."""
+    rows = np.flatnonzero(data["found"])[::EVERY]
+    stance, joints, sign = true_stance(data, rows)
+    k = 1 if sign > 0 else 0
+    points = data["image_px"][rows][:, [11 + k, 12 - k, 23 + k, 24 - k, 13 + k, 15 + k]]
+    width, height = data["size_px"]
+    slopes = (points - np.array([width / 2, height / 2])) / data["intrinsics"][0, 0]
+    true = joints[..., :2] / joints[..., 2:]
+    off = (slopes - true) * joints[..., 2:]
+    each = directions(stance, sign)
+    seen = each[..., :2] - each[..., 2:] * true[:, :, None, :]
+    good = (np.linalg.norm(off, axis=-1) < GROSS).all(axis=1)
+    return off[good], seen[good]
+
+
+def print_offsets(files: list[dict[str, Any]]) -> None:
+    """Fit and print the table of offsets."""
+    parts = [part for part in map(shifts, files) if len(part[0])]
+    print("columns:", "; ".join(DIRECTIONS))
+    for row in range(6):
+        free = np.flatnonzero(FREE[row])
+        normal, pull = np.eye(len(free)) * RIDGE * len(parts), np.zeros(len(free))
+        for off, seen in parts:
+            x = np.swapaxes(seen[:, row][:, free], 1, 2).reshape(-1, len(free))
+            normal += x.T @ x * 2 / len(x)
+            pull += x.T @ off[:, row].reshape(-1) * 2 / len(x)
+        found = np.zeros(len(DIRECTIONS))
+        found[free] = np.linalg.solve(normal, pull)
+        left = [
+            np.sqrt(np.mean((off[:, row] - np.einsum("k,nkd->nd", found, seen[:, row])) ** 2))
+            for off, seen in parts
+        ]
+        print(f"    [{', '.join(f'{v:.3f}' for v in found)}],  # left {np.mean(left):.3f}")
+
+
+def print_biases(files: list[dict[str, Any]]) -> None:
+    """Print the coefficients of ``BIAS`` and what is left, for every combination."""
+    parts: dict[str, list[tuple[str, Array, Array]]] = defaultdict(list)
+    for data in files:
+        task = task_of(data)
+        if task.view not in VIEWS.get((task.movement, task.position), ()):
             continue
-        angle, bend = seen_elevation_deg(Sight.of(pose, side), movement, BEST_VIEW[movement])
-        terms.append(bias_terms(angle, bend))
-        missing.append(float(true) - angle)
-    return np.array(terms), np.array(missing)
+        key = task.movement, task.position, task.view
+        readings = goniometry.read_recording(poses_of(data), task).readings
+        rows = [i for i, r in enumerate(readings) if r.value is not None]
+        if not rows:
+            continue
+        # What the fit gave before its bias was taken off.
+        value = np.array([uncorrected(*key, float(readings[i].value or 0.0)) for i in rows])
+        off = value - truth_of(data, task)[rows]
+        terms = np.array([bias_terms(task.movement, v) for v in value])
+        parts[" ".join(key)].append((str(data["person"]), terms, off))
+    for name, clips in sorted(parts.items()):
+        scale = RATIO_SCALE if Movement(name.split()[0]).unit is Unit.RATIO else 1.0
+        left = [
+            off - terms @ _solve([c for c in clips if c[0] != person])
+            for person, terms, off in clips
+        ]
+        size = scale * np.abs(np.concatenate(left))
+        raw = scale * np.abs(np.concatenate([off for _, _, off in clips]))
+        found = ", ".join(f"{v:.3g}" for v in _solve(clips))
+        print(
+            f"{name:40s} {len(clips):2d} clips: ({found}); MAE {raw.mean():.1f}, of a person left"
+            f" out {size.mean():.1f}, p95 {np.percentile(size, 95):.1f}"
+        )
 
 
-def solve(parts: list[tuple[Array, Array]]) -> Array:
-    """Give the ridge coefficients (4,), every part weighed alike."""
-    normal = np.diag(RIDGE) + sum(x.T @ x / len(x) for x, _ in parts)
-    coefficients: Array = np.linalg.solve(normal, sum(x.T @ y / len(x) for x, y in parts))
-    return coefficients
+def _solve(clips: list[tuple[str, Array, Array]]) -> Array:
+    """Give the ridge coefficients (3,), every clip weighed alike."""
+    normal, pull = np.diag(BIAS_RIDGE), np.zeros(3)
+    for _, terms, off in clips:
+        normal = normal + terms.T @ terms / len(off)
+        pull = pull + terms.T @ off / len(off)
+    solved: Array = np.linalg.solve(normal, pull)
+    return solved
 
 
 def main() -> None:
@@ -57,34 +141,10 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("folder", type=Path, help="files of tuning people")
     folder: Path = parser.parse_args().folder
-    for movement in (Movement.FLEXION, Movement.EXTENSION, Movement.ABDUCTION):
-        files = load(folder, movement)
-        parts = [design(data, movement) for data in files]
-        people = [str(data["person"]) for data in files]
-        left = np.concatenate(
-            [
-                part[1]
-                - part[0] @ solve([p for p, n in zip(parts, people, strict=True) if n != who])
-                for part, who in zip(parts, people, strict=True)
-            ]
-        )
-        raw = np.concatenate([y for _, y in parts])
-        rounded = ", ".join(f"{value:.2f}" for value in solve(parts))
-        print(
-            f"{movement:12s} ({rounded})  as seen: MAE {np.abs(raw).mean():.1f};"
-            f" person left out: MAE {np.abs(left).mean():.1f}"
-            f" p95 {np.percentile(np.abs(left), 95):.1f}"
-        )
-    ratios = []
-    for data in load(folder, Movement.EXTERNAL_ROTATION_0):
-        row = 1 if str(data["side"]) == "right" else 0
-        joints = data["joints_camera_m"]
-        forearm_m = np.linalg.norm(joints[:, 4 + row] - joints[:, 2 + row], axis=1)
-        forearm_px = data["intrinsics"][0, 0] * forearm_m / joints[:, 2 + row, 2]
-        sights = [Sight.of(p, Side(str(data["side"]))) for _, p in poses_of(data) if p is not None]
-        breadth_px = np.median([sight.breadth * sight.trunk_px for sight in sights])
-        ratios.append(float(np.median(forearm_px) / breadth_px))
-    print(f"forearm over shoulder breadth {np.mean(ratios):.3f}, SD {np.std(ratios):.3f}")
+    files = [load(path) for path in sorted(folder.glob("*.npz")) if ".part" not in path.name]
+    behind = [data for data in files if str(data["movement"]) == Movement.HAND_BEHIND_BACK]
+    print_offsets([data for data in files if not any(data is each for each in behind)])
+    print_biases(files)
 
 
 if __name__ == "__main__":

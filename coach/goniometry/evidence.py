@@ -1,0 +1,76 @@
+"""What poses say about a body, as arrays that a fit can take."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from coach.goniometry.angles import Vector, trunk_axes, unit
+from coach.goniometry.camera import Pinhole
+from coach.goniometry.sight import Sight
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Evidence:
+    """N frames seen from one shoulder, in camera axes.
+
+    ``slopes`` (N, 6, 2): x/z and y/z of the rays to the picture's points, rows as in ``skeleton``.
+    ``trunk`` (N, 3, 3), ``upper_arm``, ``forearm`` (N, 3): axes and unit vectors of the metric
+    points. ``resting`` (N,): frames in which the body is at rest, before the movement.
+    """
+
+    slopes: Vector = field(repr=False)
+    trunk: Vector = field(repr=False)
+    upper_arm: Vector = field(repr=False)
+    forearm: Vector = field(repr=False)
+    resting: NDArray[np.bool_] = field(repr=False)
+
+    @classmethod
+    def of(
+        cls,
+        sights: Sequence[Sight],
+        camera: Pinhole,
+        resting: NDArray[np.bool_] | None = None,
+    ) -> Evidence:
+        """Gather frames; all from the same camera and shoulder."""
+        slopes = camera.slopes(np.array([s.points_px for s in sights]))
+        space = np.array([s.points_m for s in sights])
+        left, right = (slice(1, 4, 2), slice(0, 3, 2))
+        if sights[0].side.sign < 0:
+            left, right = right, left
+        (ls, lh), (rs, rh) = (np.moveaxis(space[:, rows], 1, 0) for rows in (left, right))
+        seen = _axes_of_ray(slopes[:, :4].mean(axis=1))
+        trunk = seen @ np.stack(trunk_axes(ls, rs, lh, rh), axis=-1)
+        arm = np.stack((unit(space[:, 4] - space[:, 0]), unit(space[:, 5] - space[:, 4])), axis=-1)
+        arm = seen @ arm
+        at_rest = np.zeros(len(sights), bool) if resting is None else resting
+        return cls(slopes, trunk, arm[..., 0], arm[..., 1], at_rest)
+
+    def __len__(self) -> int:
+        """Give the number of frames."""
+        return len(self.slopes)
+
+    def __getitem__(self, rows: slice | Vector) -> Evidence:
+        """Take some of the frames."""
+        return Evidence(
+            self.slopes[rows],
+            self.trunk[rows],
+            self.upper_arm[rows],
+            self.forearm[rows],
+            self.resting[rows],
+        )
+
+
+def _axes_of_ray(slope: Vector) -> Vector:
+    """Axes (N, 3, 3) of a camera turned to look along rays (N, 2), as columns in camera axes.
+
+    The pose model sees a person cut out of the picture: its metric points are as such a camera
+    would have them.
+    """
+    ahead = unit(np.concatenate((slope, np.ones((len(slope), 1))), axis=-1))
+    right = unit(np.cross((0.0, 1.0, 0.0), ahead))
+    axes: Vector = np.stack((right, np.cross(ahead, right), ahead), axis=-1)
+    return axes

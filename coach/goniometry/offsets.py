@@ -1,0 +1,80 @@
+"""Where the pose model puts its points: how far from the joint centres, in trunk lengths.
+
+The model's points are learned marks on pictures of people, not joint centres. What is constant
+about the difference is taken off here; what differs between people stays in the error.
+"""
+
+from __future__ import annotations
+
+import numpy as np
+
+from coach.goniometry.angles import Vector
+from coach.goniometry.skeleton import Stance
+
+PICTURE_SD = (0.025, 0.03, 0.035, 0.05)
+"""What is left, one standard deviation, of the shoulders and hips; rows as in ``skeleton``."""
+
+DIRECTIONS = (
+    "out",
+    "up",
+    "forward",
+    "out, arm raised",
+    "up, arm raised",
+    "forward, arm raised",
+    "up, trunk seen from the side",
+    "forward, trunk seen from the side",
+    "along the upper arm, raised",
+    "along the forearm, raised",
+    "bent forearm, upper arm seen end-on",
+)
+OFFSETS = np.array(
+    [
+        [-0.036, 0.053, 0.06, -0.01, -0.071, 0.028, 0.021, -0.058, 0, 0, 0],
+        [-0.042, 0.039, 0.068, 0, 0, 0, 0.075, -0.069, 0, 0, 0],
+        [-0.04, -0.004, 0.062, 0, 0, 0, -0.013, -0.014, 0, 0, 0],
+        [-0.037, -0.006, 0.054, 0, 0, 0, -0.05, 0.03, 0, 0, 0],
+        [-0.019, 0.036, 0.004, 0, 0, 0, 0, 0, -0.033, 0, 0.126],
+        [-0.031, -0.008, 0, 0, 0, 0, 0, 0, 0, 0.074, 0.04],
+    ]
+)
+"""Rows as in ``skeleton``, columns as ``DIRECTIONS``: least squares over rendered tuning people of
+both sexes, young and old, in all views (``tests/bench/fit.py``)."""
+
+RAISED_FROM_DEG, RAISED_OVER_DEG, RAISED_MOST = 40.0, 100.0, 1.4
+"""The shoulder's point moves with the arm's elevation from 40 degrees on."""
+
+
+def directions(stance: Stance, sign: int) -> Vector:
+    """Vectors (..., N, 6, len(DIRECTIONS), 3) in camera axes that ``OFFSETS`` multiplies.
+
+    Out is away from the middle of the body, for each row on its own side.
+    """
+    x, y = stance.trunk[..., 0], stance.trunk[..., 1]
+    out = sign * stance.trunk[..., 2]
+    upper_arm, forearm = stance.in_camera(stance.upper_arm), stance.in_camera(stance.forearm)
+    bent = forearm - np.sum(forearm * upper_arm, axis=-1, keepdims=True) * upper_arm
+    elevation_deg = np.degrees(np.arccos(np.clip(-stance.upper_arm[..., 1:2], -1.0, 1.0)))
+    raised = np.clip((elevation_deg - RAISED_FROM_DEG) / RAISED_OVER_DEG, 0.0, RAISED_MOST)
+    sideways, end_on = np.abs(out[..., 2:3]), np.abs(upper_arm[..., 2:3])
+    common = (
+        y,
+        x,
+        raised * out,
+        raised * y,
+        raised * x,
+        sideways * y,
+        sideways * x,
+        raised * upper_arm,
+        raised * forearm,
+        end_on * bent,
+    )
+    near = np.stack((out, *common), axis=-2)
+    far = np.stack((-out, *common), axis=-2)
+    rows: Vector = np.stack((near, far, near, far, near, near), axis=-3)
+    return rows
+
+
+def marks(stance: Stance, joints: Vector, sign: int) -> Vector:
+    """Where the model's points lie (..., N, 6, 3), from the joint centres of the same shape."""
+    shift: Vector = np.einsum("jk,...jkd->...jd", OFFSETS, directions(stance, sign))
+    return joints + shift

@@ -1,0 +1,121 @@
+"""The fitted body: trunk, shoulder girdle, upper arm and forearm with constant lengths.
+
+Lengths and depths are in trunk lengths: from the middle of the hips to the middle of the shoulders
+as they are at rest is 1. Camera axes are x picture right, y down, z away; trunk axes are X forward,
+Y up, Z to the person's right (Wu et al. 2005, J Biomech 38:981-992, on joint centres).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from coach.goniometry.angles import Vector, unit
+from coach.goniometry.turning import across, turn_by
+
+FREEDOMS = 13
+"""Turn of the trunk (3), place (3), shoulder girdle (3), upper arm (2), forearm (2)."""
+NEAR_SHOULDER, FAR_SHOULDER, NEAR_HIP, FAR_HIP, ELBOW, WRIST = range(6)
+"""Rows of joints; near is the measured side."""
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Lengths:
+    """Half breadth of the shoulders, of the hips, upper arm, forearm; each (..., 1)."""
+
+    shoulder: Vector
+    hip: Vector
+    upper_arm: Vector
+    forearm: Vector
+
+    @classmethod
+    def of(cls, logarithms: Vector) -> Lengths:
+        """From natural logarithms (..., 4)."""
+        lengths = np.exp(logarithms)
+        return cls(*(lengths[..., k : k + 1] for k in range(4)))
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Stance:
+    """How N bodies stand; every array may have more axes in front.
+
+    ``trunk`` (N, 3, 3): axes as columns, in camera axes. ``middle`` (N, 2): x/z and y/z of the ray
+    to the middle of the shoulders at rest, ``depth`` (N,) its z. ``girdle`` (N, 3): the measured
+    shoulder's rise along Y and shift along X, the other shoulder's rise. ``upper_arm``,
+    ``forearm`` (N, 3): unit vectors in trunk axes.
+    """
+
+    trunk: Vector = field(repr=False)
+    middle: Vector = field(repr=False)
+    depth: Vector = field(repr=False)
+    girdle: Vector = field(repr=False)
+    upper_arm: Vector = field(repr=False)
+    forearm: Vector = field(repr=False)
+
+    def __len__(self) -> int:
+        """Give the number of frames."""
+        return int(self.depth.shape[-1])
+
+    def __getitem__(self, rows: slice | Vector) -> Stance:
+        """Take some of the frames."""
+        return Stance(
+            self.trunk[rows],
+            self.middle[rows],
+            self.depth[rows],
+            self.girdle[rows],
+            self.upper_arm[rows],
+            self.forearm[rows],
+        )
+
+    def moved(self, step: Vector) -> Stance:
+        """Take a small step (..., N, FREEDOMS): radians, trunk lengths, log of the depth."""
+        return Stance(
+            self.trunk @ turn_by(step[..., 0:3]),
+            self.middle + step[..., 3:5],
+            self.depth * np.exp(step[..., 5]),
+            self.girdle + step[..., 6:9],
+            _swung(self.upper_arm, step[..., 9:11]),
+            _swung(self.forearm, step[..., 11:13]),
+        )
+
+    def in_camera(self, direction: Vector) -> Vector:
+        """Turn vectors (..., N, 3) of the trunk's axes into camera axes."""
+        turned: Vector = np.einsum("...ij,...j->...i", self.trunk, direction)
+        return turned
+
+    def joints(self, lengths: Lengths, sign: int) -> Vector:
+        """Joint centres (..., N, 6, 3) in camera axes; ``sign`` +1 for the right arm."""
+        x, y = self.trunk[..., 0], self.trunk[..., 1]
+        out = sign * self.trunk[..., 2]
+        place = np.concatenate((self.middle, np.ones_like(self.depth)[..., None]), axis=-1)
+        middle = place * self.depth[..., None]
+        g = self.girdle
+        shoulder = middle + lengths.shoulder * out + g[..., 0:1] * y + g[..., 1:2] * x
+        other = middle - lengths.shoulder * out + g[..., 2:3] * y
+        hips = middle - y
+        elbow = shoulder + lengths.upper_arm * self.in_camera(self.upper_arm)
+        wrist = elbow + lengths.forearm * self.in_camera(self.forearm)
+        joints: Vector = np.stack(
+            (shoulder, other, hips + lengths.hip * out, hips - lengths.hip * out, elbow, wrist),
+            axis=-2,
+        )
+        return joints
+
+
+def _swung(direction: Vector, step_rad: Vector) -> Vector:
+    first, second = across(direction)
+    return unit(direction + step_rad[..., 0:1] * first + step_rad[..., 1:2] * second)
+
+
+def joined(stances: Sequence[Stance]) -> Stance:
+    """Put stances of single frames together."""
+    return Stance(
+        np.concatenate([s.trunk for s in stances]),
+        np.concatenate([s.middle for s in stances]),
+        np.concatenate([s.depth for s in stances]),
+        np.concatenate([s.girdle for s in stances]),
+        np.concatenate([s.upper_arm for s in stances]),
+        np.concatenate([s.forearm for s in stances]),
+    )
