@@ -83,6 +83,14 @@ DOUBTS: dict[str, tuple[str, str]] = {
         "Lie with your feet toward the camera, so that it looks along your body.",
         "Feet to the camera",
     ),
+    "doubt.raise-the-camera": (
+        "The camera is too low. Raise it and tilt it down, so that it looks along your body.",
+        "Raise the camera, tilt it down",
+    ),
+    "doubt.legs-in-the-way": (
+        "Your legs hide your arm from the camera. Lay them flat, or raise the camera.",
+        "Legs in the way: lay them flat",
+    ),
     "doubt.lie-on-your-back": (
         "I measure this lying on your back. Turn onto your back.",
         "Lie on your back",

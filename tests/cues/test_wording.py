@@ -11,10 +11,23 @@ from coach.cues.wording import (
     placing_sentence,
     sentence,
 )
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import VIEWS, Movement, Position, Side, View, best_view
 from coach.domain.plan import PlannedExercise
 from coach.domain.reading import Doubt
 
+PLACING = (
+    Doubt.NOBODY,
+    Doubt.TOO_FAR,
+    Doubt.TOO_CLOSE,
+    Doubt.HIPS_OUT_OF_VIEW,
+    Doubt.SHOULDERS_OUT_OF_VIEW,
+    Doubt.ARM_OUT_OF_VIEW,
+    Doubt.TURN_TO_FACE,
+    Doubt.TURN_SIDEWAYS,
+    Doubt.TURN_AROUND,
+    Doubt.WRONG_SIDE,
+)
+"""What one answers by moving oneself or the camera."""
 NUMBERS = {
     "number": 1,
     "count": 2,
@@ -35,6 +48,31 @@ def test_every_doubt_movement_and_view_has_a_sentence_of_its_own_for_each_side(s
         *(placing_sentence(view, side).spoken for view in View),
     ]
     assert len(set(spoken)) == len(Doubt) + len(Movement) + len(View)
+
+
+@pytest.mark.parametrize("side", Side)
+@pytest.mark.parametrize(("movement", "position"), VIEWS)
+def test_what_is_said_fits_how_one_stands_sits_or_lies(
+    movement: Movement, position: Position, side: Side
+) -> None:
+    view = best_view(movement, position)
+    assert view is not None
+    place = placing_sentence(view, side, position).spoken
+    do = movement_sentence(movement, side, position).spoken
+    assert side in do
+    doubts = " ".join(doubt_sentence(doubt, side, position).spoken for doubt in PLACING)
+    match position:
+        case Position.STANDING | Position.DOORWAY:
+            assert not re.search(r"\b([Ss]it|[Ll]ie)\b", place + do)
+            assert ("door" in place) is (position is Position.DOORWAY)
+        case Position.SITTING:
+            assert "Sit" in place
+            assert not re.search(r"\b([Ss]tand|[Ll]ie)\b", place + do)
+        case Position.SUPINE | Position.PRONE:
+            assert ("on your back" in place) is (position is Position.SUPINE)
+            assert ("face down" in place) is (position is Position.PRONE)
+            # Nobody who lies can step or stand.
+            assert not re.search(r"\b([Ss]tep|[Ss]tand|[Ss]it)\b", place + do + doubts)
 
 
 @pytest.mark.parametrize("key", ENGLISH)
