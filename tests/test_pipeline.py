@@ -9,7 +9,7 @@ import pytest
 
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Order, Stage
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import Plan, PlannedExercise
 from coach.domain.pose import Pose
 from coach.domain.progress import EndedBecause, Phase
@@ -99,6 +99,20 @@ class Sitting:
 
     def said(self) -> list[str]:
         return [cue.key for moment in self.moments for cue in moment.cues]
+
+
+def test_keeping_still_at_the_start_is_written_down_with_the_position() -> None:
+    sitting = Sitting(plan(position=Position.SITTING))
+    sitting.give(0.0, Order.PAIN, 2)
+    sitting.play(0.0, 4.0, 10.0)
+    sitting.give(4.0, Order.STOP)
+    (record,) = sitting.document.exercises
+    assert record.position is Position.SITTING
+    assert record.calibration is not None
+    # The body stands still until the first rise.
+    assert record.calibration.state == "still"
+    assert record.calibration.end_s is not None
+    assert record.calibration.end_s <= FIRST_S + 0.5
 
 
 @pytest.mark.parametrize("frames_per_s", [10.0, 15.0, 30.0, 60.0])

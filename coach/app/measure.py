@@ -20,6 +20,7 @@ from coach.documents.measurement import (
     measured_repetition,
     measurement_json,
 )
+from coach.documents.rounding import rounded
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Position, Side, Unit, View, needed_view
 from coach.domain.pose import Pose
@@ -84,8 +85,9 @@ def measure(
     tracked: Tracked, movement: Movement, side: Side, view: View, position: Position
 ) -> Measurement:
     """Measure a tracked clip, holds counted as in a clip without a plan."""
-    readings = goniometry.read_sequence(tracked.poses, movement, side, view, position)
-    repetitions = counting.count(readings, counting.task_of(movement))
+    task = goniometry.Task(movement, side, view, position)
+    recording = goniometry.read_recording(tracked.poses, task)
+    repetitions = counting.count(recording.readings, counting.task_of(movement))
     return Measurement(
         movement=movement,
         side=side,
@@ -93,7 +95,8 @@ def measure(
         position=position,
         definitions=goniometry.DEFINITIONS,
         model_sha256=tracked.model_sha256,
-        frames=tuple(measured_frame(reading, movement.unit) for reading in readings),
+        calibration=rounded(recording.calibration),
+        frames=tuple(measured_frame(reading, movement.unit) for reading in recording.readings),
         repetitions=tuple(measured_repetition(repetition) for repetition in repetitions),
     )
 

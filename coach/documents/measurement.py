@@ -7,6 +7,7 @@ from typing import Literal
 import msgspec
 from msgspec import UNSET, UnsetType
 
+from coach.documents.rounding import rounded
 from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.reading import Calibration, Doubt, Form, Reading
@@ -55,22 +56,13 @@ class Measurement(msgspec.Struct, frozen=True, kw_only=True):
     estimator: Literal["whole-sequence"] = "whole-sequence"
     definitions: int
     model_sha256: str | None
-    calibration: Calibration | None = None
+    calibration: Calibration | None
     frames: tuple[MeasuredFrame, ...]
     repetitions: tuple[MeasuredRepetition, ...]
 
 
 def _rounded(value: float | None, digits: int) -> float | None:
     return None if value is None else round(value, digits)
-
-
-def _rounded_form(form: Form) -> Form:
-    return Form(
-        **{
-            name: _rounded(getattr(form, name), 2 if name.endswith("_deg") else 4)
-            for name in Form.__struct_fields__
-        }
-    )
 
 
 def measured_frame(reading: Reading, unit: Unit) -> MeasuredFrame:
@@ -86,7 +78,7 @@ def measured_frame(reading: Reading, unit: Unit) -> MeasuredFrame:
         error_ratio=UNSET if angle else error,
         usable=reading.usable,
         doubt=reading.doubt,
-        form=_rounded_form(reading.form),
+        form=rounded(reading.form),
     )
 
 
@@ -103,7 +95,7 @@ def measured_repetition(repetition: Repetition) -> MeasuredRepetition:
         value_ratio=UNSET if angle else value,
         error_ratio=UNSET if angle else error,
         ended_because=repetition.ended_because,
-        form=_rounded_form(repetition.form),
+        form=rounded(repetition.form),
     )
 
 

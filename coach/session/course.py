@@ -11,6 +11,7 @@ from typing import assert_never
 
 from msgspec.structs import replace as replace_struct
 
+from coach.documents.rounding import rounded
 from coach.domain.moment import Order, Stage
 from coach.domain.plan import Plan
 from coach.domain.progress import (
@@ -104,7 +105,7 @@ def calibrated(course: Course, time_s: float, calibration: Calibration) -> Step:
     fact = Calibrated(
         time_s=course.since_start_s(time_s),
         planned_index=course.exercise_index,
-        calibration=replace_struct(calibration, start_s=start_s, end_s=end_s),
+        calibration=replace_struct(rounded(calibration), start_s=start_s, end_s=end_s),
     )
     return course, (fact,)
 
@@ -154,4 +155,5 @@ def _since_start(repetition: Repetition, course: Course) -> Repetition:
         error=round(repetition.error, digits),
         spread=round(repetition.spread, digits),
         seen_fraction=round(repetition.seen_fraction, 4),
+        form=rounded(repetition.form),
     )

@@ -116,6 +116,9 @@ def test_the_table_holds_every_frame(tmp_path: Path, capsys: pytest.CaptureFixtu
         assert frame["usable"] is (frame["angle_deg"] is not None)
         assert set(frame["form"]) == FORM
         assert "reach_ratio" not in frame
+    # The arm hangs still for the clip's first seconds.
+    assert written["calibration"]["state"] == "still"
+    assert written["calibration"]["end_s"] < written["repetitions"][0]["start_s"]
     assert len(written["repetitions"]) == 2
     assert all(set(rep["form"]) == FORM for rep in written["repetitions"])
     printed = capsys.readouterr().out
@@ -180,6 +183,7 @@ def test_a_reach_is_told_as_a_share_and_a_band(
         position=Position.STANDING,
         definitions=DEFINITIONS,
         model_sha256=None,
+        calibration=None,
         frames=(
             measured_frame(Reading(1.0, 0.85012, 0.05, None, form), Unit.RATIO),
             measured_frame(Reading(1.1, None, None, Doubt.UNSURE), Unit.RATIO),

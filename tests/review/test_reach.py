@@ -111,7 +111,6 @@ def test_rotation_at_90_has_the_norms_that_were_taken_there():
 
 
 def test_both_sides_are_two_rows(session):
-    rows = report(
-        reaching(session, [0.9]) + [session(1, (0.8,), movement=REACH, error=0.02, side=Side.RIGHT)]
-    ).rows
+    right = session(1, (0.8,), movement=REACH, error=0.02, side=Side.RIGHT)
+    rows = report([*reaching(session, [0.9]), right]).rows
     assert [row.cells[0] for row in rows] == ["Hand behind back, left", "Hand behind back, right"]
