@@ -11,6 +11,7 @@ from coach.review.norms import PUBLISHED
 from coach.review.wording import amount, counted, movement_of
 
 _POORLY_SEEN = 0.8
+_WHAT = {Unit.DEGREES: "an angle", Unit.RATIO: "the hand behind the back"}
 
 
 def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int) -> tuple[str, ...]:
@@ -46,7 +47,7 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
 def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
     notes: list[str] = []
     published = PUBLISHED[unit]
-    figure = amount(published.detectable, unit)
+    figure, what = amount(published.detectable, unit), _WHAT[unit]
     differences = [r.difference for r in results if r.difference]
     bases = {d.basis for d in differences}
     if unit is Unit.RATIO:
@@ -57,14 +58,15 @@ def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
         )
     if Basis.PUBLISHED in bases:
         notes.append(
-            f"With few sessions a change counts as real from {figure} on ({published.source}: "
-            f"{published.people}); from six sessions on the patient's own scatter decides."
+            f"With few sessions a change of {what} counts as real from {figure} on "
+            f"({published.source}: {published.people}); from six sessions on the patient's own "
+            "scatter decides."
         )
     if Basis.OWN in bases or Basis.READINGS in bases:
         single = max(d.single_mdc for d in differences)
         notes.append(
-            "Detectable change is the larger of what the readings and the patient's own scatter "
-            f"give for these means; for two single sessions it would be up to "
+            f"Detectable change of {what} is the larger of what the readings and the patient's own "
+            "scatter give for these means; for two single sessions it would be up to "
             f"{amount(single, unit)} (published, by hand: {figure}, {published.source})."
         )
     return notes

@@ -34,6 +34,14 @@ class Fan:
         spoke = math.cos(angle_rad) * self.zero + math.sin(angle_rad) * self.toward
         return point(self.apex + reach * spoke)
 
+    def turned(self, by_deg: float) -> Fan:
+        """Give the fan whose zero is where ``by_deg`` was."""
+        return Fan(
+            self.apex,
+            np.asarray(self.point(by_deg)) - self.apex,
+            np.asarray(self.point(by_deg + 90.0)) - self.apex,
+        )
+
     def swept_deg(self, end: Vector, otherwise_deg: float) -> float:
         """Angle at which ``end`` is seen from the apex; ``otherwise_deg`` where it is unknown."""
         arm = end - self.apex

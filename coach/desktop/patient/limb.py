@@ -20,7 +20,7 @@ from coach.desktop.patient.fan import (
     square_to,
     upright_fan,
 )
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PlannedExercise
 from coach.domain.pose import Landmark, Pose
 from coach.review.levels import MEASURED_LEVELS, reach_band
@@ -144,7 +144,9 @@ def limb_of(
 def _fan(body: _Body, planned: PlannedExercise, angle_deg: float) -> tuple[Fan, float, float]:
     """Give the fan, where the limb is seen in it, and where the value leaves the limb free."""
     movement, from_foot = planned.movement, planned.seen_from is View.FOOT
+    half_trunk_px = float(np.linalg.norm(body.trunk)) / 2
     arm_px = float(np.linalg.norm(body.elbow - body.shoulder))
+    forearm_px = max(half_trunk_px, float(np.nan_to_num(np.linalg.norm(body.wrist - body.elbow))))
     outward = math.copysign(1.0, float(body.lateral[0]))
     match movement:
         case Movement.FLEXION | Movement.EXTENSION | Movement.ABDUCTION:
@@ -155,35 +157,38 @@ def _fan(body: _Body, planned: PlannedExercise, angle_deg: float) -> tuple[Fan, 
             }[movement]
             down = body.trunk / np.linalg.norm(body.trunk)
             across = square_to(down, toward, body.elbow - body.shoulder)
-            reach_px = _ARC_OF_ARM * max(arm_px, float(np.linalg.norm(body.trunk)) / 2)
+            reach_px = _ARC_OF_ARM * max(arm_px, half_trunk_px)
             fan = Fan(body.shoulder, reach_px * down, reach_px * across)
             swept_deg = fan.swept_deg(body.elbow, angle_deg)
             return fan, swept_deg, beside_deg(swept_deg)
         case Movement.EXTERNAL_ROTATION_90:
             up = -body.trunk / np.linalg.norm(body.trunk)
             ahead = square_to(up, body.ahead, body.wrist - body.elbow)
-            reach_px = _ARC_OF_ARM * float(np.linalg.norm(body.trunk)) / 2
+            reach_px = _DIAL_OF_ARM * forearm_px
             fan = Fan(body.elbow, reach_px * ahead, reach_px * up)
             swept_deg = fan.swept_deg(body.wrist, angle_deg)
             # Above the elbow is the face.
             return fan, swept_deg, -40.0 if swept_deg > 0 else swept_deg + BEYOND_DEG
         case Movement.EXTERNAL_ROTATION_0 if from_foot:
             # The upper arm points at the camera, and ahead of the person is up in the picture.
-            reach_px = _ARC_OF_ARM * float(np.linalg.norm(body.trunk)) / 2
-            fan = upright_fan(body.elbow, np.array([0.0, -reach_px]), outward)
+            fan = upright_fan(body.elbow, np.array([0.0, -_DIAL_OF_ARM * forearm_px]), outward)
             swept_deg = fan.swept_deg(body.wrist, angle_deg)
             return fan, swept_deg, beside_deg(swept_deg)
+        case Movement.EXTERNAL_ROTATION_0 if planned.position is Position.DOORWAY:
+            # The forearm stays ahead, and the trunk turns away from it.
+            fan = level_fan(body.elbow, _DIAL_OF_ARM * arm_px, outward).turned(-angle_deg)
+            return fan, angle_deg, angle_deg + 90.0
         case Movement.EXTERNAL_ROTATION_0:
             fan = level_fan(body.elbow, _DIAL_OF_ARM * arm_px, outward)
             return fan, angle_deg, 0.0
         case Movement.HORIZONTAL_ADDUCTION if from_foot:
-            reach_px = _ARC_OF_ARM * max(arm_px, float(np.linalg.norm(body.trunk)) / 2)
+            reach_px = _ARC_OF_ARM * max(arm_px, half_trunk_px)
             fan = upright_fan(body.shoulder, np.array([0.0, -reach_px]), outward)
             fan = Fan(fan.apex, fan.toward, fan.zero)
             swept_deg = fan.swept_deg(body.elbow, angle_deg)
             return fan, swept_deg, beside_deg(swept_deg)
         case Movement.HORIZONTAL_ADDUCTION:
-            fan = level_fan(body.shoulder, float(np.linalg.norm(body.trunk)) / 2, outward)
+            fan = level_fan(body.shoulder, half_trunk_px, outward)
             fan = Fan(fan.apex, fan.toward, fan.zero)
             return fan, angle_deg, 90.0 if angle_deg < ROOMY_DEG else 0.0
         case Movement.HAND_BEHIND_BACK:
