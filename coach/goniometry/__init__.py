@@ -7,7 +7,6 @@ from coach.goniometry.goniometer import (
     advance,
     begin,
     read_recording,
-    read_sequence,
 )
 from coach.goniometry.smoothing import OneEuro
 
@@ -20,7 +19,6 @@ __all__ = [
     "advance",
     "begin",
     "read_recording",
-    "read_sequence",
 ]
 
 DEFINITIONS = 2

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 
@@ -12,6 +13,9 @@ from coach.goniometry.angles import Vector, trunk_axes, unit
 from coach.goniometry.camera import Pinhole
 from coach.goniometry.sight import Sight
 
+CARD_SKEW_SD_DEG = 2.0
+"""How far from straight ahead a card is clipped on: a centimetre of its breadth of 30."""
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Evidence:
@@ -19,7 +23,9 @@ class Evidence:
 
     ``slopes`` (N, 6, 2): x/z and y/z of the rays to the picture's points, rows as in ``skeleton``.
     ``trunk`` (N, 3, 3), ``upper_arm``, ``forearm`` (N, 3): axes and unit vectors of the metric
-    points. ``resting`` (N,): frames in which the body is at rest, before the movement.
+    points. ``resting`` (N,): frames in which the body is at rest, before the movement. ``card``
+    (N, 3): the direction out of the chest by the printed card, zero without one; ``card_sd`` (N,)
+    its standard deviation in turn, radians, one without a card.
     """
 
     slopes: Vector = field(repr=False)
@@ -27,6 +33,8 @@ class Evidence:
     upper_arm: Vector = field(repr=False)
     forearm: Vector = field(repr=False)
     resting: NDArray[np.bool_] = field(repr=False)
+    card: Vector = field(repr=False)
+    card_sd: Vector = field(repr=False)
 
     @classmethod
     def of(
@@ -47,7 +55,14 @@ class Evidence:
         arm = np.stack((unit(space[:, 4] - space[:, 0]), unit(space[:, 5] - space[:, 4])), axis=-1)
         arm = seen @ arm
         at_rest = np.zeros(len(sights), bool) if resting is None else resting
-        return cls(slopes, trunk, arm[..., 0], arm[..., 1], at_rest)
+        card = np.zeros((len(sights), 3))
+        card_sd = np.ones(len(sights))
+        for row, sight in enumerate(sights):
+            if sight.pose.card is not None:
+                card[row] = sight.pose.card.axes[:, 0]
+                error_deg = math.hypot(sight.pose.card.turn_error_deg / 1.96, CARD_SKEW_SD_DEG)
+                card_sd[row] = math.radians(error_deg)
+        return cls(slopes, trunk, arm[..., 0], arm[..., 1], at_rest, card, card_sd)
 
     def __len__(self) -> int:
         """Give the number of frames."""
@@ -61,6 +76,8 @@ class Evidence:
             self.upper_arm[rows],
             self.forearm[rows],
             self.resting[rows],
+            self.card[rows],
+            self.card_sd[rows],
         )
 
 

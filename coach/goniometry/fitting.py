@@ -239,6 +239,10 @@ class _Problem:
             bend[..., None],
             (np.log(stance.depth / self.depth) / LOG_DEPTH_SD)[..., None],
         ]
+        if seen.card.any():
+            ahead = np.einsum("...ji,...j->...i", stance.trunk, seen.card)
+            turn = np.arctan2(ahead[..., 2], np.where(seen.card_sd < 1.0, ahead[..., 0], 1.0))
+            parts.append((turn / seen.card_sd)[..., None])
         for k, plane in enumerate(wanted.planes):
             out_deg = np.degrees(np.arcsin(np.clip(upper_arm @ wanted.normals[k], -1.0, 1.0)))
             shift = body.planes_deg[k] + change[..., 7 + k]

@@ -22,8 +22,8 @@ from coach.goniometry.form import Start, forms
 from coach.goniometry.gates import contradiction, doubt_of
 from coach.goniometry.interval import corrected, error_of
 from coach.goniometry.memory import Spread
-from coach.goniometry.reach import reach_ratio
-from coach.goniometry.sight import Sight
+from coach.goniometry.reach import HiddenHand, reach_ratio
+from coach.goniometry.sight import WRIST_VISIBILITY, Sight
 from coach.goniometry.skeleton import WRIST, Stance, joined
 
 LIVE_FRAMES, RECORDED_FRAMES = 24, 256
@@ -70,6 +70,7 @@ class Goniometer:
     start: Start | None = field(default=None, repr=False)
     opening: tuple[tuple[float, Sight, Stance], ...] = field(default=(), repr=False)
     doorway: Doorway | None = field(default=None, repr=False)
+    hand: HiddenHand | None = None
     last_s: float = float("-inf")
     last: Stance | None = field(default=None, repr=False)
 
@@ -88,7 +89,8 @@ def begin(
 ) -> Goniometer:
     """Before the first pose of an exercise; the field of view is that of the longer side."""
     task = Task(movement, side, view, position, field_of_view_deg)
-    return Goniometer(task, task.expectation, Stillness(view), Spread(LIVE_FRAMES))
+    hand = HiddenHand() if movement is Movement.HAND_BEHIND_BACK else None
+    return Goniometer(task, task.expectation, Stillness(view), Spread(LIVE_FRAMES), hand=hand)
 
 
 def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniometer, Reading]:
@@ -108,8 +110,9 @@ def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniom
     assert state.start is not None
     doorway = state.doorway
     expectation, start = state.expectation, state.start
-    reading = _readings(task, expectation, [time_s], [sight], evidence, fit, start, doorway)[0]
-    return state, reading
+    seen = _readings(task, expectation, [time_s], [sight], evidence, fit, start, doorway)
+    seen, hand = _followed(seen, [sight], state.hand)
+    return replace(state, hand=hand), seen[0]
 
 
 def _taught(state: Goniometer, time_s: float, sight: Sight, camera: Pinhole) -> Goniometer:
@@ -180,12 +183,14 @@ def read_recording(poses: Sequence[tuple[float, Pose | None]], task: Task) -> Re
     first_sights = [sights[i] for i in np.flatnonzero(resting)[:AT_ONCE]]
     start = Start.of(place(Evidence.of(first_sights, camera), expectation, body).stance)
     doorway = Doorway.of(sights, first_sights) if task.position is Position.DOORWAY else None
+    hand = HiddenHand() if task.movement is Movement.HAND_BEHIND_BACK else None
     for first in range(0, len(rows), AT_ONCE):
         some = slice(first, first + AT_ONCE)
         evidence = Evidence.of(sights[some], camera)
         fit = place(evidence, expectation, body)
         stamps = times[some]
         seen = _readings(task, expectation, stamps, sights[some], evidence, fit, start, doorway)
+        seen, hand = _followed(seen, sights[some], hand)
         for row, reading in zip(rows[some], seen, strict=True):
             readings[row] = reading
     return Recording(tuple(readings), stillness.result)
@@ -235,12 +240,18 @@ def _readings(
     return out
 
 
-def read_sequence(
-    poses: Sequence[tuple[float, Pose | None]],
-    movement: Movement,
-    side: Side,
-    view: View,
-    position: Position = Position.STANDING,
-) -> tuple[Reading, ...]:
-    """Measure a whole recording and give its readings alone."""
-    return read_recording(poses, Task(movement, side, view, position)).readings
+def _followed(
+    readings: list[Reading], sights: Sequence[Sight], hand: HiddenHand | None
+) -> tuple[list[Reading], HiddenHand | None]:
+    """Doubt readings of a hand behind the back that jump; ``hand`` is None for other movements."""
+    if hand is None:
+        return readings, None
+    out = []
+    for reading, sight in zip(readings, sights, strict=True):
+        believed = True
+        if reading.value is not None:
+            visibility = float(sight.near.visibility[WRIST_VISIBILITY])
+            hand, believed = hand.seen(reading.time_s, reading.value, visibility)
+        unsure = Reading(reading.time_s, None, None, Doubt.UNSURE)
+        out.append(reading if believed else unsure)
+    return out, hand

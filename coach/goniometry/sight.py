@@ -32,6 +32,8 @@ _ROWS = {
 }
 
 
+WRIST_VISIBILITY = 2
+"""Index of the wrist in a limb's ``visibility``."""
 SHOULDERS_OVER_TRUNK = 0.75
 """Between the shoulders' joint centres over the trunk: tuning people 0.69 to 0.83."""
 
