@@ -46,6 +46,9 @@ class Doorway:
 
 
 def _turned_deg(sight: Sight, full: Vector) -> float:
+    if sight.pose.card is not None:
+        ahead = sight.pose.card.axes[:, 0]
+        return sight.side.sign * math.degrees(math.atan2(float(ahead[0]), -float(ahead[2])))
     metric_deg = sight.side.sign * sight.round_deg * TURN_GAIN
     cosine = np.clip(_breadths(sight) / full, 0.0, 1.0)
     narrow_deg = math.copysign(float(np.mean(np.degrees(np.arccos(cosine)))), metric_deg)

@@ -28,7 +28,7 @@ GIRDLE_RISE, GIRDLE_RISES_FROM_DEG = 0.05, 30.0
 LOG_DEPTH_SD = 0.5
 ROBUST = 3.0
 """Standard deviations at which a point's pull begins to fall."""
-LEARNING_STEPS, PLACING_STEPS, FOLLOWING_STEPS = 10, 8, 3
+LEARNING_STEPS, RELEARNING_STEPS, PLACING_STEPS, FOLLOWING_STEPS = 10, 3, 8, 3
 _STEP = 1e-5
 _MOST = 0.6
 """Radians or trunk lengths that one step may take."""
@@ -84,11 +84,18 @@ class Fit:
     cost: Vector = field(repr=False)
 
 
-def learn(evidence: Evidence, expectation: Expectation) -> Fit:
-    """Fit body and stances to frames together."""
-    body = Body.expected(expectation)
-    start = place(evidence, expectation, body).stance
-    return _solve(evidence, expectation, body, start, LEARNING_STEPS, learning=True)
+def learn(
+    evidence: Evidence,
+    expectation: Expectation,
+    body: Body | None = None,
+    start: Stance | None = None,
+) -> Fit:
+    """Fit body and stances to frames together; ``body`` and ``start`` are known from before."""
+    if body is not None and start is not None:
+        return _solve(evidence, expectation, body, start, RELEARNING_STEPS, learning=True)
+    expected = Body.expected(expectation)
+    start = place(evidence, expectation, expected).stance
+    return _solve(evidence, expectation, expected, start, LEARNING_STEPS, learning=True)
 
 
 def place(

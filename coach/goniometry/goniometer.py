@@ -64,7 +64,7 @@ class Goniometer:
     task: Task
     expectation: Expectation = field(repr=False)
     stillness: Stillness = field(repr=False)
-    kept: Spread[Sight] = field(repr=False)
+    kept: Spread[tuple[Sight, Stance]] = field(repr=False)
     since_learned: int = 0
     body: Body | None = field(default=None, repr=False)
     start: Start | None = field(default=None, repr=False)
@@ -101,31 +101,35 @@ def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniom
     if sight is None or doubt is not None:
         return state, Reading(time_s, None, None, doubt)
     camera = task.camera(sight)
-    state = _taught(state, time_s, sight, camera)
-    assert state.body is not None
+    expectation = state.expectation
     evidence = Evidence.of([sight], camera)
+    body = state.body or learn(evidence, expectation).body
     near = state.last if time_s - state.last_s <= FORGET_S else None
-    fit = place(evidence, state.expectation, state.body, near)
-    state = _started(replace(state, last_s=time_s, last=fit.stance), time_s, sight, fit.stance)
+    fit = place(evidence, expectation, body, near)
+    stillness = state.stillness.seen(time_s, sight)
+    state = replace(state, body=body, stillness=stillness, last_s=time_s, last=fit.stance)
+    state = _started(_taught(state, time_s, sight, fit.stance, camera), time_s, sight, fit.stance)
     assert state.start is not None
-    doorway = state.doorway
-    expectation, start = state.expectation, state.start
+    start, doorway = state.start, state.doorway
     seen = _readings(task, expectation, [time_s], [sight], evidence, fit, start, doorway)
     seen, hand = _followed(seen, [sight], state.hand)
     return replace(state, hand=hand), seen[0]
 
 
-def _taught(state: Goniometer, time_s: float, sight: Sight, camera: Pinhole) -> Goniometer:
-    """Learn the body anew each time as many frames are kept as twice before, or they turn over."""
-    stillness = state.stillness.seen(time_s, sight)
+def _taught(
+    state: Goniometer, time_s: float, sight: Sight, stance: Stance, camera: Pinhole
+) -> Goniometer:
+    """Learn the body anew whenever half of the kept frames are new."""
     if not state.kept.due(time_s):
-        return replace(state, stillness=stillness)
-    kept = state.kept.seen(time_s, sight)
-    state = replace(state, stillness=stillness, kept=kept, since_learned=state.since_learned + 1)
-    if state.body is not None and state.since_learned < len(kept.samples) / 2:
         return state
-    evidence = Evidence.of(kept.samples, camera)
-    return replace(state, body=learn(evidence, state.expectation).body, since_learned=0)
+    kept = state.kept.seen(time_s, (sight, stance))
+    state = replace(state, kept=kept, since_learned=state.since_learned + 1)
+    if state.since_learned < len(kept.samples) / 2:
+        return state
+    evidence = Evidence.of([row[0] for row in kept.samples], camera)
+    start = joined([row[1] for row in kept.samples])
+    body = learn(evidence, state.expectation, state.body, start).body
+    return replace(state, body=body, since_learned=0)
 
 
 def _started(state: Goniometer, time_s: float, sight: Sight, stance: Stance) -> Goniometer:
@@ -142,7 +146,8 @@ def _started(state: Goniometer, time_s: float, sight: Sight, stance: Stance) -> 
     start = Start.of(joined([row[2] for row in resting]))
     doorway = None
     if state.task.position is Position.DOORWAY:
-        doorway = Doorway.of(state.kept.samples, [row[1] for row in resting])
+        seen = [row[0] for row in state.kept.samples]
+        doorway = Doorway.of(seen, [row[1] for row in resting])
     return replace(state, start=start, doorway=doorway, opening=() if found else opening)
 
 
@@ -235,7 +240,8 @@ def _readings(
         if doubt is not None:
             out.append(Reading(float(times_s[i]), None, None, doubt))
             continue
-        error = error_of(*known, value, sights[i].turned_from_deg(task.view))
+        turned_deg, card = sights[i].turned_from_deg(task.view), sights[i].pose.card is not None
+        error = error_of(*known, value, turned_deg, card=card)
         out.append(Reading(float(times_s[i]), value, error, None, form))
     return out
 

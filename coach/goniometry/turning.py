@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
-from coach.goniometry.angles import Vector, unit
+from coach.goniometry.angles import Vector, cross, unit
 
 _TINY_RAD = 1e-6
 
@@ -53,5 +53,5 @@ def between(first: Vector, second: Vector) -> Vector:
 def across(direction: Vector) -> tuple[Vector, Vector]:
     """Two unit vectors (..., 3) square to unit vectors (..., 3) and to each other."""
     aside = np.where(np.abs(direction[..., :1]) < 0.8, (1.0, 0.0, 0.0), (0.0, 1.0, 0.0))
-    first = unit(np.cross(direction, aside))
-    return first, np.cross(direction, first)
+    first = unit(cross(direction, aside))
+    return first, cross(direction, first)
