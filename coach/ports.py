@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import Literal, Protocol
 
 from coach.domain.frame import Frame
-from coach.domain.pose import Pose
+from coach.domain.pose import Card, Pose
 
 
 class FrameSource(Protocol):
@@ -64,4 +64,17 @@ class PoseEstimator(Protocol):
 
     def close(self) -> None:
         """Free the model; may be called twice."""
+        ...
+
+
+class CardFinder(Protocol):
+    """Looks for the printed card on one person's chest, in frames given in time order."""
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """Sentences about the card that a person should know, so far."""
+        ...
+
+    def find(self, frame: Frame, pose: Pose) -> Card | None:
+        """Give the card on the chest of ``pose``, None if it is not seen or not looked for."""
         ...

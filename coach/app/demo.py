@@ -10,6 +10,7 @@ from typing import Any
 
 import msgspec
 
+from coach.app.estimator import open_estimator
 from coach.app.patient import open_voice, patient_window
 from coach.app.progress_bar import ProgressBar
 from coach.app.review import write_report_files
@@ -22,7 +23,6 @@ from coach.domain.moment import Moment, Order, Stage
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
 from coach.domain.session import SessionDocument, SessionEnd
-from coach.pose.estimator import open_estimator
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.store import Store
 from coach.storage.store_import import import_paths

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from coach import counting, goniometry
+from coach.app.estimator import open_estimator
 from coach.app.progress_bar import ProgressBar
 from coach.capture.sources import open_source
 from coach.capture.video_file import VideoFile
@@ -26,7 +27,6 @@ from coach.domain.movement import Movement, Position, Side, Unit, View, needed_v
 from coach.domain.pose import Pose
 from coach.domain.reading import Doubt
 from coach.ports import FrameSource
-from coach.pose.estimator import open_estimator
 from coach.review.levels import reach_band
 from coach.storage.atomic import write_bytes
 from coach.storage.session_file import read_bounded
@@ -61,6 +61,8 @@ def track(source: FrameSource) -> Tracked:
         interrupted = True
     finally:
         estimator.close()
+    for note in estimator.notes:
+        print(f"coach: {note}", file=sys.stderr)
     return Tracked(tuple(poses), estimator.model_sha256, interrupted)
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+from coach.app.estimator import open_estimator
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
 from coach.desktop.patient.window import PatientWindow
@@ -13,7 +14,6 @@ from coach.documents.plan import MAX_PLAN_BYTES, example_plan, read_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.ports import FrameSource
-from coach.pose.estimator import open_estimator
 from coach.storage.folders import journals_folder, sessions_folder
 from coach.storage.recovery import recover
 from coach.storage.session_file import read_bounded

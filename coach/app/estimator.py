@@ -1,0 +1,45 @@
+"""The pose model, and beside it the search for the printed card."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from coach.capture.card_watch import CardWatch
+from coach.domain.frame import Frame
+from coach.domain.pose import Pose
+from coach.ports import CardFinder, PoseEstimator
+from coach.pose import estimator as pose_model
+
+
+class WithCard:
+    """A ``PoseEstimator`` whose poses carry the printed card where it is seen."""
+
+    def __init__(self, estimator: PoseEstimator, finder: CardFinder) -> None:
+        """Join both; one for each film."""
+        self._estimator = estimator
+        self._finder = finder
+
+    @property
+    def model_sha256(self) -> str:
+        """What the model's bundle hashes to."""
+        return self._estimator.model_sha256
+
+    @property
+    def notes(self) -> tuple[str, ...]:
+        """Sentences about the card that a person should know, so far."""
+        return self._finder.notes
+
+    def estimate(self, frame: Frame) -> Pose | None:
+        """Give the followed person's pose, None if nobody is seen."""
+        pose = self._estimator.estimate(frame)
+        card = None if pose is None else self._finder.find(frame, pose)
+        return pose if pose is None or card is None else replace(pose, card=card)
+
+    def close(self) -> None:
+        """Free the model; may be called twice."""
+        self._estimator.close()
+
+
+def open_estimator() -> WithCard:
+    """Load the pose model; raises ``Fault`` where it cannot be."""
+    return WithCard(pose_model.open_estimator(), CardWatch())
