@@ -1,4 +1,4 @@
-"""The command line: ``coach``, ``coach review``, ``coach demo``, ``coach measure``."""
+"""The command line: ``coach`` alone and with ``review``, ``demo``, ``measure`` or ``card``."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from enum import StrEnum
 from pathlib import Path
 
 from coach import __version__
+from coach.domain.card_sheet import Paper
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Position, Side, View
 
@@ -44,6 +45,10 @@ def _run(options: argparse.Namespace) -> int:
                 options.position,
                 options.json,
             )
+        case "card":
+            from coach.app.card import run_card
+
+            return run_card(options.paper, options.out)
         case "demo":
             from coach.app.demo import run_demo
 
@@ -99,6 +104,10 @@ def _parser() -> argparse.ArgumentParser:
         help="how the person stands, sits or lies; by default standing, seen from the foot supine",
     )
     measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's value")
+
+    card = commands.add_parser("card", help="a card to print and wear: it shows the trunk's turn")
+    card.add_argument("--paper", type=_one_of(Paper), default=Paper.A4, metavar=_names(Paper))
+    card.add_argument("--out", type=Path, default=Path("chest_card.pdf"), metavar="FILE")
     return parser
 
 
