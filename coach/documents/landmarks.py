@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 
+from coach.documents.card_columns import CARD_COLUMNS, card_cells, check_card
 from coach.documents.cells import (
     check_range,
     check_times,
@@ -21,8 +22,8 @@ POINT_COLUMNS = ("x_px", "y_px", "x_m", "y_m", "z_m", "visibility")
 
 MAX_LANDMARKS_BYTES = 64_000_000
 MAX_LANDMARK_ROWS = 200_000
-MAX_CELLS = 7_000_000
-"""A session's columns for two hours at ten rows a second."""
+MAX_CELLS = 7_500_000
+"""A session's columns, the card's among them, for two hours at ten rows a second."""
 
 MAX_PX = 100_000
 MAX_M = 100
@@ -42,16 +43,22 @@ def point_columns(landmark: Landmark) -> tuple[str, ...]:
 _COLUMN_LANDMARKS = {name: each for each in Landmark for name in point_columns(each)}
 
 
-def landmark_header(landmarks: tuple[Landmark, ...] = STORED_LANDMARKS) -> str:
-    """Give the first line, line end included."""
+def landmark_header(
+    landmarks: tuple[Landmark, ...] = STORED_LANDMARKS, *, card: bool = False
+) -> str:
+    """Give the first line, line end included, with the columns of the card or without."""
     names = [*FRAME_COLUMNS, *(name for each in landmarks for name in point_columns(each))]
+    names += CARD_COLUMNS if card else ()
     return ",".join(names) + "\n"
 
 
 def landmark_row(
     time_s: float, pose: Pose, landmarks: tuple[Landmark, ...] = STORED_LANDMARKS
 ) -> str:
-    """Give one row, line end included; ``time_s`` counts from the session's start."""
+    """Give one row, line end included; ``time_s`` counts from the session's start.
+
+    The cells of a card stand at its end where the pose has one.
+    """
     width_px, height_px = pose.size_px
     cells = (
         number(time_s, 3),
@@ -66,14 +73,26 @@ def landmark_row(
     # Adding zero turns the minus zero that rounding leaves into a plain one.
     rounded = np.rint(points * _SCALES) / _SCALES + 0.0
     text = ",%.1f,%.1f,%.3f,%.3f,%.3f,%.2f" * len(rows) % tuple(rounded.ravel().tolist())
-    return ",".join(cells) + text.replace("nan", "") + "\n"
+    card = "" if pose.card is None else "," + ",".join(card_cells(pose.card))
+    return ",".join(cells) + text.replace("nan", "") + card + "\n"
+
+
+def landmark_text(rows: str, landmarks: tuple[Landmark, ...] = STORED_LANDMARKS) -> str:
+    """Give the whole table of rows by ``landmark_row``, those without a card filled up."""
+    with_card = landmark_header(landmarks, card=True)
+    commas = with_card.count(",")
+    lines = rows.splitlines()
+    if all(line.count(",") < commas for line in lines):
+        return landmark_header(landmarks) + rows
+    empty = "," * len(CARD_COLUMNS)
+    filled = (line if line.count(",") == commas else line + empty for line in lines)
+    return with_card + "".join(f"{line}\n" for line in filled)
 
 
 def write_landmarks(table: LandmarkTable) -> bytes:
     """Give the whole table as CSV, for a converter of other recordings as for a session."""
-    rows = [landmark_header(table.landmarks)]
-    rows += [landmark_row(pose.time_s, pose, table.landmarks) for pose in table.poses()]
-    return "".join(rows).encode()
+    rows = [landmark_row(pose.time_s, pose, table.landmarks) for pose in table.poses()]
+    return landmark_text("".join(rows), table.landmarks).encode()
 
 
 def read_landmarks(data: bytes, where: str) -> LandmarkTable:
@@ -87,7 +106,7 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
         where,
         max_bytes=MAX_LANDMARKS_BYTES,
         max_rows=MAX_LANDMARK_ROWS,
-        max_columns=len(FRAME_COLUMNS) + len(Landmark) * len(POINT_COLUMNS),
+        max_columns=len(FRAME_COLUMNS) + len(Landmark) * len(POINT_COLUMNS) + len(CARD_COLUMNS),
     )
     landmarks = _known_landmarks(header, where)
     cells = body.count(",") + body.count("\n")
@@ -100,6 +119,8 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
     for name in header:
         if name.endswith("_visibility"):
             check_range(columns[name], 0, 1, name, where)
+        elif name in CARD_COLUMNS:
+            check_card(columns[name], name, where)
         elif name.endswith("_m"):
             check_range(columns[name], -MAX_M, MAX_M, name, where)
         elif name not in FRAME_COLUMNS:
@@ -119,6 +140,7 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
         image_px=points[:, :, 0:2],
         world_m=points[:, :, 2:5],
         visibility=points[:, :, 5],
+        card=np.stack([columns.get(name, unknown) for name in CARD_COLUMNS], axis=1),
     )
 
 
@@ -130,7 +152,7 @@ def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
             raise Fault(f"{where} has no column {name}; check that this is the right file.")
     found: set[Landmark] = set()
     for name in header:
-        if name in FRAME_COLUMNS:
+        if name in FRAME_COLUMNS or name in CARD_COLUMNS:
             continue
         landmark = _COLUMN_LANDMARKS.get(name)
         if landmark is None:

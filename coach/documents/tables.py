@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
+from coach.documents.card_columns import card_of
 from coach.domain.pose import Landmark, Pose
 from coach.domain.progress import Phase
 from coach.domain.reading import Doubt, Form
@@ -69,7 +70,8 @@ class LandmarkTable:
 
     ``time_s`` (n,) seconds since the session's start; ``size_px`` (n, 2) the picture's width and
     height; ``people`` (n,) how many were seen; ``brightness`` (n,) 0-1; ``image_px`` (n, k, 2)
-    pixels; ``world_m`` (n, k, 3) metres; ``visibility`` (n, k) 0-1. NaN is not known.
+    pixels; ``world_m`` (n, k, 3) metres; ``visibility`` (n, k) 0-1; ``card`` (n, 8) the values of
+    ``CARD_COLUMNS``, None for a table without. NaN is not known.
     """
 
     landmarks: tuple[Landmark, ...]
@@ -80,6 +82,7 @@ class LandmarkTable:
     image_px: Floats = field(repr=False)
     world_m: Floats = field(repr=False)
     visibility: Floats = field(repr=False)
+    card: Floats | None = field(default=None, repr=False)
 
     def __len__(self) -> int:
         """Count the rows."""
@@ -106,4 +109,5 @@ class LandmarkTable:
                 visibility=visibility,
                 people=int(self.people[i]),
                 brightness=None if np.isnan(brightness) else brightness,
+                card=None if self.card is None else card_of(self.card[i]),
             )

@@ -8,7 +8,7 @@ from typing import assert_never
 
 from msgspec.structs import replace
 
-from coach.documents.landmarks import landmark_header
+from coach.documents.landmarks import landmark_text
 from coach.documents.readings import HEADER
 from coach.domain.fault import Fault
 from coach.domain.movement import Position, View
@@ -82,7 +82,7 @@ class _Builder:
         self.camera: Camera = opened.camera
         self.records: dict[int, _Record] = {}
         self.readings = [HEADER]
-        self.landmarks = [landmark_header()]
+        self.landmarks: list[str] = []
         self.last_s = 0.0
         self.ended_because = SessionEnd.INTERRUPTED
         self.pain_at_end: int | None = None
@@ -141,7 +141,9 @@ class _Builder:
             pain_at_end=self.pain_at_end,
         )
         return Assembled(
-            document, "".join(self.readings).encode(), "".join(self.landmarks).encode()
+            document,
+            "".join(self.readings).encode(),
+            landmark_text("".join(self.landmarks)).encode(),
         )
 
     def _record(self, planned_index: int, time_s: float) -> _Record:
