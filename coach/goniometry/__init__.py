@@ -1,14 +1,9 @@
 """Poses in, shoulder angles with their error, or a doubt, out; pure."""
 
-from coach.goniometry.goniometer import (
-    Goniometer,
-    Recording,
-    Task,
-    advance,
-    begin,
-    read_recording,
-)
+from coach.goniometry.goniometer import Goniometer, advance, begin
+from coach.goniometry.recording import Recording, read_recording
 from coach.goniometry.smoothing import OneEuro
+from coach.goniometry.task import Task
 
 __all__ = [
     "DEFINITIONS",

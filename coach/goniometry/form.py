@@ -10,8 +10,8 @@ from coach.domain.movement import Movement, View
 from coach.domain.reading import Form
 from coach.goniometry.angles import Vector, elbow_flexion_deg, unit
 from coach.goniometry.expectation import Expectation
-from coach.goniometry.fitting import GIRDLE_RISE, GIRDLE_RISES_FROM_DEG, elevation_deg
-from coach.goniometry.skeleton import Stance
+from coach.goniometry.residuals import GIRDLE_RISE, GIRDLE_RISES_FROM_DEG
+from coach.goniometry.skeleton import Stance, elevation_deg
 from coach.goniometry.turning import between
 
 LEAN_ERROR_DEG, DOORWAY_LEAN_ERROR_DEG = 5.0, 12.0

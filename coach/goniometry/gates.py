@@ -2,18 +2,12 @@
 
 from __future__ import annotations
 
-import math
-
 import numpy as np
 
 from coach.domain.movement import VIEWS, Movement, Position, View, best_view
 from coach.domain.reading import Doubt
 from coach.goniometry.angles import Vector
-from coach.goniometry.evidence import Evidence
-from coach.goniometry.expectation import Expectation
-from coach.goniometry.fitting import Fit
 from coach.goniometry.sight import Sight
-from coach.goniometry.skeleton import ELBOW, NEAR_SHOULDER, WRIST
 
 MIN_VISIBILITY = 0.5
 """The model's own threshold for a point it believes to see."""
@@ -77,14 +71,6 @@ MAX_END_ON_UPPER_ARM = 0.52
 MIN_ACROSS_FOREARM = 0.2
 MIN_FRONT_BREADTH = 0.28
 MAX_SIDE_BREADTH = 0.52
-MAX_MISFIT = 4.0
-"""Standard deviations by which a point of the arm may miss the fitted body."""
-MIN_POINTING = 0.7
-"""Cosine of the angle by which a rotating upper arm may point elsewhere: 45 degrees."""
-BENT_DEG = 30.0
-MAX_OUT_DEG, MAX_METRIC_OUT_DEG = 20.0, 38.0
-"""How far a raised straight arm may leave its plane of movement, from where people hold it: by the
-fitted body, which expects it there, and by the metric points. Tuning people reach 14 and 31."""
 _TURN_TO = {
     View.FRONT: Doubt.TURN_TO_FACE,
     View.SIDE: Doubt.TURN_SIDEWAYS,
@@ -107,23 +93,6 @@ def doubt_of(sight: Sight, movement: Movement, view: View, position: Position) -
     if body is not None or position is Position.DOORWAY:
         return body  # the arm against a door frame is not looked at
     return _arm_seen(sight, movement, view) or _arm(sight, movement, view)
-
-
-def contradiction(fit: Fit, evidence: Evidence, row: int, expectation: Expectation) -> Doubt | None:
-    """Name why the fitted body of a frame is not believed, None if it is."""
-    if max(fit.misfit[row, [NEAR_SHOULDER, ELBOW, WRIST]]) > MAX_MISFIT:
-        return Doubt.UNSURE
-    pointing = expectation.upper_arm
-    if pointing is not None and fit.stance.upper_arm[row] @ pointing < MIN_POINTING:
-        return Doubt.OTHER_MOVEMENT
-    if len(expectation.planes) == 1 and expectation.elbow.mean_deg < BENT_DEG:
-        normal, usual_deg = expectation.normals[0], expectation.planes[0].mean_deg
-        fitted = float(fit.stance.upper_arm[row] @ normal)
-        metric = float(evidence.trunk[row].T @ evidence.upper_arm[row] @ normal)
-        for out, limit_deg in ((fitted, MAX_OUT_DEG), (metric, MAX_METRIC_OUT_DEG)):
-            if abs(math.degrees(math.asin(max(-1.0, min(1.0, out)))) - usual_deg) > limit_deg:
-                return Doubt.OTHER_MOVEMENT
-    return None
 
 
 def _outside(sight: Sight, point_px: Vector) -> bool:

@@ -119,3 +119,9 @@ def joined(stances: Sequence[Stance]) -> Stance:
         np.concatenate([s.upper_arm for s in stances]),
         np.concatenate([s.forearm for s in stances]),
     )
+
+
+def elevation_deg(upper_arm: Vector) -> Vector:
+    """Unsigned elevation (...,) of upper arms (..., 3) in trunk axes, 0 hanging."""
+    elevation: Vector = np.degrees(np.arccos(np.clip(-upper_arm[..., 1], -1.0, 1.0)))
+    return elevation

@@ -60,6 +60,7 @@ class Tally:
     value_inside: list[bool] = field(default_factory=list)
     doubts: Counter[str] = field(default_factory=Counter)
     forms: dict[str, list[tuple[float, float]]] = field(default_factory=lambda: defaultdict(list))
+    swayed: list[Array] = field(default_factory=list)
     ends: dict[str, list[float]] = field(default_factory=lambda: defaultdict(list))
     wrong: dict[str, list[float]] = field(default_factory=lambda: defaultdict(list))
 
@@ -201,7 +202,10 @@ def add_file(tally: Tally, path: Path, options: argparse.Namespace) -> str:
     tally.plain.append(scale * np.abs(plain - truth)[data["found"]])
     tally.metric.append(scale * np.abs(metric - truth)[data["found"]])
     if options.form:
-        _add_forms(tally, [r.form for r in readings], usable, true_forms(data, task))
+        true = true_forms(data, task)
+        _add_forms(tally, [r.form for r in readings], usable, true)
+        sway = np.maximum(np.abs(true["trunk_lean_deg"]), np.abs(true["trunk_turn_deg"]))
+        tally.swayed.append(np.stack([sway[usable], np.abs(errors)], axis=1))
     if options.wrong:
         _add_wrong(tally, data, task)
     count = _add_holds(tally, data, task, readings, scale, path)
@@ -288,6 +292,13 @@ def rows_of(name: str, t: Tally) -> str:
         lines.append(
             f"{'':10s} {len(repeated)} holds seen by several cameras: SEM {between_cameras:.1f},"
             f" MDC95 {1.96 * np.sqrt(2) * between_cameras:.1f}"
+        )
+    if t.swayed:
+        sway, size = np.concatenate(t.swayed).T
+        lines.append(
+            f"{'':10s} trunk within 3 degrees of its start: MAE {_mean(size[sway < 3]):.1f};"
+            f" leaning or turning by 10 and more ({np.mean(sway >= 10):.0%} of frames):"
+            f" {_mean(size[sway >= 10]):.1f}"
         )
     for form, pairs in t.forms.items():
         off, error = np.abs(np.array(pairs)).T
