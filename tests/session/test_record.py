@@ -59,7 +59,8 @@ def moment(
         visibility=points[:, 5],
         brightness=0.4,
     )
-    form = Form(trunk_lean_deg=points[0, 0] / 99, elbow_flexion_deg=points[1, 1] / 99)
+    # Angles, hike, and an error each that follows the frame as a live one does.
+    form = Form(*points[:3, 0] / 99, points[3, 2], points[4, 0] / 99, *np.abs(points[5:10, 2]) * 9)
     return Moment(
         time_s=time_s,
         stage=stage,
@@ -110,8 +111,8 @@ def test_rows_come_out_each_second_and_times_never_run_back() -> None:
     assert isinstance(readings, ReadingRows)
     assert isinstance(landmarks, LandmarkRows)
     assert readings.rows.splitlines() == [
-        "0.500,0,holding,100.0,3.5,,0.0,,0.0,,,,,,,",
-        "1.000,0,holding,100.0,3.5,,0.0,,0.0,,,,,,,",
+        "0.500,0,holding,100.0,3.5,,0.0,0.0,0.0,0.000,0.0,0.0,0.0,0.0,0.000,0.0",
+        "1.000,0,holding,100.0,3.5,,0.0,0.0,0.0,0.000,0.0,0.0,0.0,0.0,0.000,0.0",
     ]
     assert counts == CameraCounts(time_s=1.0, frames_seen=2, frames_lost=4)
     recorder.note(moment(10.2))
