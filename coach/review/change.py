@@ -3,7 +3,9 @@
 The standard error of measurement (SEM) is that of one session, in the movement's unit. It is the
 larger of
 
-- what the readings say of themselves: half width of the 95 % interval / 1.96;
+- what the readings say of themselves: half width of the 95 % interval / 1.96; or, between sessions
+  measured in the same way, where the person's own bias cancels, what putting up the camera anew
+  does to the end of range (``norms.PLACEMENT_SEM``);
 - what this patient's own sessions show, where there are at least ``trend.ENOUGH_SESSIONS``;
   until then a published figure (``norms.PUBLISHED``).
 
@@ -32,7 +34,7 @@ from statistics import fmean
 
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.review.history import Z95, Point, Series
-from coach.review.norms import PUBLISHED
+from coach.review.norms import PLACEMENT_SEM, PUBLISHED
 from coach.review.trend import Repeatability, repeatability, robust_line
 
 _WINDOW = timedelta(days=7)
@@ -128,7 +130,14 @@ def summary(series: Series, other_side_deg: float | None = None) -> Summary | No
     unit = series.movement.unit
     difference = None
     if len(points) > 1:
-        difference = compare(first, last, own, set_up_changed=moved, unit=unit)
+        difference = compare(
+            first,
+            last,
+            own,
+            set_up_changed=moved,
+            unit=unit,
+            placement_sem=PLACEMENT_SEM.get((series.movement, series.position)),
+        )
     last_window = _window(last)
     return Summary(
         movement=series.movement,
@@ -163,10 +172,17 @@ def compare(
     *,
     set_up_changed: bool = False,
     unit: Unit = Unit.DEGREES,
+    placement_sem: float | None = None,
 ) -> Difference:
-    """Compare the means of two groups of sessions."""
+    """Compare the means of two groups of sessions.
+
+    ``placement_sem`` is the standard error that comes with each placing of the camera, where it
+    is known.
+    """
     change = fmean(p.value for p in last) - fmean(p.value for p in first)
     variances = [fmean((p.error / Z95) ** 2 for p in group) for group in (first, last)]
+    if placement_sem is not None and not set_up_changed:
+        variances = [placement_sem**2] * 2
     if set_up_changed:
         readings = Z95 * math.sqrt(sum(variances))
     else:

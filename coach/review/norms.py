@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from coach.domain.movement import Movement, Unit
+from coach.domain.movement import Movement, Position, Unit
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,6 +78,18 @@ MITSUKANE = PublishedChange(
 """JSES Int 6:287-291: thumb to C7 over PSIS to C7, active."""
 PUBLISHED: dict[Unit, PublishedChange] = {Unit.DEGREES: TVEITA, Unit.RATIO: MITSUKANE}
 """What a change must pass until the patient's own sessions say better."""
+
+PLACEMENT_SEM: dict[tuple[Movement, Position], float] = {
+    (Movement.ABDUCTION, Position.STANDING): 1.5,
+    (Movement.FLEXION, Position.STANDING): 1.5,
+    (Movement.FLEXION, Position.SUPINE): 4.0,
+    (Movement.EXTENSION, Position.STANDING): 1.5,
+    (Movement.EXTERNAL_ROTATION_0, Position.SUPINE): 3.5,
+    (Movement.EXTERNAL_ROTATION_90, Position.STANDING): 2.5,
+}
+"""Standard error of a hold's value, degrees, between placements of the camera: rendered people seen
+again from elsewhere (docs/measurement.md), rounded up. Where it is not known, the readings' whole
+error stands in."""
 
 PUBLISHED_CHANGES: tuple[PublishedChange, ...] = (
     TVEITA,

@@ -189,3 +189,14 @@ def test_a_gain_of_15_degrees_in_six_weeks_is_seldom_missed(shape):
 )  # fmt: skip
 def test_the_other_side_is_a_reference_only_where_it_can_be(value, other, percent):
     assert percent_of_other(value, other) == (None if percent is None else pytest.approx(percent))
+
+
+def test_a_camera_put_up_anew_costs_its_own_error_and_not_the_whole_readings():
+    own = Repeatability(0.1, VERY_MANY, 100)
+    first, last = points([100.0], 9.0), points([106.0], 9.0)
+    found = compare(first, last, own, placement_sem=1.5)
+    # MDC95 = 1.96 sqrt(2) SEM (Weir 2005).
+    assert found.mdc == pytest.approx(1.96 * 2**0.5 * 1.5, rel=1e-3)
+    assert found.verdict is Verdict.REAL
+    moved = compare(first, last, own, placement_sem=1.5, set_up_changed=True)
+    assert moved.verdict is Verdict.WITHIN_ERROR
