@@ -19,8 +19,8 @@ from coach.domain.pose import Card
 from coach.goniometry.camera import Pinhole
 
 LEAST_PX = (1280, 720)
-"""Longer and shorter side of a picture in which the card is measured: with 640 by 480 a folded card
-was wrong by 12 to 23 degrees in simulation."""
+"""Longer and shorter side of a picture in which the card is measured; smaller ones leave few pixels
+to a cell, and the card is found less often."""
 LEAST_ALIKE = 0.85
 """Correlation of the worse face. Among rendered cards turned by 40 to 50 degrees, places with less
 were wrong by up to 50 degrees, those with more by no more than their interval but for one in
@@ -35,9 +35,8 @@ NOISE = 8.0
 """Half width of the noise's 95 % interval in standard deviations of the fit, which knows of the
 sensor's noise but not of blur and compression (tuning seeds)."""
 FOLD_DEG = 1.2
-"""95 % of the turn, and half of it of the tilt, by faces that are not folded alike or not flat: a
-difference of 0.5 degrees (SD) between them, a millimetre of paper."""
-
+"""95 % of the turn, and half of it of the tilt, by faces that are bent or not folded alike: each 0.5
+degrees (SD) off, in opposite ways, which takes three millimetres of paper."""
 NEARLY_SQUARE_RAD = math.radians(8.0)
 """Width goes with the cosine: this is one per cent of it, half a pixel."""
 

@@ -1,6 +1,6 @@
 """How far the printed card's turn and tilt are off, on rendered cards.
 
-    python -m tests.bench.card [--count N] [--tuning] [--forearm]
+    python -m tests.bench.card [--count N] [--tuning]
 
 Seeds of the tuning set chose the constants in ``coach/capture/card.py``; the judging set, the
 default, states figures and nothing else. Truth is the frame of the tent's base, which lies on the
