@@ -35,8 +35,8 @@ NOISE = 8.0
 """Half width of the noise's 95 % interval in standard deviations of the fit, which knows of the
 sensor's noise but not of blur and compression (tuning seeds)."""
 FOLD_DEG = 1.2
-"""95 % of the turn, and half of it of the tilt, by faces that are bent or not folded alike: each 0.5
-degrees (SD) off, in opposite ways, which takes three millimetres of paper."""
+"""95 % of the turn, and half of it of the tilt, by faces that are bent or not folded alike: each
+0.5 degrees (SD) off, in opposite ways, which takes three millimetres of paper."""
 NEARLY_SQUARE_RAD = math.radians(8.0)
 """Width goes with the cosine: this is one per cent of it, half a pixel."""
 

@@ -4,8 +4,9 @@ All that was printed is compared, not only the markers' corners: Gauss-Newton on
 points of both faces, with the card's place, its orientation and the tent's angle free, the last
 held near what it was folded to. Corners of markers are drawn inward by half a pixel and more where
 light spreads; a pattern of edges in all directions is not. On rendered cards
-(``tests/bench/card.py``) turns are off by 0.1 degrees on average where corners alone, the tent taken
-to be as printed, are off by 0.4, and where the paper gives by 4 degrees by 0.1 instead of 2.4.
+(``tests/bench/card.py``) turns are off by 0.1 degrees on average where corners alone, the tent
+taken to be as printed, are off by 0.4, and where the paper gives by 4 degrees by 0.1 instead of
+2.4.
 """
 
 from __future__ import annotations
