@@ -13,8 +13,8 @@ from coach.goniometry.angles import Vector, trunk_axes, unit
 from coach.goniometry.camera import Pinhole
 from coach.goniometry.sight import Sight
 
-CARD_SKEW_SD_DEG = 2.0
-"""How far from straight ahead a card is clipped on: a centimetre of its breadth of 30."""
+CARD_SKEW_SD_DEG = 3.0
+"""How far from straight ahead a card is clipped on: a centimetre of its base of 19."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
