@@ -1,4 +1,4 @@
-"""The command line: ``coach`` alone and with ``review``, ``demo``, ``measure`` or ``card``."""
+"""The command line: ``coach`` and ``review``, ``demo``, ``measure``, ``card``, ``convert``."""
 
 from __future__ import annotations
 
@@ -9,6 +9,7 @@ from enum import StrEnum
 from pathlib import Path
 
 from coach import __version__
+from coach.documents.joints import Axis, Stand
 from coach.domain.card_sheet import Paper
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Position, Side, View
@@ -44,6 +45,12 @@ def _run(options: argparse.Namespace) -> int:
                 options.view,
                 options.position,
                 options.json,
+            )
+        case "convert":
+            from coach.app.convert import run_convert
+
+            return run_convert(
+                options.joints, options.out, options.up, options.stand, options.distance
             )
         case "card":
             from coach.app.card import run_card
@@ -104,6 +111,24 @@ def _parser() -> argparse.ArgumentParser:
         help="how the person stands, sits or lies; by default standing, seen from the foot supine",
     )
     measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's value")
+
+    convert = commands.add_parser(
+        "convert", help="joint centres of another recording, to a table that measure reads"
+    )
+    convert.add_argument("joints", type=Path, help="table of joint centres in metres, CSV")
+    convert.add_argument("--out", type=Path, required=True, metavar="TABLE.csv")
+    convert.add_argument(
+        "--up", type=_one_of(Axis), default=Axis.Y, metavar=_names(Axis), help="what points up"
+    )
+    convert.add_argument(
+        "--camera",
+        dest="stand",
+        type=_one_of(Stand),
+        required=True,
+        metavar=_names(Stand),
+        help="on which side of the person the camera stands",
+    )
+    convert.add_argument("--distance", type=float, default=2.5, metavar="METRES")
 
     card = commands.add_parser("card", help="a card to print and wear: it shows the trunk's turn")
     card.add_argument("--paper", type=_one_of(Paper), default=Paper.A4, metavar=_names(Paper))

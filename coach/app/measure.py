@@ -12,11 +12,13 @@ from coach.app.estimator import open_estimator
 from coach.app.progress_bar import ProgressBar
 from coach.capture.sources import open_source
 from coach.capture.video_file import VideoFile
+from coach.counting.excursions import excursions
 from coach.cues.wording import doubt_sentence
 from coach.documents.landmarks import MAX_LANDMARKS_BYTES, read_landmarks
 from coach.documents.measurement import (
     MeasuredRepetition,
     Measurement,
+    measured_excursion,
     measured_frame,
     measured_repetition,
     measurement_json,
@@ -89,7 +91,9 @@ def measure(
     """Measure a tracked clip, holds counted as in a clip without a plan."""
     task = goniometry.Task(movement, side, view, position)
     recording = goniometry.read_recording(tracked.poses, task)
-    repetitions = counting.count(recording.readings, counting.task_of(movement))
+    counted = counting.task_of(movement)
+    repetitions = counting.count(recording.readings, counted)
+    swings = excursions(recording.readings, counted, repetitions)
     return Measurement(
         movement=movement,
         side=side,
@@ -100,6 +104,7 @@ def measure(
         calibration=rounded(recording.calibration),
         frames=tuple(measured_frame(reading, movement.unit) for reading in recording.readings),
         repetitions=tuple(measured_repetition(repetition) for repetition in repetitions),
+        excursions=tuple(measured_excursion(each, movement.unit) for each in swings),
     )
 
 
@@ -155,6 +160,8 @@ def summary(measurement: Measurement) -> str:
     ]
     if not measurement.repetitions:
         lines.append("  no hold of two seconds or more")
+    held = sum(each.held_s > 0 for each in measurement.excursions)
+    lines.append(f"  {len(measurement.excursions)} repetitions there and back, {held} of them held")
     doubts = Counter[Doubt](frame.doubt for frame in frames if frame.doubt is not None)
     lines += [
         f"  refused {count} frames: {_refusal(doubt, measurement)}"

@@ -8,6 +8,7 @@ import msgspec
 from msgspec import UNSET, UnsetType
 
 from coach.documents.rounding import rounded
+from coach.domain.excursion import Excursion
 from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.reading import Calibration, Doubt, Form, Reading
@@ -44,6 +45,21 @@ class MeasuredRepetition(msgspec.Struct, frozen=True, kw_only=True):
     form: Form
 
 
+class MeasuredExcursion(msgspec.Struct, frozen=True):
+    """One movement from rest to a turning point and back, held there or not."""
+
+    start_s: float
+    peak_s: float
+    end_s: float
+    held_s: float
+    usable: int
+    frames: int
+    value_deg: float | UnsetType | None = UNSET
+    error_deg: float | UnsetType | None = UNSET
+    value_ratio: float | UnsetType | None = UNSET
+    error_ratio: float | UnsetType | None = UNSET
+
+
 class Measurement(msgspec.Struct, frozen=True, kw_only=True):
     """The whole of a measured clip."""
 
@@ -59,6 +75,7 @@ class Measurement(msgspec.Struct, frozen=True, kw_only=True):
     calibration: Calibration | None
     frames: tuple[MeasuredFrame, ...]
     repetitions: tuple[MeasuredRepetition, ...]
+    excursions: tuple[MeasuredExcursion, ...]
 
 
 def _rounded(value: float | None, digits: int) -> float | None:
@@ -96,6 +113,24 @@ def measured_repetition(repetition: Repetition) -> MeasuredRepetition:
         error_ratio=UNSET if angle else error,
         ended_because=repetition.ended_because,
         form=rounded(repetition.form),
+    )
+
+
+def measured_excursion(excursion: Excursion, unit: Unit) -> MeasuredExcursion:
+    """Give an excursion as a row: milliseconds, tenths of a degree, thousandths of a ratio."""
+    digits, angle = unit.decimals, unit is Unit.DEGREES
+    value, error = _rounded(excursion.value, digits), _rounded(excursion.error, digits)
+    return MeasuredExcursion(
+        start_s=round(excursion.start_s, 3),
+        peak_s=round(excursion.peak_s, 3),
+        end_s=round(excursion.end_s, 3),
+        held_s=round(excursion.held_s, 3),
+        usable=excursion.usable,
+        frames=excursion.frames,
+        value_deg=value if angle else UNSET,
+        error_deg=error if angle else UNSET,
+        value_ratio=UNSET if angle else value,
+        error_ratio=UNSET if angle else error,
     )
 
 

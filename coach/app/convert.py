@@ -1,0 +1,34 @@
+"""``coach convert``: joint centres that others recorded, to a table ``coach measure`` reads."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from coach.documents.joints import Axis, Stand, landmark_table, level_viewpoint, read_joints
+from coach.documents.landmarks import MAX_LANDMARKS_BYTES, write_landmarks
+from coach.domain.fault import Fault
+from coach.goniometry.camera import DEFAULT_FIELD_OF_VIEW_DEG
+from coach.storage.atomic import write_bytes
+from coach.storage.session_file import read_bounded
+
+DISTANCE_M = 2.5
+"""Where people are asked to stand."""
+DISTANCES_M = (1.0, 10.0)
+
+
+def run_convert(joints: Path, out: Path, up: Axis, stand: Stand, distance_m: float) -> int:
+    """Write the table and say what to do with it."""
+    low, high = DISTANCES_M
+    if not low <= distance_m <= high:
+        raise Fault(
+            f"A camera at {distance_m:g} m is none of this program; name {low:g} to {high:g} m."
+        )
+    data = read_bounded(joints, MAX_LANDMARKS_BYTES, "table of joint centres")
+    table = read_joints(data, joints.name)
+    viewpoint = level_viewpoint(table, up, stand, distance_m, DEFAULT_FIELD_OF_VIEW_DEG)
+    write_bytes(out, write_landmarks(landmark_table(table, viewpoint)))
+    print(
+        f"{len(table.time_s)} frames as a camera {distance_m:g} m to the {stand} sees them are in"
+        f" '{out}'; 'coach measure' reads it."
+    )
+    return 0
