@@ -98,8 +98,14 @@ def test_the_table_holds_every_frame(tmp_path: Path, capsys: pytest.CaptureFixtu
     written = json.loads(table.read_text("utf-8"))
     assert set(written) == {
         "format", "version", "movement", "side", "view", "position", "estimator", "definitions",
-        "model_sha256", "calibration", "frames", "repetitions",
+        "model_sha256", "calibration", "frames", "repetitions", "excursions",
     }  # fmt: skip
+    true_holds = truth("external_rotation_right_two_holds")["holds"]
+    for there_and_back, hold in zip(written["excursions"], true_holds, strict=True):
+        assert there_and_back["start_s"] < hold["start_s"] <= there_and_back["peak_s"]
+        assert there_and_back["peak_s"] <= hold["end_s"] < there_and_back["end_s"]
+        assert abs(there_and_back["value_deg"] - hold["value_deg"]) <= there_and_back["error_deg"]
+        assert there_and_back["held_s"] > 0
     assert (written["movement"], written["side"], written["view"], written["position"]) == (
         "external-rotation-0",
         "right",
@@ -189,6 +195,7 @@ def test_a_reach_is_told_as_a_share_and_a_band(
             measured_frame(Reading(1.1, None, None, Doubt.UNSURE), Unit.RATIO),
         ),
         repetitions=(measured_repetition(held),),
+        excursions=(),
     )
     written = json.loads(measurement_json(found))
     seen, doubted = written["frames"]
