@@ -24,7 +24,7 @@ from coach.goniometry.turning import between, turn_by
 
 ROBUST = 3.0
 """Standard deviations at which a point's pull begins to fall."""
-LEARNING_STEPS, RELEARNING_STEPS, PLACING_STEPS, FOLLOWING_STEPS = 10, 3, 8, 3
+LEARNING_STEPS, RELEARNING_STEPS, PLACING_STEPS, FOLLOWING_STEPS = 12, 3, 12, 3
 _STEP = 1e-5
 _MOST = 0.6
 """Radians or trunk lengths that one step may take."""

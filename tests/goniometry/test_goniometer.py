@@ -1,4 +1,4 @@
-"""Readings of a body whose angles are known, and the refusals."""
+"""Readings of a body whose values are known: inside their interval, wherever the camera stands."""
 
 from __future__ import annotations
 
@@ -6,204 +6,228 @@ from dataclasses import replace
 
 import numpy as np
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from coach.domain.movement import BEST_VIEW, Movement, Side, View
-from coach.domain.pose import Landmark, Pose
+from coach.domain.movement import Movement, Position, Side, View
+from coach.domain.pose import Pose
 from coach.domain.reading import Doubt, Reading
-from coach.goniometry import read_sequence
-from coach.goniometry.interval import error_deg
-from tests.goniometry.stick_body import Seen, mirrored, pose
+from coach.goniometry import Task, advance, begin
+from tests.goniometry.stick_body import Build, Marks, Seen, mirrored, raised
+from tests.goniometry.ways import WAYS, end_of, read, seen_from, taken
 
-RANGE_DEG = {
-    Movement.FLEXION: (0, 170),
-    Movement.EXTENSION: (0, 60),
-    Movement.ABDUCTION: (0, 170),
-    Movement.EXTERNAL_ROTATION_0: (-40, 60),
-}
+SIZES_PX = [(640, 480), (1280, 720), (1920, 1080), (480, 640)]
 
 
-def read(pose: Pose | None, movement: Movement, side: Side, view: View) -> Reading:
-    return read_sequence([(0.0, pose)], movement, side, view)[0]
+def errors(readings: tuple[Reading, ...], values: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """How far usable readings are off, and their half widths; all must be usable."""
+    assert [reading.doubt for reading in readings] == [None] * len(values)
+    off = np.array([reading.value for reading in readings], dtype=float) - values
+    return off, np.array([reading.error for reading in readings], dtype=float)
 
 
+def live(poses: list[tuple[float, Pose | None]], task: Task) -> tuple[Reading, ...]:
+    state = begin(task.movement, task.side, task.view, task.position)
+    readings = []
+    for time_s, pose in poses:
+        state, reading = advance(state, time_s, pose)
+        readings.append(reading)
+    return tuple(readings)
+
+
+def camera(
+    view: View, movement: Movement, draw: np.random.Generator, size_px: tuple[int, int]
+) -> Seen:
+    """Somewhere; from front and back the metric points keep three quarters of the depth.
+
+    (``TURN_GAIN`` in ``expectation.py`` counts on that; from the side they are truer.)
+    """
+    foot, flat = view is View.FOOT, view in (View.FRONT, View.BACK)
+    return seen_from(
+        view,
+        movement,
+        # Nearer, an upright picture cuts arms off; farther, a trunk seen from the feet is small.
+        distance_m=draw.uniform(2.4 if size_px[0] < size_px[1] else 1.8, 2.4 if foot else 3.2),
+        turned_deg=draw.uniform(-12.0, 12.0),
+        aside_m=draw.uniform(-0.2, 0.2),
+        above_deg=draw.uniform(24.0, 40.0) if foot else draw.uniform(0.0, 10.0),
+        depth_shown=draw.uniform(0.7, 0.8) if flat else draw.uniform(0.85, 1.0),
+        size_px=size_px,
+    )
+
+
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+@settings(max_examples=3)
 @given(
-    movement=st.sampled_from(Movement),
     side=st.sampled_from(Side),
-    share=st.floats(0, 1),
-    distance_m=st.floats(2.7, 3.4),
-    turned_deg=st.floats(-8, 8),
-    aside_m=st.floats(-0.2, 0.2),
-    size_px=st.sampled_from([(640, 480), (1280, 720), (1920, 1080)]),
+    share=st.floats(0.1, 1.0),
+    size_px=st.sampled_from(SIZES_PX),
+    seed=st.integers(0, 2**16),
 )
 def test_the_truth_lies_inside_the_interval(
     movement: Movement,
+    position: Position,
+    view: View,
     side: Side,
     share: float,
-    distance_m: float,
-    turned_deg: float,
-    aside_m: float,
     size_px: tuple[int, int],
+    seed: int,
 ) -> None:
-    low, high = RANGE_DEG[movement]
-    true_deg = low + share * (high - low)
-    seen = Seen(BEST_VIEW[movement], distance_m, turned_deg, aside_m, size_px)
-    reading = read(pose(movement, true_deg, side, seen), movement, side, seen.view)
-    assert reading.usable, reading
-    assert reading.angle_deg is not None
-    assert reading.error_deg is not None
-    assert abs(reading.angle_deg - true_deg) <= reading.error_deg
+    """In every frame of rest, rise and hold, for people of usual build."""
+    draw = np.random.default_rng(seed)
+    seen = camera(view, movement, draw, size_px)
+    values = raised(*end_of(movement, position, share), 9, 6, 3)
+    poses = taken(
+        movement,
+        values,
+        side,
+        seen,
+        position,
+        build=Build.drawn(draw, 0.03),
+        marks=Marks.drawn(draw, 0.006),
+        jitter_px=max(size_px) / 1280.0,
+        rate_hz=4.0,
+    )
+    off, half_width = errors(read(poses, movement, side, view, position).readings, values)
+    assert np.all(np.abs(off) <= half_width), (np.round(off, 2), seen)
 
 
-@given(movement=st.sampled_from(Movement), side=st.sampled_from(Side), share=st.floats(0, 1))
-def test_a_flipped_picture_swaps_the_sides(movement: Movement, side: Side, share: float) -> None:
-    low, high = RANGE_DEG[movement]
-    seen = Seen(BEST_VIEW[movement], turned_deg=5.0, aside_m=0.1)
-    straight = pose(movement, low + share * (high - low), side, seen)
-    here = read(straight, movement, side, seen.view)
-    there = read(mirrored(straight), movement, side.other, seen.view)
-    assert here.angle_deg == pytest.approx(there.angle_deg, abs=1e-6)
-    assert here.error_deg == pytest.approx(there.error_deg, abs=1e-6)
+def test_of_very_different_people_the_interval_holds_nineteen_in_twenty() -> None:
+    """Lengths off by 5 % and every coordinate of every mark by 6 mm, one standard deviation."""
+    inside = []
+    for row, (movement, position, view) in enumerate(WAYS * 2):
+        draw = np.random.default_rng(1000 + row)
+        side = list(Side)[row % 2]
+        seen = camera(view, movement, draw, SIZES_PX[row % 4])
+        values = raised(*end_of(movement, position, draw.uniform(0.3, 1.0)), 9, 4, 3)
+        poses = taken(
+            movement, values, side, seen, position,
+            build=Build.drawn(draw), marks=Marks.drawn(draw), rate_hz=4.0,
+        )  # fmt: skip
+        off, half_width = errors(read(poses, movement, side, view, position).readings, values)
+        inside.extend(np.abs(off) <= half_width)
+    assert np.mean(inside) >= 0.95
 
 
-@pytest.mark.parametrize("movement", Movement)
-@pytest.mark.parametrize("side", Side)
-def test_a_wrong_view_is_refused_with_what_to_do(movement: Movement, side: Side) -> None:
-    wanted = BEST_VIEW[movement]
-    remedies = {
-        View.FRONT: {Doubt.TURN_TO_FACE, Doubt.TURN_AROUND},
-        View.SIDE: {Doubt.TURN_SIDEWAYS, Doubt.WRONG_SIDE},
-    }[wanted]
-    for turned_deg in (65.0, -65.0, 100.0, -100.0, 150.0, 180.0, -150.0):
-        seen = Seen(wanted, turned_deg=turned_deg)
-        reading = read(pose(movement, 30.0, side, seen), movement, side, wanted)
-        assert reading.angle_deg is None
-        assert reading.doubt in remedies, (turned_deg, reading.doubt)
-
-
-@pytest.mark.parametrize("movement", [Movement.FLEXION, Movement.EXTENSION])
-def test_a_view_along_the_plane_of_movement_measures_nothing(movement: Movement) -> None:
-    for view in (View.FRONT, View.BACK):
-        reading = read(pose(movement, 40.0, Side.LEFT, Seen(view)), movement, Side.LEFT, view)
-        assert reading.doubt is Doubt.TURN_SIDEWAYS
-
-
-def test_abduction_is_measured_from_behind_as_well() -> None:
-    behind = pose(Movement.ABDUCTION, 70.0, Side.LEFT, Seen(View.BACK))
-    reading = read(behind, Movement.ABDUCTION, Side.LEFT, View.BACK)
-    assert reading.angle_deg == pytest.approx(70.0, abs=reading.error_deg)
-
-
-def test_the_wrong_shoulder_toward_the_camera_is_named() -> None:
-    seen = Seen(View.SIDE)
-    right = pose(Movement.FLEXION, 60.0, Side.RIGHT, seen)
-    assert read(right, Movement.FLEXION, Side.LEFT, View.SIDE).doubt is Doubt.WRONG_SIDE
-
-
-@pytest.mark.parametrize(
-    ("change", "doubt"),
-    [
-        ({"brightness": 0.03}, Doubt.TOO_DARK),
-        ({"another_person": True}, Doubt.ANOTHER_PERSON),
-    ],
-)
-def test_what_the_pose_says_of_itself_is_heeded(change: dict[str, object], doubt: Doubt) -> None:
-    good = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT))
-    bad = replace(good, **change)  # type: ignore[arg-type]
-    assert read(bad, Movement.ABDUCTION, Side.LEFT, View.FRONT).doubt is doubt
-
-
-@pytest.mark.parametrize(
-    ("landmark", "doubt"),
-    [
-        (Landmark.LEFT_WRIST, Doubt.ARM_OUT_OF_VIEW),
-        (Landmark.LEFT_ELBOW, Doubt.ARM_OUT_OF_VIEW),
-        (Landmark.LEFT_HIP, Doubt.HIPS_OUT_OF_VIEW),
-        (Landmark.LEFT_SHOULDER, Doubt.SHOULDERS_OUT_OF_VIEW),
-    ],
-)
-def test_a_point_that_is_hidden_or_cut_off_is_named(landmark: Landmark, doubt: Doubt) -> None:
-    good = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT))
-    hidden = good.visibility.copy()
-    hidden[landmark] = 0.2
-    reading = read(replace(good, visibility=hidden), Movement.ABDUCTION, Side.LEFT, View.FRONT)
-    assert reading.doubt is doubt
-
-
-@pytest.mark.parametrize("movement", Movement)
-@pytest.mark.parametrize("turned_deg", [-42.0, 42.0])
-def test_a_view_whose_error_leaves_the_interval_is_refused(
-    movement: Movement, turned_deg: float
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+def test_frame_by_frame_the_truth_lies_inside_the_interval(
+    movement: Movement, position: Position, view: View
 ) -> None:
-    view = BEST_VIEW[movement]
-    angle_deg = 30.0 if movement is Movement.EXTERNAL_ROTATION_0 else 60.0
-    oblique = pose(movement, angle_deg, Side.RIGHT, Seen(view, turned_deg=turned_deg))
-    wanted = Doubt.TURN_SIDEWAYS if view is View.SIDE else Doubt.TURN_TO_FACE
-    assert read(oblique, movement, Side.RIGHT, view).doubt is wanted
+    for side, share in ((Side.LEFT, 0.5), (Side.RIGHT, 1.0)):
+        seen = seen_from(view, movement, turned_deg=6.0, size_px=(1280, 720))
+        values = raised(*end_of(movement, position, share), 9, 6, 3)
+        poses = taken(movement, values, side, seen, position, jitter_px=1.0, rate_hz=4.0)
+        off, half_width = errors(live(poses, Task(movement, side, view, position)), values)
+        assert np.all(np.abs(off) <= half_width), (side, np.round(off, 2))
 
 
-def test_distance_is_named() -> None:
-    far = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT, distance_m=6.0))
-    assert read(far, Movement.ABDUCTION, Side.LEFT, View.FRONT).doubt is Doubt.TOO_FAR
-    near = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT, distance_m=0.8))
-    assert read(near, Movement.ABDUCTION, Side.LEFT, View.FRONT).doubt is Doubt.TOO_CLOSE
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+def test_a_flipped_picture_swaps_the_sides(
+    movement: Movement, position: Position, view: View
+) -> None:
+    """To a hundredth: the fit stops after some steps, and its axes for steps are not mirrored."""
+    values = raised(*end_of(movement, position, 0.8), 9, 4, 3)
+    seen = seen_from(view, movement, turned_deg=5.0, aside_m=0.1)
+    marks = Marks.drawn(np.random.default_rng(3))
+    poses = taken(movement, values, Side.LEFT, seen, position, marks=marks, rate_hz=4.0)
+    flipped = [(time_s, mirrored(pose)) for time_s, pose in poses if pose is not None]
+    here = read(poses, movement, Side.LEFT, view, position).readings
+    there = read(flipped, movement, Side.RIGHT, view, position).readings
+    for one, other in zip(here, there, strict=True):
+        assert one.value == pytest.approx(other.value, abs=1e-2)
+        assert one.error == pytest.approx(other.error, abs=1e-2)
+        assert one.form.shoulder_hike_ratio == pytest.approx(
+            other.form.shoulder_hike_ratio, abs=1e-6
+        )
 
 
-def test_elbows_are_asked_to_be_as_the_movement_needs_them() -> None:
-    straight = pose(Movement.FLEXION, 10.0, Side.RIGHT, Seen(View.FRONT))
-    reading = read(straight, Movement.EXTERNAL_ROTATION_0, Side.RIGHT, View.FRONT)
-    assert reading.doubt is Doubt.BEND_ELBOW
-    bent = pose(Movement.EXTERNAL_ROTATION_0, 30.0, Side.RIGHT, Seen(View.FRONT))
-    reading = read(bent, Movement.ABDUCTION, Side.RIGHT, View.FRONT)
-    assert reading.doubt is Doubt.STRAIGHTEN_ELBOW
+def held(movement: Movement, position: Position, seen: Seen) -> Reading:
+    """The last reading of a hold at the end of the range."""
+    values = raised(*end_of(movement, position, 0.8), 9, 4, 3)
+    poses = taken(movement, values, Side.RIGHT, seen, position, rate_hz=4.0)
+    return read(poses, movement, Side.RIGHT, seen.view, position).readings[-1]
 
 
-@pytest.mark.parametrize("movement", [Movement.FLEXION, Movement.ABDUCTION])
-def test_a_bend_that_the_metric_points_miss_is_seen_in_the_picture(movement: Movement) -> None:
-    view = BEST_VIEW[movement]
-    straight = pose(movement, 30.0, Side.RIGHT, Seen(view))
-    bent = pose(Movement.EXTERNAL_ROTATION_0, 0.0, Side.RIGHT, Seen(view))
-    missed = replace(bent, world_m=straight.world_m)
-    assert read(straight, movement, Side.RIGHT, view).usable
-    assert read(missed, movement, Side.RIGHT, view).doubt is Doubt.STRAIGHTEN_ELBOW
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+def test_a_camera_that_is_not_level_changes_little(
+    movement: Movement, position: Position, view: View
+) -> None:
+    seen = seen_from(view, movement)
+    level = held(movement, position, seen)
+    assert level.value is not None
+    assert level.error is not None
+    rolled = held(movement, position, replace(seen, roll_deg=4.0))
+    assert rolled.value == pytest.approx(level.value, abs=level.error / 4)
 
 
-@pytest.mark.parametrize("raised_deg", [95.0, 130.0, 170.0])
-def test_an_arm_raised_in_front_is_no_extension(raised_deg: float) -> None:
-    raised = pose(Movement.FLEXION, raised_deg, Side.LEFT, Seen(View.SIDE))
-    reading = read(raised, Movement.EXTENSION, Side.LEFT, View.SIDE)
-    assert reading.doubt is Doubt.OTHER_MOVEMENT
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+def test_moving_the_camera_changes_a_hold_by_less_than_its_interval(
+    movement: Movement, position: Position, view: View
+) -> None:
+    foot = view is View.FOOT
+    near = seen_from(
+        view, movement, distance_m=1.9, turned_deg=-7.0, above_deg=38.0 if foot else 8.0
+    )
+    far = seen_from(
+        view, movement, distance_m=2.4 if foot else 3.1, turned_deg=7.0, aside_m=0.15,
+        above_deg=26.0 if foot else 0.0, size_px=(1280, 720),
+    )  # fmt: skip
+    one, other = held(movement, position, near), held(movement, position, far)
+    assert one.value is not None
+    assert other.value is not None
+    assert abs(one.value - other.value) < min(one.error or 0.0, other.error or 0.0)
 
 
-def test_nobody_is_no_angle() -> None:
-    assert read(None, Movement.FLEXION, Side.LEFT, View.SIDE).doubt is Doubt.NOBODY
+def test_nobody_in_some_frames_leaves_the_others_as_they_are() -> None:
+    values = raised(3.0, 90.0, 4, 4, 4)
+    poses = taken(Movement.FLEXION, values, Side.LEFT, seen_from(View.SIDE, Movement.FLEXION))
+    gaps = [
+        (time_s, None if row in (2, 6, 7) else pose) for row, (time_s, pose) in enumerate(poses)
+    ]
+    whole = read(poses, Movement.FLEXION, Side.LEFT, View.SIDE).readings
+    for readings in (
+        read(gaps, Movement.FLEXION, Side.LEFT, View.SIDE).readings,
+        live(gaps, Task(Movement.FLEXION, Side.LEFT, View.SIDE, Position.STANDING)),
+    ):
+        for row, reading in enumerate(readings):
+            assert reading.time_s == poses[row][0]
+            if row in (2, 6, 7):
+                assert reading == Reading(poses[row][0], None, None, Doubt.NOBODY)
+            else:
+                assert reading.value == pytest.approx(whole[row].value, abs=2.0)
 
 
-def test_points_that_are_not_numbers_are_refused() -> None:
-    good = pose(Movement.ABDUCTION, 60.0, Side.LEFT, Seen(View.FRONT))
-    for row in (11, 12, 13, 15, 23, 24):
-        image, world = good.image_px.copy(), good.world_m.copy()
-        image[row] = np.nan
-        world[row] = np.nan
-        broken = replace(good, image_px=image, world_m=world)
-        reading = read(broken, Movement.ABDUCTION, Side.LEFT, View.FRONT)
-        assert reading.angle_deg is None, Landmark(row)
-        assert reading.doubt is not None
+def test_nobody_at_all_is_no_value() -> None:
+    recording = read([(0.0, None), (0.1, None)], Movement.FLEXION, Side.LEFT, View.SIDE)
+    assert [reading.doubt for reading in recording.readings] == [Doubt.NOBODY] * 2
+    assert read([], Movement.FLEXION, Side.LEFT, View.SIDE).readings == ()
 
 
-def test_the_interval_widens_as_an_arm_off_its_plane_errs() -> None:
-    # Far camera, trunk turned by psi about its length, arm 10 degrees to either side of its plane.
-    elevation = np.radians(np.linspace(0, 180, 361))
-    off = np.radians([[10.0], [-10.0]])
+def test_an_earlier_state_measures_again_as_before() -> None:
+    """A goniometer is never changed by what is shown to it."""
+    values = raised(5.0, 80.0, 3, 3, 3)
+    poses = taken(Movement.ABDUCTION, values, Side.RIGHT, seen_from(View.FRONT, Movement.ABDUCTION))
+    state = begin(Movement.ABDUCTION, Side.RIGHT, View.FRONT)
+    for time_s, pose in poses[:4]:
+        state, _ = advance(state, time_s, pose)
+    first = [advance(state, *poses[4])[1] for _ in range(2)]
+    later = state
+    for time_s, pose in poses[4:]:
+        later, _ = advance(later, time_s, pose)
+    assert advance(state, *poses[4])[1] == first[0] == first[1]
 
-    def worst_deg(turned_deg: float) -> float:
-        psi = np.radians(turned_deg)
-        across = np.sin(elevation) * np.cos(off) * np.cos(psi) + np.sin(off) * np.sin(psi)
-        seen = np.degrees(np.arctan2(across, np.cos(elevation) * np.cos(off)))
-        return float(np.abs((seen - np.degrees(elevation) + 180) % 360 - 180).max())
 
-    square_on = error_deg(Movement.FLEXION, 60.0, 20.0)
-    for turned_deg in (25.0, 30.0, 35.0):
-        widened = error_deg(Movement.FLEXION, 60.0, turned_deg) - square_on
-        assert widened == pytest.approx(worst_deg(turned_deg) - worst_deg(20.0), abs=0.5)
+def test_a_known_field_of_view_is_used() -> None:
+    """Through a wide lens an arm toward the edge is seen from the side of its plane."""
+    values = raised(-20.0, 45.0, 4, 4, 4)
+    movement, side = Movement.EXTERNAL_ROTATION_0, Side.RIGHT
+    seen = seen_from(View.FRONT, movement, field_of_view_deg=95.0, aside_m=0.6, distance_m=1.8)
+    poses = taken(movement, values, side, seen, rate_hz=4.0)
+    off = []
+    for known_deg in (95.0, None):
+        state = begin(movement, side, View.FRONT, field_of_view_deg=known_deg)
+        for time_s, pose in poses:
+            state, reading = advance(state, time_s, pose)
+        assert reading.value is not None
+        off.append(abs(reading.value - 45.0))
+    assert off[0] < off[1]
