@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import cache
 
 import numpy as np
 import pytest
@@ -13,8 +14,8 @@ from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.pose import Pose
 from coach.domain.reading import Doubt, Reading
 from coach.goniometry import Task, advance, begin
-from tests.goniometry.stick_body import Build, Marks, Seen, mirrored, raised
-from tests.goniometry.ways import WAYS, end_of, read, seen_from, taken
+from tests.goniometry.stick_body import MAN, WOMAN, Build, Marks, Seen, mirrored, raised
+from tests.goniometry.ways import DISTINCT, WAYS, end_of, read, seen_from, taken
 
 SIZES_PX = [(640, 480), (1280, 720), (1920, 1080), (480, 640)]
 
@@ -57,7 +58,7 @@ def camera(
 
 
 @pytest.mark.parametrize(("movement", "position", "view"), WAYS)
-@settings(max_examples=3)
+@settings(max_examples=2)
 @given(
     side=st.sampled_from(Side),
     share=st.floats(0.1, 1.0),
@@ -95,7 +96,7 @@ def test_the_truth_lies_inside_the_interval(
 def test_of_very_different_people_the_interval_holds_nineteen_in_twenty() -> None:
     """Lengths off by 5 % and every coordinate of every mark by 6 mm, one standard deviation."""
     inside = []
-    for row, (movement, position, view) in enumerate(WAYS * 2):
+    for row, (movement, position, view) in enumerate(WAYS):
         draw = np.random.default_rng(1000 + row)
         side = list(Side)[row % 2]
         seen = camera(view, movement, draw, SIZES_PX[row % 4])
@@ -109,23 +110,43 @@ def test_of_very_different_people_the_interval_holds_nineteen_in_twenty() -> Non
     assert np.mean(inside) >= 0.95
 
 
+@pytest.mark.xfail(strict=True, reason="errors grow faster than the interval beyond 45 degrees")
+def test_of_very_different_people_the_interval_holds_for_wide_rotation_from_the_front() -> None:
+    """Nine in ten at 60 degrees, where a forearm longer by 10 % looks as one at 72."""
+    movement, inside = Movement.EXTERNAL_ROTATION_0, []
+    for seed in range(20):
+        draw = np.random.default_rng(seed)
+        side = list(Side)[seed % 2]
+        seen = camera(View.FRONT, movement, draw, SIZES_PX[seed % 4])
+        values = raised(-20.0, 60.0, 9, 6, 1)
+        poses = taken(
+            movement, values, side, seen,
+            build=Build.drawn(draw), marks=Marks.drawn(draw), rate_hz=4.0,
+        )  # fmt: skip
+        last = read(poses, movement, side, View.FRONT).readings[-1]
+        if last.value is not None and last.error is not None:
+            inside.append(abs(last.value - 60.0) <= last.error)
+    assert np.mean(inside) >= 0.9
+
+
 @pytest.mark.parametrize(("movement", "position", "view"), WAYS)
 def test_frame_by_frame_the_truth_lies_inside_the_interval(
     movement: Movement, position: Position, view: View
 ) -> None:
-    for side, share in ((Side.LEFT, 0.5), (Side.RIGHT, 1.0)):
-        seen = seen_from(view, movement, turned_deg=6.0, size_px=(1280, 720))
-        values = raised(*end_of(movement, position, share), 9, 6, 3)
-        poses = taken(movement, values, side, seen, position, jitter_px=1.0, rate_hz=4.0)
-        off, half_width = errors(live(poses, Task(movement, side, view, position)), values)
-        assert np.all(np.abs(off) <= half_width), (side, np.round(off, 2))
+    row = WAYS.index((movement, position, view))
+    side, build, share = list(Side)[row % 2], (MAN, WOMAN)[row % 2], (0.5, 0.75, 1.0)[row % 3]
+    seen = seen_from(view, movement, turned_deg=6.0, size_px=(1280, 720))
+    values = raised(*end_of(movement, position, share), 9, 6, 3)
+    poses = taken(movement, values, side, seen, position, build=build, jitter_px=1.0, rate_hz=4.0)
+    off, half_width = errors(live(poses, Task(movement, side, view, position)), values)
+    assert np.all(np.abs(off) <= half_width), np.round(off, 2)
 
 
-@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+@pytest.mark.parametrize(("movement", "position", "view"), DISTINCT)
 def test_a_flipped_picture_swaps_the_sides(
     movement: Movement, position: Position, view: View
 ) -> None:
-    """To a hundredth: the fit stops after some steps, and its axes for steps are not mirrored."""
+    """To a hundredth of the interval: the fit stops after some steps, which are not mirrored."""
     values = raised(*end_of(movement, position, 0.8), 9, 4, 3)
     seen = seen_from(view, movement, turned_deg=5.0, aside_m=0.1)
     marks = Marks.drawn(np.random.default_rng(3))
@@ -134,13 +155,15 @@ def test_a_flipped_picture_swaps_the_sides(
     here = read(poses, movement, Side.LEFT, view, position).readings
     there = read(flipped, movement, Side.RIGHT, view, position).readings
     for one, other in zip(here, there, strict=True):
-        assert one.value == pytest.approx(other.value, abs=1e-2)
-        assert one.error == pytest.approx(other.error, abs=1e-2)
+        assert one.error is not None
+        assert one.value == pytest.approx(other.value, abs=one.error / 100)
+        assert one.error == pytest.approx(other.error, abs=1e-9)
         assert one.form.shoulder_hike_ratio == pytest.approx(
-            other.form.shoulder_hike_ratio, abs=1e-6
+            other.form.shoulder_hike_ratio, abs=1e-4
         )
 
 
+@cache
 def held(movement: Movement, position: Position, seen: Seen) -> Reading:
     """The last reading of a hold at the end of the range."""
     values = raised(*end_of(movement, position, 0.8), 9, 4, 3)
@@ -148,7 +171,7 @@ def held(movement: Movement, position: Position, seen: Seen) -> Reading:
     return read(poses, movement, Side.RIGHT, seen.view, position).readings[-1]
 
 
-@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+@pytest.mark.parametrize(("movement", "position", "view"), DISTINCT)
 def test_a_camera_that_is_not_level_changes_little(
     movement: Movement, position: Position, view: View
 ) -> None:
@@ -160,19 +183,17 @@ def test_a_camera_that_is_not_level_changes_little(
     assert rolled.value == pytest.approx(level.value, abs=level.error / 4)
 
 
-@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+@pytest.mark.parametrize(("movement", "position", "view"), DISTINCT)
 def test_moving_the_camera_changes_a_hold_by_less_than_its_interval(
     movement: Movement, position: Position, view: View
 ) -> None:
     foot = view is View.FOOT
-    near = seen_from(
-        view, movement, distance_m=1.9, turned_deg=-7.0, above_deg=38.0 if foot else 8.0
-    )
-    far = seen_from(
-        view, movement, distance_m=2.4 if foot else 3.1, turned_deg=7.0, aside_m=0.15,
-        above_deg=26.0 if foot else 0.0, size_px=(1280, 720),
+    elsewhere = seen_from(
+        view, movement, distance_m=1.9, turned_deg=-12.0, aside_m=0.15,
+        above_deg=38.0 if foot else 8.0, size_px=(1280, 720),
     )  # fmt: skip
-    one, other = held(movement, position, near), held(movement, position, far)
+    one = held(movement, position, seen_from(view, movement))
+    other = held(movement, position, elsewhere)
     assert one.value is not None
     assert other.value is not None
     assert abs(one.value - other.value) < min(one.error or 0.0, other.error or 0.0)

@@ -1,0 +1,63 @@
+"""The interval against closed forms."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from coach.domain.movement import Movement, Position, View
+from coach.goniometry.interval import corrected, error_of, uncorrected
+from tests.goniometry.ways import WAYS, end_of
+
+
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+def test_every_way_has_its_interval(movement: Movement, position: Position, view: View) -> None:
+    for share in (0.0, 0.5, 1.0):
+        value = end_of(movement, position, share)[1]
+        square = error_of(movement, position, view, value, 0.0)
+        assert square > 0
+        for turned_deg in (10.0, 25.0, 35.0):
+            turned = error_of(movement, position, view, value, turned_deg)
+            assert turned == error_of(movement, position, view, value, -turned_deg)
+            assert turned >= square
+
+
+@pytest.mark.parametrize("movement", [Movement.FLEXION, Movement.EXTENSION, Movement.ABDUCTION])
+def test_the_interval_widens_as_an_arm_off_its_plane_errs(movement: Movement) -> None:
+    """Camera far away, trunk turned by psi about its length, arm 10 degrees to either side of its
+    plane: what it errs by more than at 20 degrees, where the plain interval ends."""
+    elevation = np.radians(np.linspace(0, 180, 361))
+    off = np.radians([[10.0], [-10.0]])
+
+    def worst_deg(turned_deg: float) -> float:
+        psi = np.radians(turned_deg)
+        across = np.sin(elevation) * np.cos(off) * np.cos(psi) + np.sin(off) * np.sin(psi)
+        seen = np.degrees(np.arctan2(across, np.cos(elevation) * np.cos(off)))
+        return float(np.abs((seen - np.degrees(elevation) + 180) % 360 - 180).max())
+
+    view = View.FRONT if movement is Movement.ABDUCTION else View.SIDE
+    square = error_of(movement, Position.STANDING, view, 60.0, 20.0)
+    for turned_deg in (25.0, 30.0, 35.0):
+        widened = error_of(movement, Position.STANDING, view, 60.0, turned_deg) - square
+        assert widened == pytest.approx(worst_deg(turned_deg) - worst_deg(20.0), abs=0.5)
+
+
+def test_rotation_from_the_front_is_worth_less_the_further_it_goes() -> None:
+    """The forearm turns out of the picture's plane: its length weighs 1 / cos."""
+    halves = [
+        error_of(Movement.EXTERNAL_ROTATION_0, Position.STANDING, View.FRONT, value, 0.0)
+        for value in (0.0, 45.0, 60.0, 75.0)
+    ]
+    assert halves[0] == halves[1] < halves[2] < halves[3]
+
+
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+@given(share=st.floats(0, 1))
+def test_a_bias_is_put_on_and_taken_off(
+    movement: Movement, position: Position, view: View, share: float
+) -> None:
+    value = end_of(movement, position, share)[1]
+    fitted = uncorrected(movement, position, view, value)
+    assert corrected(movement, position, view, fitted) == pytest.approx(value, abs=1e-6)
