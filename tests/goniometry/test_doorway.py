@@ -83,6 +83,14 @@ def test_the_arm_itself_is_not_used() -> None:
         assert one.value == pytest.approx(other.value)
 
 
+def test_a_short_rest_shows_the_full_breadth() -> None:
+    """Square to the camera for one frame in twelve, and turned for all the others."""
+    side = Side.RIGHT
+    values = raised(0.0, 50.0, 5, 5, 50)
+    found = rotations(turning(values, side), side, 5)
+    assert found == pytest.approx(values, abs=3.0)
+
+
 def test_one_frame_that_is_too_wide_changes_little() -> None:
     """A hundredth of the frames may be as wide as they like."""
     side = Side.RIGHT

@@ -324,6 +324,28 @@ def test_another_movement_is_named(
 
 @pytest.mark.parametrize("side", Side)
 @pytest.mark.parametrize(
+    ("movement", "position", "view"),
+    [
+        (ABDUCTION, STANDING, View.FRONT),
+        (ABDUCTION, SITTING, View.BACK),
+        (FLEXION, STANDING, View.SIDE),
+        (FLEXION, SUPINE, View.SIDE),
+    ],
+)
+def test_an_arm_raised_half_way_between_two_planes_is_neither_movement(
+    movement: Movement, position: Position, view: View, side: Side
+) -> None:
+    """Sixty degrees out of the plane, long enough in the picture to be taken for raised in it."""
+    way = Way(out_deg=60.0, bend_deg=0.0)
+    body = pose(
+        movement, 70.0, side, seen_from(view, movement), position=position, way=way,
+        marks=USUAL_MARKS,
+    )  # fmt: skip
+    assert judged(body, movement, position, view, side) is Doubt.OTHER_MOVEMENT
+
+
+@pytest.mark.parametrize("side", Side)
+@pytest.mark.parametrize(
     ("asked", "position", "view", "done", "value", "bend_deg", "doubt"),
     [
         (ROTATION_0, STANDING, View.FRONT, FLEXION, 5.0, 8.0, Doubt.BEND_ELBOW),
