@@ -147,6 +147,8 @@ def _facing(sight: Sight, view: View, position: Position) -> Doubt | None:
         case View.SIDE:
             if turned_deg > WRONG_SIDE_DEG:
                 return Doubt.WRONG_SIDE
+            if position.lying and abs(sight.above_deg) > MAX_TURN_DEG:
+                return Doubt.TURN_SIDEWAYS
             if turned_deg > limit_deg or abs(breadth) > MAX_SIDE_BREADTH:
                 return Doubt.TURN_SIDEWAYS
         case View.BACK:

@@ -16,6 +16,7 @@ from coach.goniometry.expectation import Expectation
 from coach.goniometry.fitting import Fit
 from coach.goniometry.form import Start, forms
 from coach.goniometry.interval import corrected, error_of
+from coach.goniometry.planar import IN_PICTURE, elevation_in_picture_deg
 from coach.goniometry.reach import HiddenHand, reach_ratio
 from coach.goniometry.sight import WRIST_VISIBILITY, Sight
 from coach.goniometry.skeleton import WRIST
@@ -43,6 +44,10 @@ def readings_of(
         values = movement_angle_deg(
             task.movement, task.side, (axes[0], axes[1], axes[2]), stance.upper_arm, stance.forearm
         )
+    if task.movement in IN_PICTURE:
+        flat = [elevation_in_picture_deg(sight, task.movement, task.view) for sight in sights]
+        # Two readings of one picture, whose errors are not quite the same: their mean errs less.
+        values = (values + np.array(flat)) / 2
     known = task.movement, task.position, task.view
     out = []
     for i, form in enumerate(forms(stance, start, expectation, task.movement, task.view)):

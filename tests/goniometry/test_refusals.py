@@ -118,7 +118,6 @@ def test_a_camera_at_the_wrong_end_of_somebody_lying_is_refused(
         assert doubt in REMEDIES[view] | {LIE[position], Doubt.OTHER_MOVEMENT}, turned_deg
 
 
-@pytest.mark.xfail(strict=True, reason="where the camera is along the body is not looked at")
 @pytest.mark.parametrize(
     ("movement", "position", "view"),
     [way for way in ACROSS if way[0] is not Movement.EXTERNAL_ROTATION_90],
