@@ -20,7 +20,7 @@ QUIET = 0.02
 """Standard deviation of every point over two seconds, trunk lengths: a centimetre, three times
 what the points of motionless tuning people wander."""
 LEAST_SAMPLES = 8
-UPPER_ARM_BETWEEN = (0.15, 0.85)
+UPPER_ARM_BETWEEN = (0.03, 0.85)
 """Upper arm over trunk in the picture: 0.57 at full length, far less where it points along the
 ray; outside, the points are not those of a body."""
 

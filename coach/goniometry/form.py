@@ -50,7 +50,7 @@ def forms(
     """Give the form of every frame against the start."""
     turned = between(start.trunk, stance.trunk)
     lean_deg = np.degrees(turned @ start.trunk[2])
-    turn_deg = -np.degrees(turned[:, 1])
+    turn_deg = np.degrees(turned[:, 1]) * (-1.0 if view is View.BACK else 1.0)
     hike = _hike(stance) - start.hike
     elbow_deg = elbow_flexion_deg(stance.upper_arm, stance.forearm)
     drift_deg = _drift_deg(stance.upper_arm, start, expectation, movement)
@@ -67,12 +67,12 @@ def forms(
             trunk_lean_deg=None if along else float(lean_deg[i]),
             trunk_turn_deg=float(turn_deg[i]),
             elbow_flexion_deg=None if behind else float(elbow_deg[i]),
-            shoulder_hike_ratio=float(hike[i]),
+            shoulder_hike_ratio=None if along else float(hike[i]),
             elbow_drift_deg=None if behind else float(drift_deg[i]),
             trunk_lean_error_deg=None if along else lean_error,
             trunk_turn_error_deg=turn_error,
             elbow_flexion_error_deg=None if behind else elbow_error,
-            shoulder_hike_error_ratio=HIKE_ERROR_RATIO,
+            shoulder_hike_error_ratio=None if along else HIKE_ERROR_RATIO,
             elbow_drift_error_deg=None if behind else drift_error,
         )
         for i in range(len(stance))

@@ -166,7 +166,7 @@ def true_forms(data: Any, task: goniometry.Task) -> dict[str, Array]:
     hike = rise - usual
     out = {
         "trunk_lean_deg": np.degrees(turned @ rest[2]),
-        "trunk_turn_deg": -np.degrees(turned[:, 1]),
+        "trunk_turn_deg": np.degrees(turned[:, 1]) * (-1.0 if task.view is View.BACK else 1.0),
         "shoulder_hike_ratio": hike - np.median(hike[first]),
         "elbow_flexion_deg": np.asarray(data["elbow_deg"], float),
     }

@@ -48,7 +48,6 @@ def test_two_quiet_seconds_are_found_and_dated(
     assert found.end_s == pytest.approx(2.0, abs=0.15)
 
 
-@pytest.mark.xfail(strict=True, reason="an upper arm is thought to look longer than that")
 @pytest.mark.parametrize("position", [Position.STANDING, Position.SUPINE])
 def test_an_upper_arm_that_points_at_the_camera_may_be_still(position: Position) -> None:
     """As it should: at the level of the shoulder it looks shorter than a tenth of the trunk."""
