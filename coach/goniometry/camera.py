@@ -31,22 +31,3 @@ class Pinhole:
         """Pixels (..., 2) to X/Z and Y/Z of the ray (..., 2), x right, y down."""
         slopes: Vector = (image_px - np.asarray(self.centre_px)) / self.focal_px
         return slopes
-
-
-def frontal_rotation_deg(
-    elbow_slope: float, wrist_slope: float, elbow_depth_m: float, forearm_m: float
-) -> float:
-    """External rotation at the side seen from the front, trunk square to the camera, degrees.
-
-    The slopes are x/Z of the elbow's and the wrist's ray, positive toward the measured side;
-    ``elbow_depth_m`` is the elbow's distance along the camera's axis, ``forearm_m`` the length of
-    the forearm, level in space. With the wrist at (x_e + L sin r, Z - L cos r) and
-    x_w = (x_e Z + L sin r) / (Z - L cos r):
-
-        r = asin[(x_w - x_e) Z / (L sqrt(1 + x_w^2))] - atan(x_w)
-
-    The argument is clipped to [-1, 1]: a forearm that looks longer than it is points square out.
-    """
-    reach = (wrist_slope - elbow_slope) * elbow_depth_m / forearm_m
-    sine = reach / math.hypot(1.0, wrist_slope)
-    return math.degrees(math.asin(max(-1.0, min(1.0, sine))) - math.atan(wrist_slope))

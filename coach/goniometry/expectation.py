@@ -14,8 +14,6 @@ import numpy as np
 from coach.domain.movement import Movement, Position, Side, View
 from coach.goniometry.angles import Vector, unit
 
-MAX_PLANES = 2
-
 TURN_GAIN = 1.35
 """Seen from the front the metric points show three quarters of the trunk's turn (tuning people)."""
 AHEAD_WITHIN_DEG = 10.0

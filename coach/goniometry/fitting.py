@@ -34,7 +34,7 @@ _MOST = 0.6
 class Fit:
     """Stances of N frames with what they may err by.
 
-    ``covariance`` (N, FREEDOMS, FREEDOMS): of a small step, the body's own uncertainty included.
+    ``covariance`` (N, FREEDOMS, FREEDOMS): of a small step, the body taken as known.
     ``misfit`` (N, 6): distance of each point of the picture from the fitted one, in standard
     deviations. ``cost`` (N,): sum of squares, that of a point never above ``ROBUST`` squared.
     """

@@ -40,6 +40,7 @@ class Goniometer:
     body: Body | None = field(default=None, repr=False)
     start: Start | None = field(default=None, repr=False)
     opening: tuple[tuple[float, Sight, Stance], ...] = field(default=(), repr=False)
+    resting: tuple[Sight, ...] = field(default=(), repr=False)
     doorway: Doorway | None = field(default=None, repr=False)
     hand: HiddenHand | None = None
     last_s: float = float("-inf")
@@ -79,7 +80,9 @@ def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniom
     fit = place(evidence, expectation, body, near)
     stillness = state.stillness.seen(time_s, sight)
     state = replace(state, body=body, stillness=stillness, last_s=time_s, last=fit.stance)
-    state = _started(_taught(state, time_s, sight, fit.stance, camera), time_s, sight, fit.stance)
+    kept = state.kept
+    state = _taught(state, time_s, sight, fit.stance, camera)
+    state = _squared(_started(state, time_s, sight, fit.stance), kept)
     assert state.start is not None
     start, doorway = state.start, state.doorway
     seen = readings_of(task, expectation, [time_s], [sight], evidence, fit, start, doorway)
@@ -115,8 +118,15 @@ def _started(state: Goniometer, time_s: float, sight: Sight, stance: Stance) -> 
         since_s, until_s = found.start_s, time_s
     resting = [row for row in opening if since_s <= row[0] <= until_s]
     start = Start.of(joined([row[2] for row in resting]))
-    doorway = None
-    if state.task.position is Position.DOORWAY:
-        seen = [row[0] for row in state.kept.samples]
-        doorway = Doorway.of(seen, [row[1] for row in resting])
-    return replace(state, start=start, doorway=doorway, opening=() if found else opening)
+    sights = tuple(row[1] for row in resting)
+    return replace(state, start=start, resting=sights, opening=() if found else opening)
+
+
+def _squared(state: Goniometer, before: Spread[tuple[Sight, Stance]]) -> Goniometer:
+    """In a doorway the full breadth may come late: take it anew as frames are kept, and at rest."""
+    if state.task.position is not Position.DOORWAY:
+        return state
+    if state.doorway is not None and state.kept is before and not state.opening:
+        return state
+    seen = [row[0] for row in state.kept.samples]
+    return replace(state, doorway=Doorway.of(seen, state.resting))

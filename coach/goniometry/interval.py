@@ -35,7 +35,7 @@ KNOWN: dict[tuple[Movement, Position, View], KnownError] = {
     (Movement.EXTERNAL_ROTATION_0, _SUPINE, View.FOOT): KnownError(12.0, (-2.2, -1.0, -1.6)),
     (Movement.EXTERNAL_ROTATION_0, _STANDING, View.FRONT): KnownError(14.0, (1.0, -2.0, -0.4)),
     (Movement.EXTERNAL_ROTATION_0, _SITTING, View.FRONT): KnownError(18.0, (4.6, 1.4, 0.6)),
-    (Movement.EXTERNAL_ROTATION_0, Position.DOORWAY, View.FRONT): KnownError(20.0),
+    (Movement.EXTERNAL_ROTATION_0, Position.DOORWAY, View.FRONT): KnownError(17.0),
     (Movement.EXTERNAL_ROTATION_90, _STANDING, View.SIDE): KnownError(8.0, (-0.5, 0.0, -0.4)),
     (Movement.EXTERNAL_ROTATION_90, _SITTING, View.SIDE): KnownError(8.0, (0.2, -0.6, 0.4)),
     (Movement.EXTERNAL_ROTATION_90, _SUPINE, View.SIDE): KnownError(13.0, (-4.9, 1.8, -1.5)),
