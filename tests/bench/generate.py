@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 
-from tests.bench import drawing_lots
+from tests.bench import deliberate, drawing_lots
 from tests.bench.clip import prepare
 from tests.bench.tracking import landmark_set
 from tests.bench.video import write_clip
@@ -31,6 +31,12 @@ def main() -> None:
     parser.add_argument(
         "--retake", type=int, default=0, metavar="K", help="the camera in its K-th other place"
     )
+    parser.add_argument(
+        "--compensation",
+        type=deliberate.compensation,
+        metavar="KIND:DEG",
+        help=f"this one at every end of range and no other: {', '.join(deliberate.KINDS)}",
+    )
     parser.add_argument("--landmarks-only", action="store_true", help="npz instead of mp4")
     parser.add_argument("--model", type=Path, default=Path("models/pose_full.task"))
     options = parser.parse_args()
@@ -51,6 +57,8 @@ def main() -> None:
                     options.hard,
                     options.retake,
                 )
+                if options.compensation:
+                    spec = deliberate.only(spec, *options.compensation)
                 target = folder / f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"
                 if target.exists():
                     continue
