@@ -44,12 +44,13 @@ class Position(StrEnum):
     SITTING = "sitting"
     SUPINE = "supine"
     PRONE = "prone"
+    SIDE_LYING = "side-lying"
     DOORWAY = "doorway"
 
     @property
     def lying(self) -> bool:
-        """On the back or face down."""
-        return self in (Position.SUPINE, Position.PRONE)
+        """On the back, face down or on one side."""
+        return self in (Position.SUPINE, Position.PRONE, Position.SIDE_LYING)
 
 
 class Unit(StrEnum):

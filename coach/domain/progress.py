@@ -9,6 +9,7 @@ from typing import Annotated
 import msgspec
 from msgspec import Meta
 
+from coach.domain.form import FormFault
 from coach.domain.movement import Unit
 from coach.domain.plan import RangeDeg, Seconds
 from coach.domain.reading import NO_FORM, Doubt, ErrorDeg, Form
@@ -46,7 +47,8 @@ class Repetition(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_field
     and seen (at most ``end_s - start_s``). ``value`` is the median over the hold without its
     first second, ``error`` the half width of its 95 % interval, ``spread`` the interquartile
     range of the readings, all in ``unit``; ``seen_fraction`` the share of the hold with usable
-    readings. ``form`` holds medians over the hold.
+    readings. ``form`` holds medians over the hold, ``faults`` what was wrong with it by the
+    exercise's limits.
     """
 
     number: Annotated[int, Meta(ge=1, le=10_000)]
@@ -60,6 +62,20 @@ class Repetition(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_field
     seen_fraction: Annotated[float, Meta(ge=0, le=1)]
     ended_because: EndedBecause
     form: Form = NO_FORM
+    faults: Annotated[tuple[FormFault, ...], Meta(max_length=6)] = ()
+
+
+class TimedHold(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
+    """One hold that was timed and coached without measuring.
+
+    ``held_s`` are the seconds that were counted, pauses left out.
+    """
+
+    number: Annotated[int, Meta(ge=1, le=10_000)]
+    start_s: Seconds
+    end_s: Seconds
+    held_s: Seconds
+    ended_because: EndedBecause
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +124,20 @@ class RepetitionEnded:
     repetition: Repetition
 
 
+@dataclass(frozen=True, slots=True)
+class TimedHoldEnded:
+    """A timed hold is over, completed or not."""
+
+    time_s: float
+    hold: TimedHold
+
+
 ProgressEvent = (
-    PhaseChanged | HoldStarted | HoldPaused | HoldResumed | HoldCompleted | RepetitionEnded
+    PhaseChanged
+    | HoldStarted
+    | HoldPaused
+    | HoldResumed
+    | HoldCompleted
+    | RepetitionEnded
+    | TimedHoldEnded
 )

@@ -1,4 +1,4 @@
-"""What is written down of one sitting: the session document, version 2.
+"""What is written down of one sitting: the session document, version 3.
 
 Every time is in seconds since the start of the session on a monotonic clock; ``started_at`` is
 the only wall-clock time. Errors are half widths of 95 % intervals.
@@ -12,9 +12,11 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta
 
+from coach.domain.exercise import Slug
+from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PainScore, Plan, Seconds, ShortText
-from coach.domain.progress import Repetition
+from coach.domain.progress import Repetition, TimedHold
 from coach.domain.reading import Calibration
 
 Count = Annotated[int, Meta(ge=0, le=10_000_000)]
@@ -51,10 +53,18 @@ class SessionEnd(StrEnum):
 
 
 class ExerciseRecord(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
-    """What was done of one planned exercise; ``planned_index`` counts in the plan from 0."""
+    """What was done of one planned exercise; ``planned_index`` counts in the plan from 0.
+
+    ``eased``: the easier neighbour was done in its place, after too much pain; ``exercise`` then
+    names that one. ``offered`` is the easier neighbour that was offered, if one was. ``movement``
+    None: timed only, with its holds under ``timed``.
+    """
 
     planned_index: Annotated[int, Meta(ge=0, le=39)]
-    movement: Movement
+    exercise: Slug | None = None
+    eased: bool = False
+    offered: Slug | None = None
+    movement: Movement | None
     side: Side
     view: View
     position: Position = Position.STANDING
@@ -63,8 +73,16 @@ class ExerciseRecord(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_f
     ended_s: Seconds
     ended_because: SessionEnd
     repetitions: Annotated[tuple[Repetition, ...], Meta(max_length=10_000)] = ()
+    timed: Annotated[tuple[TimedHold, ...], Meta(max_length=10_000)] = ()
     pain_before: PainScore | None = None
     pain_after: PainScore | None = None
+
+    @property
+    def measured(self) -> Movement:
+        """The movement; a ``Fault`` where the exercise was timed only."""
+        if self.movement is None:
+            raise Fault(f"The exercise {self.exercise} was timed and not measured.")
+        return self.movement
 
 
 class Camera(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
@@ -93,7 +111,7 @@ class SessionDocument(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
     """``session.json`` of a session file."""
 
     format: Literal["shoulder-session"] = "shoulder-session"
-    version: Literal[2] = 2
+    version: Literal[3] = 3
     session_id: SessionId
     started_at: WallTime
     duration_s: Seconds
