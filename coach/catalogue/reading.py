@@ -1,0 +1,73 @@
+"""From the bytes of a TOML file to a checked type, or to a sentence on what is wrong in it."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Mapping
+from typing import Any, TypeVar
+
+import msgspec
+
+from coach.domain.fault import Fault
+
+T = TypeVar("T")
+
+MOST_BYTES = 100_000
+"""A file as people write it has 2 to 6 kB."""
+
+_PLAIN = {
+    "`str`": "text",
+    "`float`": "a number",
+    "`int`": "a whole number",
+    "`array`": "a list",
+    "`object`": "a table",
+    "`bool`": "true or false",
+}
+
+
+def refused(where: str, what: str) -> Fault:
+    """Give the one sentence with which a file of the catalogue is refused."""
+    return Fault(f"{where} cannot be used: {what}; correct it there.")
+
+
+def read(data: bytes, kind: type[T], where: str) -> T:
+    """Read one TOML file as ``kind``; a ``Fault`` names the file, the field and what may stand."""
+    if len(data) > MOST_BYTES:
+        raise refused(where, f"it has {len(data)} bytes and at most {MOST_BYTES} are read")
+    try:
+        raw = tomllib.loads(data.decode("utf-8"))
+    except UnicodeDecodeError as error:
+        raise refused(where, f"byte {error.start + 1} is not UTF-8 text") from error
+    except tomllib.TOMLDecodeError as error:
+        raise refused(where, f"it is not TOML ({str(error).rstrip('.')})") from error
+    except RecursionError as error:
+        raise refused(where, "its lists or tables are nested too deeply") from error
+    try:
+        return msgspec.convert(raw, kind)
+    except msgspec.ValidationError as error:
+        raise refused(where, _explain(str(error), raw, kind)) from error
+
+
+def _explain(message: str, raw: Mapping[str, Any], kind: type) -> str:
+    what, _, path = message.partition(" - at ")
+    for name, plain in _PLAIN.items():
+        what = what.replace(name, plain)
+    what = what.replace("`", "").replace("Object ", "the table ")
+    what = what[0].lower() + what[1:]
+    place = path.replace("`", "").replace("key in $.", "a name in ").removeprefix("$.")
+    return f"{_named(place, raw, kind)}: {what}" if place else what
+
+
+def _named(place: str, raw: Mapping[str, Any], kind: type) -> str:
+    """Say which table is meant: ``doses[...].hold_s`` alone does not tell which dose."""
+    found = re.fullmatch(r"(\w+)\[\.\.\.\](.*)", place)
+    if not found:
+        return place
+    table, rest = found.groups()
+    for name, inner in raw[table].items():
+        try:
+            msgspec.convert({**raw, table: {name: inner}}, kind)
+        except msgspec.ValidationError:
+            return f"{table}.{name}{rest}"
+    return place
