@@ -10,7 +10,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from tests.bench import body as bodies
-from tests.bench import everyday, people, posing, staging, surface, truth
+from tests.bench import everyday, gesturing, people, posing, staging, surface, truth
 from tests.bench.motion import wobble
 from tests.bench.picture import Film
 from tests.bench.renderer import Figure, Renderer
@@ -106,7 +106,8 @@ def _moments(
             done = float(np.clip(profile_deg[i] / top_deg, 0.0, 1.1)) ** 1.5
             arm = _exercise_arm(spec, profile_deg[i] + shake[i], done, girth_deg + drift[0][i])
             helps = _smooth(done / 0.6) if manner.helps else 0.0
-            other, yaw_deg, lean_deg = replace(resting, helps=helps), 0.0, 0.0
+            other = gesturing.other_arm(spec.gestures, times_s[i], replace(resting, helps=helps))
+            yaw_deg, lean_deg = 0.0, 0.0
         yield (
             arm,
             other,

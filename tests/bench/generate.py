@@ -8,7 +8,7 @@ from pathlib import Path
 
 import numpy as np
 
-from tests.bench import deliberate, drawing_lots
+from tests.bench import deliberate, drawing_lots, gesture_lots
 from tests.bench.clip import prepare
 from tests.bench.tracking import landmark_set
 from tests.bench.video import write_clip
@@ -28,6 +28,7 @@ def main() -> None:
     parser.add_argument("--seconds", type=float, default=20.0)
     parser.add_argument("--fps", type=float, default=15.0)
     parser.add_argument("--hard", action="store_true", help="two to four troubles in every clip")
+    parser.add_argument("--gesture", action="store_true", help="the other hand is raised")
     parser.add_argument(
         "--retake", type=int, default=0, metavar="K", help="the camera in its K-th other place"
     )
@@ -57,6 +58,8 @@ def main() -> None:
                     options.hard,
                     options.retake,
                 )
+                if options.gesture:
+                    spec = gesture_lots.gesturing(spec, combos[name].peaks_deg)
                 if options.compensation:
                     spec = deliberate.only(spec, *options.compensation)
                 target = folder / f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"

@@ -15,7 +15,7 @@ import numpy as np
 
 from tests.bench.back import Back
 from tests.bench.body import Body
-from tests.bench.reaching import Reach, behind_back, bend, to_elbow
+from tests.bench.reaching import Reach, behind_back, bend, to_elbow, to_wrist
 from tests.bench.scene import LYING, Door
 from tests.bench.skeleton import Array, Posed, Rig, pose, turn, unit
 from tests.bench.truth import Joints, thorax_axes
@@ -35,7 +35,8 @@ class Arm:
     rotation, forward for abduction, upward for horizontal adduction. ``pronation_deg`` is 0 with
     the thumb forward on a hanging arm, positive towards the palm facing back. ``forward_deg``
     carries a rotating arm forward. A hand behind the back has a ``reach`` and no angle; ``helps``
-    (0-1) is how far this hand has come to hold the other arm's elbow.
+    (0-1) is how far this hand has come to hold the other arm's elbow; ``joins`` to go with its
+    wrist, ``apart`` of the shoulders' breadth beside it.
     """
 
     movement: str
@@ -47,6 +48,8 @@ class Arm:
     forward_deg: float = 0.0
     reach: Reach | None = None
     helps: float = 0.0
+    joins: float = 0.0
+    apart: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,6 +153,8 @@ def stand_rig(
         lead(side, arm, *behind_back(trunk, side, arm.reach, back, axes, sum(_bones(rig, side))))
     if other.helps > 0.0:
         lead(_other(side), other, *to_elbow(posed(), side, other.helps, axes, _other(side)))
+    if other.joins > 0.0:
+        lead(_other(side), other, *to_wrist(posed(), side, other.joins, other.apart, axes))
     return posed()
 
 

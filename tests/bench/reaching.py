@@ -1,4 +1,4 @@
-"""Arms that are told where the hand goes: behind the back, and to the other elbow.
+"""Arms that are told where the hand goes: behind the back, to the other elbow, to the other wrist.
 
 All points in world axes, metres. Two bones reach a target by the law of cosines; the elbow lies on
 a circle about the line from shoulder to wrist, on the side of a pole vector.
@@ -108,3 +108,20 @@ def to_elbow(
     bulge_m = 0.5 * share * (1 - share) * forward
     pole = (1 - share) * -forward - share * up - 0.5 * s * right
     return (1 - share) * from_m + share * there_m + bulge_m, pole
+
+
+def to_wrist(
+    posed: Posed, side: str, share: float, apart: float, axes: Array
+) -> tuple[Array, Array]:
+    """Give target (3,) and pole (3,) of a hand on its way to the wrist of ``side``, or beside it.
+
+    At ``share`` 1 it is there, ``apart`` of the shoulders' breadth toward its own side: on one
+    stick with it, or holding it.
+    """
+    s, tag, other = (1, "R", "L") if side == "right" else (-1, "L", "R")
+    forward, up, right = axes.T
+    across_m = posed.head(f"upperarm01.{other}") - posed.head(f"upperarm01.{tag}")
+    there_m = posed.head(f"wrist.{tag}") + apart * across_m
+    from_m = posed.head(f"wrist.{other}")
+    bulge_m = 0.5 * share * (1 - share) * forward
+    return (1 - share) * from_m + share * there_m + bulge_m, -forward - up - 0.5 * s * right

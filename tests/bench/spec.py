@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from tests.bench.gesturing import Act
 from tests.bench.motion import Script
 from tests.bench.reaching import Reach
 from tests.bench.scene import Block, Bystander, Camera, Door, Lens, Room
@@ -52,7 +53,8 @@ class ClipSpec:
     """Everything a clip follows from. ``script`` is None for everyday movement.
 
     For a hand behind the back the script's degrees are per cent of 1 - reach ratio. ``blocks``
-    stand before the person; ``troubles`` names what was made difficult on purpose.
+    stand before the person; ``troubles`` names what was made difficult on purpose; ``gestures``
+    is what the other hand does.
     """
 
     name: str
@@ -73,3 +75,4 @@ class ClipSpec:
     blocks: tuple[Block, ...] = ()
     bystander: Bystander | None = None
     troubles: tuple[str, ...] = ()
+    gestures: tuple[Act, ...] = ()

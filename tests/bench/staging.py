@@ -100,7 +100,8 @@ def _turned_away(spec: ClipSpec, placed: Placed, posed: tuple[Posed, ...]) -> Ca
 
 
 def _placed(spec: ClipSpec, body: Body, posed: tuple[Posed, ...]) -> Placed:
-    hands_m = np.array([p.head(f"finger3-1.{spec.side[0].upper()}") for p in posed])
+    tags = "LR" if spec.gestures else spec.side[0].upper()
+    hands_m = np.array([p.head(f"finger3-1.{tag}") for tag in tags for p in posed])
     if spec.position in LYING:
         first = posed[0]
         top_m = first.carried("head", np.array([0.0, 0.0, body.vertices_m[:, 2].max()]))

@@ -1,0 +1,138 @@
+"""Where both hands are in one pose, told without a doubt or not at all.
+
+Lengths are shares of the trunk's length in the picture, as it would be unforeshortened. Up is the
+picture's: of a laptop's camera it is up in the room, standing or lying. Lying, a camera that looks
+down sees what lies farther away as higher, an arm on the floor past the head from the feet or out
+to the far side; there the metric points must show the hand away from the floor as well.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from coach.domain.movement import Position, Side
+from coach.domain.pose import Landmark, Pose
+
+Points = NDArray[np.float64]
+
+MIN_VISIBILITY = 0.5
+"""The model's own threshold for a point it believes to see."""
+MARGIN = 0.01
+"""Share of the picture by which a point may lie outside and still be located."""
+SHOULDERS_OVER_TRUNK = 0.75
+"""Between the shoulders over the trunk (tuning people 0.69 to 0.83): of a trunk seen from its end
+the shoulders give the scale."""
+ABOVE_SHOULDER = 0.5
+"""Eyes lie 0.118 of the body's height above the shoulders and the trunk is 0.288 of it (Drillis &
+Contini 1966, from memory), a ratio of 0.41: the wrist is above the eyes."""
+ABOVE_EYES = 0.1
+OFF_THE_FACE = 0.33
+"""A head's breadth is 0.15 m (common practice), of a trunk of 0.5 m 0.3: a wrist nearer to nose,
+eyes or ears belongs to a hand at the face, on the head or behind it."""
+OFF_THE_FLOOR = {Position.SUPINE: 0.6, Position.PRONE: 0.3}
+"""Lying: over the shoulder. An arm that points at the ceiling reaches 1.1, an arm lifted backward
+by 40 degrees 0.7."""
+WAVERING = 0.1
+"""A raised hand may sink by so much before it counts as down."""
+JOINED = 0.35
+"""Hands this near hold each other or one thing: two palms' lengths."""
+Place = tuple[float, float, float, float]
+"""x and y of elbow and wrist from the middle of the shoulders."""
+ROWS = {
+    Side.LEFT: (Landmark.LEFT_SHOULDER, Landmark.LEFT_ELBOW, Landmark.LEFT_WRIST),
+    Side.RIGHT: (Landmark.RIGHT_SHOULDER, Landmark.RIGHT_ELBOW, Landmark.RIGHT_WRIST),
+}
+FACE = [
+    Landmark.NOSE,
+    Landmark.LEFT_EYE,
+    Landmark.RIGHT_EYE,
+    Landmark.LEFT_EAR,
+    Landmark.RIGHT_EAR,
+]
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """Where the hands are.
+
+    ``above`` is how far the other wrist is over the line at which it counts as raised, negative
+    below it. ``believed``: its arm is in the picture and seen. ``clear``: the hand is not at the
+    head and not at the exercised arm. ``exercised`` is where the exercised arm is.
+    """
+
+    above: float
+    believed: bool
+    clear: bool
+    exercised: Place = field(repr=False)
+
+    @property
+    def raised(self) -> bool:
+        """Whether the other hand is up, without a doubt."""
+        return self.believed and self.clear and self.above >= 0.0
+
+    @property
+    def still_raised(self) -> bool:
+        """The same of a hand that was up before: it may waver."""
+        return self.believed and self.clear and self.above >= -WAVERING
+
+
+def look(pose: Pose, side: Side, position: Position) -> Look | None:
+    """Look for the hand of the side not exercised; None where nothing can be told."""
+    own, other = list(ROWS[side]), list(ROWS[side.other])
+    px = pose.image_px
+    hips = [Landmark.LEFT_HIP, Landmark.RIGHT_HIP]
+    shoulders_px = (px[own[0]] + px[other[0]]) / 2
+    across_px = float(np.linalg.norm(px[own[0]] - px[other[0]]))
+    trunk_px = float(np.linalg.norm(shoulders_px - px[hips].mean(axis=0)))
+    scale_px = max(trunk_px, across_px / SHOULDERS_OVER_TRUNK)
+    if pose.another_person or not math.isfinite(scale_px) or scale_px <= 0.0:
+        return None
+    arm = px[own] / scale_px
+    shoulder, _, wrist = px[other] / scale_px
+    face = px[FACE] / scale_px
+    face = face[np.isfinite(face).all(axis=1)]
+    if not face.size or not np.isfinite([*arm.ravel(), *wrist]).all():
+        return None
+    above = float(shoulder[1] - wrist[1])
+    if position.lying:
+        above = min(above, _off_the_floor(pose, side, position)) - OFF_THE_FLOOR[position]
+    else:
+        above = min(above - ABOVE_SHOULDER, float(face[:, 1].min() - wrist[1]) - ABOVE_EYES)
+    from_face = float(np.linalg.norm(face - wrist, axis=1).min())
+    from_arm = min(_apart(wrist, arm[0], arm[1]), _apart(wrist, arm[1], arm[2]))
+    clear = from_face >= OFF_THE_FACE and from_arm >= JOINED
+    (x_e, y_e), (x_w, y_w) = (arm[1:] - shoulders_px / scale_px).tolist()
+    return Look(above, _believed(pose, other), clear, (x_e, y_e, x_w, y_w))
+
+
+def _believed(pose: Pose, rows: list[Landmark]) -> bool:
+    seen = [rows[0], rows[2]]
+    place = pose.image_px[seen] / np.asarray(pose.size_px, dtype=np.float64)
+    inside = bool(np.all((place >= -MARGIN) & (place <= 1 + MARGIN)))
+    return inside and bool(np.all(pose.visibility[seen] >= MIN_VISIBILITY))
+
+
+def _off_the_floor(pose: Pose, side: Side, position: Position) -> float:
+    """How far the metric points show the other wrist from the floor, over the trunk's length.
+
+    Away from the floor is the way of the chest on the back, of the back face down.
+    """
+    m = pose.world_m
+    left, right = m[Landmark.LEFT_SHOULDER], m[Landmark.RIGHT_SHOULDER]
+    trunk = (left + right - m[Landmark.LEFT_HIP] - m[Landmark.RIGHT_HIP]) / 2
+    ahead = np.cross(trunk, right - left)
+    ahead /= np.linalg.norm(ahead)
+    shoulder, _, wrist = m[list(ROWS[side.other])]
+    sign = 1.0 if position is Position.SUPINE else -1.0
+    return sign * float(ahead @ (wrist - shoulder)) / float(np.linalg.norm(trunk))
+
+
+def _apart(point: Points, start: Points, end: Points) -> float:
+    """Distance of a point (2,) from a line between two others."""
+    along = end - start
+    share = float(np.clip((point - start) @ along / max(float(along @ along), 1e-12), 0.0, 1.0))
+    return float(np.linalg.norm(point - start - share * along))
