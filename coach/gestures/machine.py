@@ -5,6 +5,7 @@
   ``LOST_S``; each once, and DOWN only after an UP.
 - Before UP, all the time without sight of the raised hand counts: more than ``LOST_S`` of it and
   the raise begins again.
+- What moves with the exercised arm is told apart only by moving: a pulley or towel at rest is not.
 - Hands that go up together hold each other or one stick, or one pulls the other: where the
   exercised arm has moved by ``MOVED`` in the last ``BEFORE_S`` while the hand is up and no UP was
   told, seen or guessed, nothing is told until the hand was low again.
