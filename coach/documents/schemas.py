@@ -10,6 +10,7 @@ from typing import Any
 
 import msgspec
 
+from coach.domain.exercise import Exercise
 from coach.domain.plan import Plan
 from coach.domain.session import SessionDocument
 
@@ -26,7 +27,16 @@ def session_schema() -> dict[str, Any]:
     return _schema(SessionDocument, "session:2", "One sitting of shoulder exercises")
 
 
-SCHEMAS = {"plan-1.schema.json": plan_schema, "session-2.schema.json": session_schema}
+def exercise_schema() -> dict[str, Any]:
+    """Give the JSON Schema (2020-12) of an exercise file of the catalogue, which is TOML."""
+    return _schema(Exercise, "exercise:1", "Exercise of the catalogue")
+
+
+SCHEMAS = {
+    "exercise-1.schema.json": exercise_schema,
+    "plan-1.schema.json": plan_schema,
+    "session-2.schema.json": session_schema,
+}
 """File names in ``docs/schemas`` and what makes them; those of older versions stay as they were."""
 
 
@@ -42,9 +52,10 @@ def _schema(kind: type[msgspec.Struct], urn: str, title: str) -> dict[str, Any]:
     for component in components.values():
         _tidy(component)
     description = top.pop("description")
-    # The types give these two a default; a file without them is refused.
-    required = ["format", "version", *top.pop("required")]
-    for name in ("format", "version"):
+    # The types give these two a default; a file that has them is refused without.
+    marks = [name for name in ("format", "version") if name in top["properties"]]
+    required = [*marks, *top.pop("required")]
+    for name in marks:
         del top["properties"][name]["default"]
     return {
         "$schema": DRAFT,

@@ -65,8 +65,10 @@ class Bend(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True
 
     ``arm`` and ``other`` are plane of elevation, elevation, external rotation and elbow flexion of
     the exercised and the other arm (0, 0, 0, 0 hangs; planes as in ISB, Wu et al. 2005: 0 to the
-    side, 90 forward, -90 backward); ``trunk`` is lean toward the exercised side, turn toward it,
-    and bend forward. ``at_s`` counts from the start of the loop.
+    side, 90 forward, -90 backward). The arm is lifted straight out of hanging in its plane and only
+    then rotated about itself, outward positive; at 0 the bent elbow of a hanging arm points the
+    hand forward. ``trunk`` is lean toward the exercised side, turn toward it, and bend forward.
+    ``at_s`` counts from the start of the loop.
     """
 
     at_s: Annotated[float, Meta(ge=0, le=30)]
@@ -102,8 +104,8 @@ class Exercise(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
 
     ``name`` is for therapists, in trade terms; ``telling`` for patients, by language. ``movement``
     None: the camera cannot measure it honestly in this position, so it is timed and coached.
-    ``turning`` marks an exercise in which the body is turned on purpose. ``easier`` and ``harder``
-    name its neighbours.
+    ``form`` stands only where it is other than the usual. ``easier`` and ``harder`` name its
+    neighbours.
     """
 
     exercise: Slug
