@@ -11,6 +11,10 @@ DOUBTS: dict[str, tuple[str, str]] = {
         "I see more than one person. Ask the others to step out of view.",
         "Only one person in view, please",
     ),
+    "doubt.somebody-else-in-view": (
+        "Somebody else is in the picture. Ask them to step out of it.",
+        "Somebody else in view",
+    ),
     "doubt.too-far-away": ("You are too far away. Step closer to the camera.", "Step closer"),
     "doubt.too-close": ("You are too close. Step back from the camera.", "Step back"),
     "doubt.too-dark": ("It is too dark. Turn on a light in front of you.", "More light"),
@@ -29,6 +33,22 @@ DOUBTS: dict[str, tuple[str, str]] = {
     "doubt.arm-out-of-view.right": (
         "I cannot see all of your right arm. Step back, or turn a little.",
         "Right arm out of view",
+    ),
+    "doubt.no-room-for-the-arm.left": (
+        "Your left hand would leave the picture. Step back, or move to the middle of it.",
+        "No room for the left arm: step back",
+    ),
+    "doubt.no-room-for-the-arm.right": (
+        "Your right hand would leave the picture. Step back, or move to the middle of it.",
+        "No room for the right arm: step back",
+    ),
+    "doubt.no-room-above-for-the-arm.left": (
+        "Your left hand would leave the picture at the top. Step back, or tilt the camera up.",
+        "No room above: step back",
+    ),
+    "doubt.no-room-above-for-the-arm.right": (
+        "Your right hand would leave the picture at the top. Step back, or tilt the camera up.",
+        "No room above: step back",
     ),
     "doubt.turn-to-face-the-camera": (
         "Turn until your chest points straight at the camera.",
@@ -131,6 +151,24 @@ DOUBTS: dict[str, tuple[str, str]] = {
     "doubt.arm-out-of-view.lying.right": (
         "I cannot see all of your right arm. Move the camera further away, or turn it.",
         "Right arm out of view: move the camera",
+    ),
+    "doubt.no-room-for-the-arm.lying.left": (
+        "Your left hand would leave the picture. Move the camera further away, or turn it.",
+        "No room for the left arm: move the camera",
+    ),
+    "doubt.no-room-for-the-arm.lying.right": (
+        "Your right hand would leave the picture. Move the camera further away, or turn it.",
+        "No room for the right arm: move the camera",
+    ),
+    "doubt.no-room-above-for-the-arm.lying.left": (
+        "Your left hand would leave the picture at the top. "
+        "Move the camera further away, or tilt it up.",
+        "No room above: move the camera",
+    ),
+    "doubt.no-room-above-for-the-arm.lying.right": (
+        "Your right hand would leave the picture at the top. "
+        "Move the camera further away, or tilt it up.",
+        "No room above: move the camera",
     ),
     "doubt.turn-to-face-the-camera.lying": (
         "Lie straight, both shoulders flat.",

@@ -85,23 +85,25 @@ def doubt_of(sight: Sight, movement: Movement, view: View, position: Position) -
         better = best_view(movement, position)
         return Doubt.OTHER_MOVEMENT if better is None else _TURN_TO[better]
     body = (
-        _person(sight, position)
-        or _lying(sight, view, position)
-        or _facing(sight, view, position)
-        or _framing(sight)
+        person(sight)
+        or distance(sight, position)
+        or posture(sight, view, position)
+        or framing(sight)
     )
     if body is not None or position is Position.DOORWAY:
         return body  # the arm against a door frame is not looked at
     return _arm_seen(sight, movement, view) or _arm(sight, movement, view)
 
 
-def _outside(sight: Sight, point_px: Vector) -> bool:
+def outside(sight: Sight, point_px: Vector) -> bool:
+    """Whether a point (2,) lies outside the picture, or is not known."""
     size = np.asarray(sight.pose.size_px, dtype=np.float64)
     place = point_px / size
     return not bool(np.all((place >= -MARGIN) & (place <= 1 + MARGIN)))  # NaN is outside
 
 
-def _person(sight: Sight, position: Position) -> Doubt | None:
+def person(sight: Sight) -> Doubt | None:
+    """Whether it is still the same body, in enough light, its shoulders known."""
     pose = sight.pose
     if pose.another_person:
         return Doubt.ANOTHER_PERSON
@@ -109,11 +111,21 @@ def _person(sight: Sight, position: Position) -> Doubt | None:
         return Doubt.TOO_DARK
     if not np.all(np.isfinite(sight.near.shoulder_px)) or not np.isfinite(sight.scale_px):
         return Doubt.SHOULDERS_OUT_OF_VIEW
+    return None
+
+
+def distance(sight: Sight, position: Position) -> Doubt | None:
+    """Whether the body is seen neither too small nor too large."""
     if sight.scale_px < MIN_TRUNK_PX:
         return Doubt.TOO_FAR
-    if sight.trunk_px > MAX_TRUNK_SHARE * pose.size_px[0 if position.lying else 1]:
+    if sight.trunk_px > MAX_TRUNK_SHARE * sight.pose.size_px[0 if position.lying else 1]:
         return Doubt.TOO_CLOSE
     return None
+
+
+def posture(sight: Sight, view: View, position: Position) -> Doubt | None:
+    """Whether the body stands, sits or lies as asked, the right way round."""
+    return _lying(sight, view, position) or _facing(sight, view, position)
 
 
 def _lying(sight: Sight, view: View, position: Position) -> Doubt | None:
@@ -166,11 +178,12 @@ def _facing(sight: Sight, view: View, position: Position) -> Doubt | None:
     return None
 
 
-def _framing(sight: Sight) -> Doubt | None:
+def framing(sight: Sight) -> Doubt | None:
+    """Whether the measured shoulder and hip are in the picture and believed."""
     shoulder, _, _, hip, _ = sight.near.visibility
-    if _outside(sight, sight.near.shoulder_px) or shoulder < MIN_VISIBILITY:
+    if outside(sight, sight.near.shoulder_px) or shoulder < MIN_VISIBILITY:
         return Doubt.SHOULDERS_OUT_OF_VIEW
-    if _outside(sight, sight.near.hip_px) or hip < MIN_VISIBILITY:
+    if outside(sight, sight.near.hip_px) or hip < MIN_VISIBILITY:
         return Doubt.HIPS_OUT_OF_VIEW
     return None
 
@@ -180,8 +193,8 @@ def _arm_seen(sight: Sight, movement: Movement, view: View) -> Doubt | None:
     least = MIN_END_ON_VISIBILITY if view is View.FOOT else MIN_VISIBILITY
     least_wrist = MIN_HIDDEN_VISIBILITY if movement is Movement.HAND_BEHIND_BACK else least
     if (
-        _outside(sight, sight.near.elbow_px)
-        or _outside(sight, sight.near.wrist_px)
+        outside(sight, sight.near.elbow_px)
+        or outside(sight, sight.near.wrist_px)
         or elbow < least
         or wrist < least_wrist
     ):
