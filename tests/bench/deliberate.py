@@ -10,6 +10,8 @@ from tests.bench.spec import ClipSpec, Manner
 KINDS = ("clean", "lean", "turn", "hike", "elbow", "drift")
 STAND_S = 2.8
 """Standing still first, as the program asks for."""
+SPINE_PER_TRUNK = 1.62
+"""Bend of the whole spine that leans the line from hips to shoulders by one (tuning people)."""
 
 
 def compensation(text: str) -> tuple[str, float]:
@@ -54,10 +56,10 @@ def _with(manner: Manner, movement: str, kind: str, amount_deg: float) -> Manner
         case "clean":
             return manner
         case "lean" if movement in ("flexion", "extension"):
-            way = -1.0 if movement == "flexion" else 1.0
+            way = -SPINE_PER_TRUNK if movement == "flexion" else SPINE_PER_TRUNK
             return replace(manner, lean_deg=way * amount_deg)
         case "lean":
-            return replace(manner, side_lean_deg=amount_deg)
+            return replace(manner, side_lean_deg=SPINE_PER_TRUNK * amount_deg)
         case "turn":
             return replace(manner, twist_deg=amount_deg)
         case "hike":
