@@ -22,6 +22,15 @@ UPPER_ARM, FOREARM, HAND = 0.548, 0.522, 0.083
 half way to the third knuckle: 0.282, 0.269 and 0.0431 m of 0.515 (de Leva 1996, J Biomech
 29:1223-1230, men; from memory). What must be seen is the wrist: the hand beyond it is the margin,
 for longer arms, a shoulder that rises overhead (0.08) and another field of view."""
+MARKED: dict[View, tuple[float, float]] = {
+    View.FRONT: (1.05, 0.053),
+    View.BACK: (1.05, 0.053),
+    View.SIDE: (1.13, 0.074),
+    View.FOOT: (1.0, 0.0),
+}
+"""The trunk between the model's points over that between joint centres, and how far the measured
+shoulder's point lies above its centre, in trunk lengths: sums of ``offsets.OFFSETS``, up. From the
+feet the shoulders' breadth gives the scale."""
 WAY_DEG: dict[Movement, tuple[float, float]] = {
     Movement.FLEXION: (0.0, 180.0),
     Movement.EXTENSION: (0.0, 80.0),
@@ -56,15 +65,16 @@ def no_room(sight: Sight, movement: Movement, view: View, to_deg: float | None) 
 def hand_way_px(sight: Sight, movement: Movement, view: View, to_deg: float | None) -> Vector:
     """Where the hand (behind the back: the elbow) comes on the way (N, 2), pixels."""
     camera = Pinhole.of(sight.pose.size_px)
-    depth = _shoulder_depth(sight, view, camera)
+    axes = _axes(sight, view, camera)
     slope = camera.slopes(sight.near.shoulder_px)
-    shoulder = depth * np.array([slope[0], slope[1], 1.0])
+    marked = _shoulder_depth(sight, view, camera) * np.array([slope[0], slope[1], 1.0])
+    shoulder = marked - MARKED[view][1] * axes[1]
     low_deg, high_deg = WAY_DEG[movement]
     if to_deg is not None and movement is not Movement.HAND_BEHIND_BACK:
         high_deg = min(max(to_deg, low_deg), high_deg)
     steps = max(2, math.ceil((high_deg - low_deg) / STEP_DEG) + 1)
     reach = _reach(movement, np.radians(np.linspace(low_deg, high_deg, steps)))
-    places = shoulder + reach @ _axes(sight, view, camera)
+    places = shoulder + reach @ axes
     way_px: Vector = np.asarray(camera.centre_px) + camera.focal_px * (
         places[:, :2] / np.maximum(places[:, 2:], NEAREST)
     )
@@ -73,13 +83,9 @@ def hand_way_px(sight: Sight, movement: Movement, view: View, to_deg: float | No
 
 def _shoulder_depth(sight: Sight, view: View, camera: Pinhole) -> float:
     """How far the shoulder is along the camera's axis, trunk lengths."""
-    match view:
-        case View.FRONT | View.BACK:
-            return camera.focal_px / sight.trunk_px
-        case View.SIDE:
-            return camera.focal_px / sight.trunk_px - SHOULDERS_OVER_TRUNK / 2
-        case View.FOOT:
-            return camera.focal_px / sight.scale_px
+    trunk_px = (sight.scale_px if view is View.FOOT else sight.trunk_px) / MARKED[view][0]
+    beside = SHOULDERS_OVER_TRUNK / 2 if view is View.SIDE else 0.0
+    return camera.focal_px / trunk_px - beside
 
 
 def _axes(sight: Sight, view: View, camera: Pinhole) -> Vector:
