@@ -1,0 +1,44 @@
+"""What is asked of the body where nothing else was prescribed, and only where it can be seen.
+
+Set on tuning people of ``tests/bench``, natural and with one compensation done on purpose; figures
+stand in ``docs/measurement.md``. A fault that a view cannot tell from nothing is not asked there:
+
+- the turn only in outward rotation facing the camera, where it feigns range: from the side the
+  readings of people who do not turn spread as far as a turn of 15 degrees, and with the arm raised
+  to the side a turn of 15 degrees was read as 1;
+- the drift nowhere: a drift of 20 degrees was read as 1 to 4;
+- the elbow only where it is to be straight: in rotation an elbow straightened by 20 degrees reads
+  like one that is bent as asked;
+- the rise of the shoulder nowhere: what goes with a raised arm differs by more between people than
+  a rise of a tenth of the trunk.
+"""
+
+from __future__ import annotations
+
+from coach.domain.form import NO_LIMITS, FormLimits
+from coach.domain.movement import Movement, Position, View, needed_view
+
+LEAN_DEG = 6.0
+"""Upright people who do not lean on purpose read up to 5.5 degrees."""
+TURN_DEG = 5.0
+"""Facing the camera in rotation people who do not turn on purpose read up to 7.4 degrees."""
+STRAIGHT_DEG = {Movement.FLEXION: 14.0, Movement.ABDUCTION: 11.5, Movement.EXTENSION: 11.5}
+"""Straight elbows read up to 21 degrees in flexion, up to 17 in the others; half of their error of
+15 goes on top of these."""
+HYPEREXTENDED_DEG = -30.0
+"""No elbow is asked to be bent: the least there is (``FormLimits``)."""
+
+
+def default_limits(movement: Movement, position: Position, view: View | None = None) -> FormLimits:
+    """Give the limits in a view, the best one if none is named; ``Fault`` where none measures."""
+    view = needed_view(movement, position) if view is None else view
+    if position is Position.DOORWAY:
+        # The trunk's turn is the exercise, and its lean cannot be told from it.
+        return NO_LIMITS
+    facing = movement is Movement.EXTERNAL_ROTATION_0 and view is View.FRONT
+    most_deg = STRAIGHT_DEG.get(movement)
+    return FormLimits(
+        lean_deg=None if view is View.FOOT else LEAN_DEG,
+        turn_deg=TURN_DEG if facing else None,
+        elbow_deg=None if most_deg is None or position.lying else (HYPEREXTENDED_DEG, most_deg),
+    )
