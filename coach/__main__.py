@@ -1,8 +1,9 @@
-"""The command line: ``coach`` and ``review``, ``demo``, ``measure``, ``card``, ``convert``."""
+"""The command line: ``coach``, and the commands ``review`` to ``lens``."""
 
 from __future__ import annotations
 
 import argparse
+import math
 import sys
 from collections.abc import Callable, Sequence
 from enum import StrEnum
@@ -45,6 +46,7 @@ def _run(options: argparse.Namespace) -> int:
                 options.view,
                 options.position,
                 options.json,
+                options.field_of_view,
             )
         case "convert":
             from coach.app.convert import run_convert
@@ -56,6 +58,12 @@ def _run(options: argparse.Namespace) -> int:
             from coach.app.card import run_card
 
             return run_card(options.paper, options.out)
+        case "lens":
+            from coach.app.lens import run_lens, run_print
+
+            if options.print:
+                return run_print(options.paper, options.out)
+            return run_lens(options.camera if options.clip is None else options.clip)
         case "demo":
             from coach.app.demo import run_demo
 
@@ -111,6 +119,12 @@ def _parser() -> argparse.ArgumentParser:
         help="how the person stands, sits or lies; by default standing, seen from the foot supine",
     )
     measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's value")
+    measure.add_argument(
+        "--field-of-view",
+        type=_field_of_view,
+        metavar="DEG",
+        help="the camera's horizontal one, as 'coach lens' finds it; by default a common camera's",
+    )
 
     convert = commands.add_parser(
         "convert", help="joint centres of another recording, to a table that measure reads"
@@ -133,7 +147,31 @@ def _parser() -> argparse.ArgumentParser:
     card = commands.add_parser("card", help="a card to print and wear: it shows the trunk's turn")
     card.add_argument("--paper", type=_one_of(Paper), default=Paper.A4, metavar=_names(Paper))
     card.add_argument("--out", type=Path, default=Path("chest_card.pdf"), metavar="FILE")
+
+    lens = commands.add_parser(
+        "lens", help="a one-minute check of the camera's field of view with a printed board"
+    )
+    what = lens.add_mutually_exclusive_group(required=True)
+    what.add_argument("--print", action="store_true", help="write the board to print")
+    # The default of the whole program, 0, would count as not given here.
+    what.add_argument("--camera", type=int, default=None, metavar="N", help="camera number")
+    what.add_argument("--clip", type=Path, help="a video of the board moved before the camera")
+    lens.add_argument("--paper", type=_one_of(Paper), default=Paper.A4, metavar=_names(Paper))
+    lens.add_argument("--out", type=Path, default=Path("lens_board.pdf"), metavar="FILE")
     return parser
+
+
+def _field_of_view(text: str) -> float:
+    low, high = 10.0, 170.0  # what a session file holds
+    try:
+        value = float(text)
+    except ValueError:
+        value = math.nan
+    if not low <= value <= high:
+        raise argparse.ArgumentTypeError(
+            f"'{text}' is no field of view; name {low:g} to {high:g} degrees"
+        )
+    return value
 
 
 def _names(kind: type[StrEnum]) -> str:

@@ -32,9 +32,18 @@ class Pipeline:
     """
 
     def __init__(
-        self, plan: Plan, estimator: PoseEstimator, record: Record, started_s: float
+        self,
+        plan: Plan,
+        estimator: PoseEstimator,
+        record: Record,
+        started_s: float,
+        field_of_view_deg: float | None = None,
     ) -> None:
-        """Open a sitting at frame stamp ``started_s``; the journal's first entry is not ours."""
+        """Open a sitting at frame stamp ``started_s``; the journal's first entry is not ours.
+
+        The horizontal field of view of the camera is None where it is not known.
+        """
+        self._field_of_view_deg = field_of_view_deg
         self._estimator = estimator
         self._record = record
         self._course: Course = courses.begin(plan, started_s)
@@ -128,7 +137,11 @@ class Pipeline:
             self._goniometer = None
             return
         self._goniometer = goniometry.begin(
-            planned.movement, planned.side, planned.seen_from, planned.position
+            planned.movement,
+            planned.side,
+            planned.seen_from,
+            planned.position,
+            self._field_of_view_deg,
         )
         self._calibration = None
         task = counting.task_of(planned.movement, planned.hold_s, planned.target_deg)

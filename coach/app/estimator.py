@@ -40,6 +40,9 @@ class WithCard:
         self._estimator.close()
 
 
-def open_estimator() -> WithCard:
-    """Load the pose model; raises ``Fault`` where it cannot be."""
-    return WithCard(pose_model.open_estimator(), CardWatch())
+def open_estimator(field_of_view_deg: float | None = None) -> WithCard:
+    """Load the pose model; raises ``Fault`` where it cannot be.
+
+    The horizontal field of view of the camera is for the card, None where it is not known.
+    """
+    return WithCard(pose_model.open_estimator(), CardWatch(field_of_view_deg))

@@ -49,9 +49,9 @@ class Tracked:
     interrupted: bool = False
 
 
-def track(source: FrameSource) -> Tracked:
+def track(source: FrameSource, field_of_view_deg: float | None = None) -> Tracked:
     """Find the person in every frame."""
-    estimator = open_estimator()
+    estimator = open_estimator(field_of_view_deg)
     poses: list[tuple[float, Pose | None]] = []
     interrupted = False
     try:
@@ -68,11 +68,11 @@ def track(source: FrameSource) -> Tracked:
     return Tracked(tuple(poses), estimator.model_sha256, interrupted)
 
 
-def from_clip(clip: Path) -> Tracked:
+def from_clip(clip: Path, field_of_view_deg: float | None = None) -> Tracked:
     """Follow the person through a video file, and print what is to be known about the file."""
     source = open_source(clip)
     try:
-        return track(source)
+        return track(source, field_of_view_deg)
     finally:
         source.close()
         for note in source.notes if isinstance(source, VideoFile) else ():
@@ -86,10 +86,15 @@ def from_table(path: Path) -> Tracked:
 
 
 def measure(
-    tracked: Tracked, movement: Movement, side: Side, view: View, position: Position
+    tracked: Tracked,
+    movement: Movement,
+    side: Side,
+    view: View,
+    position: Position,
+    field_of_view_deg: float | None = None,
 ) -> Measurement:
     """Measure a tracked clip, holds counted as in a clip without a plan."""
-    task = goniometry.Task(movement, side, view, position)
+    task = goniometry.Task(movement, side, view, position, field_of_view_deg)
     recording = goniometry.read_recording(tracked.poses, task)
     counted = counting.task_of(movement)
     repetitions = counting.count(recording.readings, counted)
@@ -115,23 +120,28 @@ def run_measure(
     view: View | None,
     position: Position | None,
     json: Path | None,
+    field_of_view_deg: float | None = None,
 ) -> int:
     """Measure a clip, print its holds and write the table where one is asked for.
 
+    The field of view is the camera's horizontal one, None where it is not known.
     ``view`` None stands for the best one; ``position`` None for standing, or lying on the back
     where the camera stands at the foot end.
     """
     if position is None:
         position = Position.SUPINE if view is View.FOOT else Position.STANDING
     best = needed_view(movement, position)
-    tracked = from_table(clip) if clip.suffix.lower() == ".csv" else from_clip(clip)
+    if clip.suffix.lower() == ".csv":
+        tracked = from_table(clip)
+    else:
+        tracked = from_clip(clip, field_of_view_deg)
     if any(pose is not None and pose.people > 1 for _, pose in tracked.poses):
         print(
             "coach: more than one person is in view; the one nearest to the camera at the start"
             " is followed.",
             file=sys.stderr,
         )
-    measurement = measure(tracked, movement, side, view or best, position)
+    measurement = measure(tracked, movement, side, view or best, position, field_of_view_deg)
     if json is not None:
         write_bytes(json, measurement_json(measurement))
     if tracked.interrupted:

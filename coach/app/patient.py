@@ -6,6 +6,7 @@ import sys
 from pathlib import Path
 
 from coach.app.estimator import open_estimator
+from coach.app.lens import known_field_of_view
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
 from coach.desktop.patient.window import PatientWindow
@@ -47,7 +48,10 @@ def patient_window(plan: Plan, what: int | Path, folders: Folders) -> PatientWin
     """Build the window on a camera's number or a clip's path."""
 
     def begin(source: FrameSource) -> Sitting:
-        return Sitting(plan, source, open_estimator(), folders)
+        known_deg = known_field_of_view(what, source.size_px)
+        return Sitting(
+            plan, source, open_estimator(known_deg), folders, field_of_view_deg=known_deg
+        )
 
     return PatientWindow(plan, lambda: open_source(what), begin, Speaker(open_voice()))
 

@@ -43,20 +43,24 @@ class Sitting:
         estimator: PoseEstimator,
         folders: Folders,
         started_s: float | None = None,
+        field_of_view_deg: float | None = None,
     ) -> None:
-        """Open the journal; stamps count from ``started_s``, by default from now or a clip's 0."""
+        """Open the journal; stamps count from ``started_s``, by default from now or a clip's 0.
+
+        The horizontal field of view of the camera is None where it is not known.
+        """
         self._source = source
         self._estimator = estimator
         self._folders = folders
         self._trouble: str | None = None
         self._outcome: Outcome | None = None
         self._keeper = SessionKeeper(
-            folders.journals, opening_entry(plan, source, estimator.model_sha256)
+            folders.journals, opening_entry(plan, source, estimator.model_sha256, field_of_view_deg)
         )
         if started_s is None:
             started_s = time.monotonic() if source.kind == "camera" else 0.0
         self._now_s = started_s
-        self._pipeline = Pipeline(plan, estimator, self._keep, started_s)
+        self._pipeline = Pipeline(plan, estimator, self._keep, started_s, field_of_view_deg)
 
     def step(self, frame: Frame) -> Moment:
         """Take the next frame."""
@@ -98,7 +102,9 @@ class Sitting:
             self._trouble = str(fault)
 
 
-def opening_entry(plan: Plan, source: FrameSource, model_sha256: str) -> SessionOpened:
+def opening_entry(
+    plan: Plan, source: FrameSource, model_sha256: str, field_of_view_deg: float | None = None
+) -> SessionOpened:
     """Give the journal's first entry."""
     width_px, height_px = source.size_px
     return SessionOpened(
@@ -115,6 +121,7 @@ def opening_entry(plan: Plan, source: FrameSource, model_sha256: str) -> Session
             width_px=width_px,
             height_px=height_px,
             frames_per_s=min(source.frames_per_s, 1000.0),
+            field_of_view_deg=field_of_view_deg,
         ),
         plan=plan,
     )

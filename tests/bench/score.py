@@ -6,17 +6,19 @@ by more than 10, and of truths inside the 95 % interval with its mean half width
 for plain two-dimensional and plain metric landmarks; then holds found, missed and invented with
 the error of their seconds and values. Degrees; for the hand behind the back hundredths of the line
 from C7 to the PSIS. ``--live`` reads frame by frame instead of the whole recording, ``--form``
-adds the compensations, ``--wrong`` the share of frames refused in every wrong view, ``--files`` a
-line for each file. Files taken again by another camera give the repeatability of the end of range.
+adds the compensations, ``--wrong`` the share of frames refused in every wrong view, ``--lens``
+measures with the true field of view in place of the usual one, ``--files`` adds a line for each
+file. Files taken again by another camera give the repeatability of the end of range.
 """
 
 from __future__ import annotations
 
 import argparse
+import math
 import re
 import sys
 from collections import Counter, defaultdict
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any
 
@@ -97,6 +99,12 @@ def task_of(data: Any) -> goniometry.Task:
     )
 
 
+def field_of_view_deg(data: Any) -> float:
+    """Give the true field of view of a file's camera along the longer side."""
+    half = max(int(v) for v in data["size_px"]) / 2
+    return 2 * math.degrees(math.atan(half / float(data["intrinsics"][0, 0])))
+
+
 def truth_of(data: Any, task: goniometry.Task) -> Array:
     """Give the true value (N,) in the movement's unit."""
     return np.asarray(
@@ -108,7 +116,9 @@ def read(data: Any, task: goniometry.Task, *, live: bool) -> tuple[Reading, ...]
     """Measure a file, the whole recording or frame by frame."""
     if not live:
         return goniometry.read_recording(poses_of(data), task).readings
-    state = goniometry.begin(task.movement, task.side, task.view, task.position)
+    state = goniometry.begin(
+        task.movement, task.side, task.view, task.position, task.field_of_view_deg
+    )
     readings = []
     for time_s, pose in poses_of(data):
         state, reading = goniometry.advance(state, time_s, pose)
@@ -186,6 +196,8 @@ def add_file(tally: Tally, path: Path, options: argparse.Namespace) -> str:
     """Measure one file into a tally; give its own line."""
     data = load(path)
     task = task_of(data)
+    if options.lens:
+        task = replace(task, field_of_view_deg=field_of_view_deg(data))
     scale = 1.0 if task.movement.unit is Unit.DEGREES else RATIO_SCALE
     truth = truth_of(data, task)
     readings = read(data, task, live=options.live)
@@ -332,6 +344,7 @@ def main() -> int:
     parser.add_argument("--files", action="store_true", help="a line for each file as well")
     parser.add_argument("--live", action="store_true", help="frame by frame")
     parser.add_argument("--form", action="store_true", help="score the compensations")
+    parser.add_argument("--lens", action="store_true", help="with the lens known")
     parser.add_argument("--wrong", action="store_true", help="score wrong views and sides")
     parser.add_argument("--only", default="", help="part of the file's name")
     options = parser.parse_args()

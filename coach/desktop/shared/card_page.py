@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
@@ -26,8 +26,8 @@ from coach.domain.fault import Fault
 
 _DPI = 1200
 _SIZES_MM = {Paper.A4: (297.0, 210.0), Paper.LETTER: (279.4, 215.9)}
-_SHEET_MM = (266.0, 196.0)
-"""Fits both papers with the 6 mm and more that printers leave white."""
+SHEET_MM = (266.0, 196.0)
+"""Of the content; fits both papers with the 6 mm and more that printers leave white."""
 _TEXT_POINT = 9.0
 
 BANK_CARD_MM = (85.60, 53.98)
@@ -106,6 +106,18 @@ def card_pdf(cells: NDArray[np.bool_], paper: Paper) -> bytes:
     ``cells`` (2, 6, 6) are the markers' patterns, left and right, rows from above, True is white.
     Needs a running QGuiApplication, an offscreen one will do, with the fonts loaded.
     """
+    return landscape_pdf(
+        paper,
+        "Chest card",
+        (
+            lambda sheet: paint_card(sheet, cells),
+            lambda sheet: paint_howto(sheet.canvas, sheet.box(QRectF(0, 0, *SHEET_MM))),
+        ),
+    )
+
+
+def landscape_pdf(paper: Paper, title: str, pages: Sequence[Callable[[Sheet], None]]) -> bytes:
+    """Write pages to true size, content in the middle of the paper, and give the file's bytes."""
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
@@ -114,16 +126,17 @@ def card_pdf(cells: NDArray[np.bool_], paper: Paper) -> bytes:
     writer.setPageSize(QPageSize(size))
     writer.setPageOrientation(QPageLayout.Orientation.Landscape)
     writer.setPageMargins(QMarginsF(0, 0, 0, 0), QPageLayout.Unit.Millimeter)
-    writer.setTitle("Chest card")
+    writer.setTitle(title)
     painter = QPainter()
     if not painter.begin(writer):
-        raise Fault("The card could not be drawn: try again, and restart the program if it fails.")
+        raise Fault(f"{title} could not be drawn: try again, and restart the program if it fails.")
     width_mm, height_mm = _SIZES_MM[paper]
-    corner = (width_mm - _SHEET_MM[0]) / 2, (height_mm - _SHEET_MM[1]) / 2
+    corner = (width_mm - SHEET_MM[0]) / 2, (height_mm - SHEET_MM[1]) / 2
     sheet = Sheet(painter, _DPI / 25.4, corner)
-    paint_card(sheet, cells)
-    writer.newPage()
-    paint_howto(sheet.canvas, sheet.box(QRectF(0, 0, *_SHEET_MM)))
+    for number, paint in enumerate(pages):
+        if number:
+            writer.newPage()
+        paint(sheet)
     painter.end()
     buffer.close()
     return with_true_spaces(bytes(buffer.data().data()))

@@ -1,0 +1,111 @@
+"""``coach lens``: the one-minute check of a camera's field of view."""
+
+from __future__ import annotations
+
+import sys
+from pathlib import Path
+
+from coach.app.progress_bar import ProgressBar
+from coach.capture.camera_name import camera_name
+from coach.capture.lens_board import marker_cells
+from coach.capture.lens_check import field_of_view
+from coach.capture.lens_fit import Calibrated
+from coach.capture.lens_views import Missing, Views
+from coach.capture.sources import open_source
+from coach.desktop.shared.application import create_application
+from coach.desktop.shared.board_page import board_pdf
+from coach.domain.card_sheet import Paper
+from coach.domain.fault import Fault
+from coach.domain.lens import Lens
+from coach.ports import FrameSource
+from coach.storage.atomic import write_bytes
+from coach.storage.lenses import keep_lens, lenses_path, load_lenses
+
+LONGEST_S = 180.0
+"""So long a camera is watched; a minute is enough for a person who follows what is asked."""
+SAY_EVERY_S = 2.0
+
+
+def run_print(paper: Paper, out: Path) -> int:
+    """Write the board's page."""
+    # Kept until the page is drawn: Qt ends with its application.
+    application = create_application(["coach"], offscreen_allowed=True)
+    write_bytes(out, board_pdf(marker_cells(), paper))
+    del application
+    print(f"Written: {out}")
+    print("Print it at 100 %, stick it flat on something stiff, then run 'coach lens --camera N'.")
+    return 0
+
+
+def run_lens(what: int | Path) -> int:
+    """Watch the board, print the field of view, and keep it where it is a camera's."""
+    source = open_source(what)
+    try:
+        views = watch(source)
+    finally:
+        source.close()
+    found = field_of_view(views)
+    print(summary(found, len(views.kept)))
+    value = round(found.fit.field_of_view_deg, 1)
+    if isinstance(what, Path):
+        print(f"For recordings of this camera: coach measure CLIP --field-of-view {value:g}")
+        return 0
+    width, height = views.size_px
+    lens = Lens(
+        camera=what,
+        name=camera_name(what),
+        width_px=width,
+        height_px=height,
+        field_of_view_deg=value,
+        error_deg=round(found.error_deg, 2),
+        miss_px=round(found.fit.miss_px, 3),
+        views=len(views.kept),
+    )
+    keep_lens(lenses_path(), lens)
+    print(f"Kept for camera {what} at this shape of picture: {lenses_path()}")
+    return 0
+
+
+def watch(source: FrameSource) -> Views:
+    """Look at frames until the views are enough, the source ends or the time is up."""
+    views = Views(source.size_px)
+    said: Missing | None = None
+    said_s = started_s = float("-inf")
+    with ProgressBar("looking for the board", source.frame_count) as bar:
+        for frame in source:
+            wish = views.look(frame)
+            if started_s == float("-inf"):
+                started_s = frame.time_s
+            if source.kind == "file":
+                bar.advance()
+            elif wish not in (None, said) and frame.time_s - said_s >= SAY_EVERY_S:
+                print(f"{len(views.kept)} views; {wish}", flush=True)
+                said, said_s = wish, frame.time_s
+            live_s = frame.time_s - started_s if source.kind == "camera" else 0.0
+            if wish is None or live_s > LONGEST_S:
+                break
+    return views
+
+
+def summary(found: Calibrated, views: int) -> str:
+    """Tell what was found."""
+    return (
+        f"Horizontal field of view: {found.fit.field_of_view_deg:.1f} ± {found.error_deg:.1f}"
+        f" degrees (95 % interval), from {views} views; the board's corners miss by"
+        f" {found.fit.miss_px:.2f} pixels."
+    )
+
+
+def known_field_of_view(what: int | Path, size_px: tuple[int, int]) -> float | None:
+    """Give what was found of a camera at a picture size; None, for the default, otherwise.
+
+    A broken settings file is told on standard error and the default is used.
+    """
+    if isinstance(what, Path):
+        return None
+    try:
+        lens = load_lenses(lenses_path()).of(what, camera_name(what), size_px)
+    except Fault as fault:
+        print(f"coach: {fault} The usual field of view is assumed.", file=sys.stderr)
+        return None
+    return None if lens is None else lens.field_of_view_deg
