@@ -306,7 +306,6 @@ def test_more_steps_change_nothing(
     settles(monkeypatch, poses, Task(movement, Side.RIGHT, view, position))
 
 
-@pytest.mark.xfail(strict=True, reason="full Gauss-Newton steps swing about the optimum")
 def test_more_steps_change_nothing_where_a_forearm_points_square_out(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
