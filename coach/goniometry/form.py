@@ -47,7 +47,12 @@ class Start:
 def forms(
     stance: Stance, start: Start, expectation: Expectation, movement: Movement, view: View
 ) -> list[Form]:
-    """Give the form of every frame against the start."""
+    """Give the form of every frame against the start.
+
+    None where what is expected of the body outweighs what the view shows of it: a turn behind an
+    arm that is level and points at the camera, a bend of the elbow toward the camera in abduction,
+    an elbow that leaves the side while the forearm turns, taken for rise and turn of the trunk.
+    """
     turned = between(start.trunk, stance.trunk)
     lean_deg = np.degrees(turned @ start.trunk[2])
     turn_deg = np.degrees(turned[:, 1]) * (-1.0 if view is View.BACK else 1.0)
@@ -62,18 +67,22 @@ def forms(
     elbow_error = LEVEL_ELBOW_ERROR_DEG if level else ELBOW_ERROR_DEG
     drift_error = LEVEL_DRIFT_ERROR_DEG if level else DRIFT_ERROR_DEG
     along = view is View.FOOT
+    ahead = view is View.FRONT
+    no_turn = level and ahead
+    no_elbow = behind or movement is Movement.ABDUCTION
+    no_drift = behind or (movement is Movement.EXTERNAL_ROTATION_0 and ahead)
     return [
         Form(
             trunk_lean_deg=None if along else float(lean_deg[i]),
-            trunk_turn_deg=float(turn_deg[i]),
-            elbow_flexion_deg=None if behind else float(elbow_deg[i]),
+            trunk_turn_deg=None if no_turn else float(turn_deg[i]),
+            elbow_flexion_deg=None if no_elbow else float(elbow_deg[i]),
             shoulder_hike_ratio=None if along else float(hike[i]),
-            elbow_drift_deg=None if behind else float(drift_deg[i]),
+            elbow_drift_deg=None if no_drift else float(drift_deg[i]),
             trunk_lean_error_deg=None if along else lean_error,
-            trunk_turn_error_deg=turn_error,
-            elbow_flexion_error_deg=None if behind else elbow_error,
+            trunk_turn_error_deg=None if no_turn else turn_error,
+            elbow_flexion_error_deg=None if no_elbow else elbow_error,
             shoulder_hike_error_ratio=None if along else HIKE_ERROR_RATIO,
-            elbow_drift_error_deg=None if behind else drift_error,
+            elbow_drift_error_deg=None if no_drift else drift_error,
         )
         for i in range(len(stance))
     ]

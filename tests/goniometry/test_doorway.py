@@ -104,7 +104,10 @@ def test_one_frame_that_is_too_wide_changes_little() -> None:
     assert found[others] == pytest.approx(values[others], abs=3.0)
 
 
-@pytest.mark.xfail(strict=True, reason="points of a turning trunk wander by less than 2 %")
+@pytest.mark.xfail(
+    strict=True,
+    reason="rest is judged by the points' wander alone, under 2 % in a slow turn, and not by the turn",
+)
 def test_a_slow_turn_is_no_rest() -> None:
     """Somebody who begins to turn after one second has not been still for two."""
     side = Side.LEFT
