@@ -3,12 +3,12 @@
 Set on tuning people of ``tests/bench``, natural and with one compensation done on purpose; figures
 stand in ``docs/measurement.md``. A fault that a view cannot tell from nothing is not asked there:
 
-- the turn only in outward rotation facing the camera, where it feigns range: from the side the
-  readings of people who do not turn spread as far as a turn of 15 degrees, and with the arm raised
-  to the side a turn of 15 degrees was read as 1;
+- the turn only in outward rotation standing and facing the camera, where it feigns range: from the
+  side people who do not turn read as much as some who turn by 15 degrees; with the arm raised to
+  the side a turn of 15 was read as 1, sitting one of 12 as 3;
+- the elbow only in abduction and extension: in flexion straight elbows read up to 22 and elbows
+  bent to 31 read 23; in rotation one straightened by 20 reads like one that is bent as asked;
 - the drift nowhere: a drift of 20 degrees was read as 1 to 4;
-- the elbow only where it is to be straight: in rotation an elbow straightened by 20 degrees reads
-  like one that is bent as asked;
 - the rise of the shoulder nowhere: what goes with a raised arm differs by more between people than
   a rise of a tenth of the trunk.
 """
@@ -22,9 +22,8 @@ LEAN_DEG = 6.0
 """Upright people who do not lean on purpose read up to 5.5 degrees."""
 TURN_DEG = 5.0
 """Facing the camera in rotation people who do not turn on purpose read up to 7.4 degrees."""
-STRAIGHT_DEG = {Movement.FLEXION: 14.0, Movement.ABDUCTION: 11.5, Movement.EXTENSION: 11.5}
-"""Straight elbows read up to 21 degrees in flexion, up to 17 in the others; half of their error of
-15 goes on top of these."""
+STRAIGHT_DEG = 11.5
+"""Straight elbows read up to 17 degrees; half of their error of 15 goes on top of this."""
 HYPEREXTENDED_DEG = -30.0
 """No elbow is asked to be bent: the least there is (``FormLimits``)."""
 
@@ -35,10 +34,10 @@ def default_limits(movement: Movement, position: Position, view: View | None = N
     if position is Position.DOORWAY:
         # The trunk's turn is the exercise, and its lean cannot be told from it.
         return NO_LIMITS
-    facing = movement is Movement.EXTERNAL_ROTATION_0 and view is View.FRONT
-    most_deg = STRAIGHT_DEG.get(movement)
+    facing = movement is Movement.EXTERNAL_ROTATION_0 and position is Position.STANDING
+    straight = movement in (Movement.ABDUCTION, Movement.EXTENSION) and not position.lying
     return FormLimits(
         lean_deg=None if view is View.FOOT else LEAN_DEG,
         turn_deg=TURN_DEG if facing else None,
-        elbow_deg=None if most_deg is None or position.lying else (HYPEREXTENDED_DEG, most_deg),
+        elbow_deg=(HYPEREXTENDED_DEG, STRAIGHT_DEG) if straight else None,
     )

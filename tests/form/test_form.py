@@ -180,5 +180,6 @@ def test_every_measured_view_has_limits_and_no_more_than_it_sees() -> None:
                 assert limits.lean_deg is None
             else:
                 assert limits.lean_deg is not None
-            turning = movement is Movement.EXTERNAL_ROTATION_0 and view is View.FRONT
-            assert (limits.turn_deg is not None) == (turning and position is not Position.DOORWAY)
+            turning = (Movement.EXTERNAL_ROTATION_0, Position.STANDING)
+            assert (limits.turn_deg is not None) == ((movement, position) == turning)
+            assert limits.drift_deg is None
