@@ -106,7 +106,7 @@ def test_one_frame_that_is_too_wide_changes_little() -> None:
 
 @pytest.mark.xfail(
     strict=True,
-    reason="rest is judged by the points' wander alone, under 2 % in a slow turn, and not by the turn",
+    reason="rest is judged by how far points wander, under 2 % in a slow turn, not by the turn",
 )
 def test_a_slow_turn_is_no_rest() -> None:
     """Somebody who begins to turn after one second has not been still for two."""
