@@ -1,0 +1,45 @@
+"""The patient's own session files, read back for the diary."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from coach.domain.fault import Fault
+from coach.domain.session import SessionDocument
+from coach.review.history import in_order
+from coach.storage.disk_fault import disk_fault
+from coach.storage.session_file import SUFFIX, read_document
+
+MOST_FILES = 3_000
+"""Four sessions a day for two years, the longest course in common practice."""
+
+
+def read_history(folder: Path) -> tuple[tuple[SessionDocument, ...], tuple[str, ...]]:
+    """Read the documents in a folder, oldest first, and say which files could not be read.
+
+    Only ``session.json`` of each file is unpacked. A folder that is not there has no sessions; a
+    session that lies there twice counts once.
+    """
+    try:
+        paths = sorted(p for p in folder.iterdir() if p.name.endswith(SUFFIX))
+    except FileNotFoundError:
+        return (), ()
+    except OSError as error:
+        return (), (str(disk_fault(error, folder, "read")),)
+    refusals: list[str] = []
+    if len(paths) > MOST_FILES:
+        # Names begin with the date, so the last ones are the newest.
+        paths = paths[-MOST_FILES:]
+        refusals.append(
+            f"{folder.name} holds more than {MOST_FILES:,} session files, and only the newest are "
+            "shown; move old ones to another folder."
+        )
+    documents: dict[str, SessionDocument] = {}
+    for path in paths:
+        try:
+            document = read_document(path)
+        except Fault as fault:
+            refusals.append(str(fault))
+        else:
+            documents.setdefault(document.session_id, document)
+    return in_order(documents.values()), tuple(refusals)
