@@ -156,31 +156,37 @@ def _solve(
         else:
             change, along = still, nothing
             step = -np.linalg.solve(normal, pull)[..., 0]
-        if expectation.upper_arm is not None:
-            step = step * _parts(problem, values[0], step, along, change)
+        damped = expectation.upper_arm is not None
+        if damped:
+            moved, misfit, others = _damped(problem, values[0], step, along, change)
+        else:
+            moved = np.clip(step + along, -_MOST, _MOST)
         if learning:
             problem.body = problem.body.changed(change, np.linalg.inv(information))
-        problem.stance = problem.stance.moved(np.clip(step + along, -_MOST, _MOST))
-        misfit, others = _misfit(problem, problem.residuals(nothing, still))
+        problem.stance = problem.stance.moved(moved)
+        if not damped:
+            misfit, others = _misfit(problem, problem.residuals(nothing, still))
         problem.pull = 1.0 / (1.0 + (misfit / ROBUST) ** 2)
     return Fit(problem.body, problem.stance, np.linalg.inv(normal), misfit, _cost(misfit, others))
 
 
-def _parts(problem: Problem, before: Vector, step: Vector, along: Vector, change: Vector) -> Vector:
-    """Shares (N, 1) of steps (N, FREEDOMS) that lower the cost most, 1 where the whole one does.
+def _damped(
+    problem: Problem, before: Vector, step: Vector, along: Vector, change: Vector
+) -> tuple[Vector, Vector, Vector]:
+    """Take of steps (N, FREEDOMS) the part that lowers the cost most, the whole where it does.
 
     ``along`` (N, FREEDOMS) is what the change of the body brings with it, always taken whole.
+    Gives what is taken, and there what ``_misfit`` gives.
     """
-    cost = _cost(*_misfit(problem, before))
-    whole = np.clip(step + along, -_MOST, _MOST)
-    rose = _cost(*_misfit(problem, problem.residuals(whole, change))) > cost + WORSE
-    shares = np.ones((len(step), 1))
+    moved = np.clip(step + along, -_MOST, _MOST)
+    misfit, others = _misfit(problem, problem.residuals(moved, change))
+    rose = _cost(misfit, others) > _cost(*_misfit(problem, before)) + WORSE
     if rose.any():
-        some = np.clip(PARTS[:, None, None] * step + along, -_MOST, _MOST)
-        tried = problem.residuals(some, change)
-        best = PARTS[np.argmin(_cost(*_misfit(problem, tried)), axis=0)]
-        shares[rose, 0] = best[rose]
-    return shares
+        tried = np.clip(PARTS[:, None, None] * step + along, -_MOST, _MOST)
+        away, rest = _misfit(problem, problem.residuals(tried, change))
+        best = np.argmin(_cost(away, rest), axis=0)[rose], np.flatnonzero(rose)
+        moved[rose], misfit[rose], others[rose] = tried[best], away[best], rest[best]
+    return moved, misfit, others
 
 
 def _misfit(problem: Problem, values: Vector) -> tuple[Vector, Vector]:
