@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 from coach.domain.movement import Unit
 from coach.review.change import Difference, Summary, Verdict
 from coach.review.history import Series
@@ -20,24 +22,24 @@ def sentence_on(series: Series, result: Summary | None) -> str:
             f"{_told(result.last.value, result.last.error, unit)}. "
             "That is too little to speak of a change."
         )
-    since = f"since the first sessions ({day(result.first.begin)})"
+    begin = f"the first sessions ({day(result.first.begin)})"
     match difference.verdict:
         case Verdict.REAL:
-            return _changed(difference, unit, since)
+            return _changed(difference, unit, begin)
         case Verdict.WITHIN_ERROR | Verdict.TOO_FEW:
-            return f"No change {since} that is larger than the error of measuring."
+            return f"Since {begin} there is no change larger than the error of measuring."
 
 
-def _changed(difference: Difference, unit: Unit, since: str) -> str:
+def _changed(difference: Difference, unit: Unit, begin: str) -> str:
     further = difference.change * unit.sign > 0
     if unit is Unit.DEGREES:
-        size = with_error(abs(difference.change), difference.error, unit)
+        size = with_error(abs(difference.change), math.ceil(difference.error), unit)
         way = "further" if further else "less far"
-        told = f"The arm goes {size} {way} {since}"
+        told = f"The arm goes {size} {way} than in {begin}"
     else:
         size = with_error(abs(difference.change), difference.error, unit)
         way = "higher" if further else "less high"
-        told = f"The hand goes {size} of the back's length {way} {since}"
+        told = f"The hand goes {size} of the back's length {way} than in {begin}"
     ask = "" if further else " Show this to your therapist."
     return f"{told}. That is more than the error of measuring.{ask}"
 
@@ -45,4 +47,5 @@ def _changed(difference: Difference, unit: Unit, since: str) -> str:
 def _told(value: float, error: float, unit: Unit) -> str:
     if unit is Unit.RATIO:
         return f"the thumb reached {reach_band(value, error).words}"
-    return with_error(value, error, unit)
+    # Rounded up, as everywhere in the patient's window.
+    return with_error(value, math.ceil(error), unit)

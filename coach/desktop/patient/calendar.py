@@ -1,0 +1,158 @@
+"""Twelve weeks as cells, a day each; what a cell says is in its shape, not in its colour alone."""
+
+from __future__ import annotations
+
+from typing import assert_never
+
+from PyQt6.QtCore import QCoreApplication, QPointF, QRectF, Qt
+from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PyQt6.QtWidgets import QSizePolicy, QWidget
+
+from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.typeface import font
+from coach.review.diary_entries import Day, Mark
+from coach.review.wording import MONTHS, counted
+
+translate = QCoreApplication.translate
+
+_ROWS = 7
+_LEGEND_ROWS = 3
+_LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
+
+
+class Calendar(QWidget):
+    """A column a week, Monday above; months over the columns, the key to the cells below."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Begin empty."""
+        super().__init__(parent)
+        self._days: tuple[Day, ...] = ()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def show_days(self, days: tuple[Day, ...]) -> None:
+        """Show these days; the first is a Monday."""
+        self._days = days
+        told = [
+            counted(sum(day.mark is mark for day in days), "day") + f": {name(mark)}"
+            for mark in Mark
+            if any(day.mark is mark for day in days)
+        ]
+        self.setAccessibleName(
+            translate("calendar", "The last 12 weeks. {days}").format(days="; ".join(told))
+        )
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        if not self._days:
+            return
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        window = self.window()
+        letter_px = 0.026 * (self.height() if window is None else window.height())
+        weeks = (len(self._days) + _ROWS - 1) // _ROWS
+        left_px, head_px = 2.6 * letter_px, 1.6 * letter_px
+        foot_px = _LEGEND_ROWS * 1.75 * letter_px
+        step_px = min((self.width() - left_px) / weeks, (self.height() - head_px - foot_px) / _ROWS)
+        painter.setFont(font(letter_px))
+        painter.setPen(QColor(LIGHT.ink))
+        for row in range(_ROWS):
+            place = QRectF(0, head_px + row * step_px, left_px, step_px)
+            painter.drawText(place, _LEFT.value, _weekday(row))
+        month = 0
+        for index, day in enumerate(self._days):
+            column, row = divmod(index, _ROWS)
+            x = left_px + column * step_px
+            if row == 0 and day.on.month != month:
+                month = day.on.month
+                place = QRectF(x, 0, 4 * letter_px, head_px)
+                painter.setPen(QColor(LIGHT.ink))
+                painter.drawText(place, _LEFT.value, MONTHS[month - 1])
+            cell = QRectF(x, head_px + row * step_px, step_px, step_px)
+            _paint_mark(painter, cell, day.mark)
+        self._key(painter, head_px + _ROWS * step_px + 0.4 * letter_px, letter_px)
+        painter.end()
+
+    def _key(self, painter: QPainter, top_px: float, letter_px: float) -> None:
+        across_px = self.width() / 2
+        for index, mark in enumerate(mark for mark in Mark if mark is not Mark.UNKNOWN):
+            row, column = divmod(index, 2)
+            side_px = 1.6 * letter_px
+            x, y = column * across_px, top_px + row * 1.75 * letter_px
+            _paint_mark(painter, QRectF(x, y, side_px, side_px), mark)
+            place = QRectF(x + 1.4 * side_px, y, across_px - 1.4 * side_px, side_px)
+            painter.setPen(QColor(LIGHT.ink))
+            painter.drawText(place, _LEFT.value, name(mark))
+
+
+def name(mark: Mark) -> str:
+    """Name a mark for the patient."""
+    match mark:
+        case Mark.DONE:
+            return translate("calendar", "done")
+        case Mark.PARTLY:
+            return translate("calendar", "partly done")
+        case Mark.LEFT_OUT:
+            return translate("calendar", "nothing done")
+        case Mark.REST:
+            return translate("calendar", "rest day")
+        case Mark.DUE:
+            return translate("calendar", "still to do today")
+        case Mark.UNKNOWN:
+            return translate("calendar", "before the beginning")
+        case _ as never:
+            assert_never(never)
+
+
+def _paint_mark(painter: QPainter, cell: QRectF, mark: Mark) -> None:
+    side = cell.width()
+    inner = cell.adjusted(0.1 * side, 0.1 * side, -0.1 * side, -0.1 * side)
+    thin = QPen(QColor(LIGHT.line), max(1.2, 0.04 * side))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    match mark:
+        case Mark.DONE:
+            painter.fillRect(inner, QColor(LIGHT.accent))
+            painter.setPen(QPen(QColor(LIGHT.on_accent), max(1.6, 0.09 * side)))
+            painter.drawPolyline(
+                QPolygonF(
+                    [
+                        inner.topLeft() + QPointF(x * inner.width(), y * inner.height())
+                        for x, y in ((0.24, 0.52), (0.43, 0.72), (0.78, 0.28))
+                    ]
+                )
+            )
+        case Mark.PARTLY:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(LIGHT.accent))
+            painter.drawPolygon(
+                QPolygonF([inner.bottomLeft(), inner.bottomRight(), inner.topLeft()])
+            )
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setPen(QPen(QColor(LIGHT.accent), max(1.2, 0.05 * side)))
+            painter.drawRect(inner)
+        case Mark.LEFT_OUT:
+            painter.setPen(thin)
+            painter.drawRect(inner)
+        case Mark.REST:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(QColor(LIGHT.line))
+            painter.drawEllipse(cell.center(), 0.12 * side, 0.12 * side)
+        case Mark.DUE:
+            painter.setPen(QPen(QColor(LIGHT.ink), max(2.0, 0.1 * side)))
+            painter.drawRect(inner)
+        case Mark.UNKNOWN:
+            pass
+        case _ as never:
+            assert_never(never)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+
+
+def _weekday(row: int) -> str:
+    return (
+        translate("calendar", "Mon"),
+        translate("calendar", "Tue"),
+        translate("calendar", "Wed"),
+        translate("calendar", "Thu"),
+        translate("calendar", "Fri"),
+        translate("calendar", "Sat"),
+        translate("calendar", "Sun"),
+    )[row]
