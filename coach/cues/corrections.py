@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Final
 
+from coach.counting.task import DEGREES_PER_UNIT
 from coach.cues.happening import Happening
 from coach.domain.progress import Phase
 from coach.domain.reading import Doubt
@@ -22,6 +23,10 @@ BEYOND_DEG: Final = 3.0
 BEYOND_LASTED_S: Final = 0.5
 """Short, since it is the careful side."""
 EASE_AGAIN_S: Final = 5.0
+PACE_S: Final = 0.6
+TOO_FAST_DEG_S: Final = 90.0
+"""Up to the end of a stretch takes two seconds or more (slow stretching is common practice); half a
+turn in that is the limit. Our choice."""
 
 _ARM_AT_WORK: Final = frozenset(
     {
@@ -44,12 +49,14 @@ class Corrections:
     said: tuple[tuple[Doubt, float], ...] = ()
     beyond_since_s: float | None = None
     eased_s: float | None = None
+    pace: tuple[tuple[float, float], ...] = ()
+    """Stamps and values, in degrees or what stands for them, of the last ``PACE_S``."""
 
 
 def watch_doubt(state: Corrections, happening: Happening) -> tuple[Corrections, Doubt | None]:
     """Give the doubt that is to be spoken about now, if there is one."""
     now_s = happening.time_s
-    doubt = happening.reading.doubt if happening.reading else None
+    doubt = happening.reading.doubt if happening.reading else happening.doubt
     if happening.resting or (happening.phase is Phase.RETURNING and doubt in _ARM_AT_WORK):
         return replace(state, watched=()), None
     if doubt is None:
@@ -69,6 +76,22 @@ def watch_doubt(state: Corrections, happening: Happening) -> tuple[Corrections, 
         return state, None
     said[doubt] = now_s
     return replace(state, said=tuple(said.items())), doubt
+
+
+def watch_speed(state: Corrections, happening: Happening) -> tuple[Corrections, bool]:
+    """Tell whether 'slowly' is to be said now: the arm rushes toward its end range."""
+    reading, planned = happening.reading, happening.planned
+    if reading is None or reading.value is None or planned is None or planned.movement is None:
+        return replace(state, pace=()), False
+    unit = planned.movement.unit
+    now_s, value_deg = happening.time_s, reading.value * DEGREES_PER_UNIT[unit]
+    pace = (*(row for row in state.pace if now_s - row[0] <= PACE_S), (now_s, value_deg))
+    state = replace(state, pace=pace)
+    span_s = now_s - pace[0][0]
+    eased = state.eased_s is not None and now_s - state.eased_s < EASE_AGAIN_S
+    if span_s < 0.8 * PACE_S or eased or value_deg - pace[0][1] <= TOO_FAST_DEG_S * span_s:
+        return state, False
+    return replace(state, eased_s=now_s), True
 
 
 def watch_target(state: Corrections, happening: Happening) -> tuple[Corrections, bool]:

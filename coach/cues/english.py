@@ -8,10 +8,12 @@ from __future__ import annotations
 
 from coach.cues.english_doubts import DOUBTS
 from coach.cues.english_exercises import EXERCISES
+from coach.cues.english_programme import PROGRAMME
 
 ENGLISH: dict[str, tuple[str, str]] = {
     **EXERCISES,
     **DOUBTS,
+    **PROGRAMME,
     # Before and after
     "welcome": (
         "Welcome. Do only the exercises your therapist gave you, and only as far as your shoulder "

@@ -5,13 +5,17 @@ from __future__ import annotations
 from typing import Final, assert_never
 
 from coach.cues.happening import Happening
+from coach.cues.pacing import estimate_s
 from coach.cues.wording import (
+    FALLBACK,
     Sentence,
     dose_sentence,
-    movement_sentence,
-    placing_sentence,
+    instructed,
+    placed,
     sentence,
+    telling,
 )
+from coach.domain.agenda import AgendaItem
 from coach.domain.cue import Cue, Urgency
 from coach.domain.moment import Stage
 
@@ -40,17 +44,21 @@ def _said(
     keys: tuple[str, ...]
     match happening.stage:
         case Stage.WELCOME:
-            keys = ("welcome", "caution", "emergency")
+            keys = ("welcome", "caution", "emergency", "start-by-hand")
         case Stage.PAIN_BEFORE:
-            keys = ("pain-before",)
-        case Stage.EXERCISE:
-            if after is not Stage.PAUSED or another:
-                return _introduction(happening, language)
+            keys = ("pain-before", "pain-by-hand")
+        case Stage.PREPARE if happening.item is not None and (after is not Stage.PAUSED or another):
+            return _introduction(happening, happening.item, language)
+        case Stage.EXERCISE if after is Stage.PREPARE:
+            return []
+        case Stage.PREPARE | Stage.EXERCISE:
             keys = ("resumed",)
         case Stage.PAUSED:
-            keys = ("paused",)
+            keys = ("paused-by-hand",)
         case Stage.PAIN_AFTER:
-            keys = ("pain-after",)
+            keys = ("pain-after", "pain-by-hand")
+        case Stage.OFFER:
+            keys = ("offer",)
         case Stage.FINISHED:
             keys = ("finished", "finished-caution")
         case _:
@@ -58,19 +66,49 @@ def _said(
     return [(key, sentence(key, language)) for key in keys]
 
 
-def _introduction(happening: Happening, language: str) -> list[tuple[str, Sentence]]:
-    """Say which exercise, how to stand, what to do, how often and how long."""
-    planned = happening.planned
-    if planned is None:
-        return []
-    side, position = planned.side, planned.position
+def introduction(
+    item: AgendaItem, number: int, count: int, language: str = FALLBACK
+) -> list[tuple[str, Sentence]]:
+    """Say which exercise, how to be placed, what to do, what to mind, how often and how long."""
+    planned, words = item.planned, telling(item.planned, language)
     said = [
-        ("place", placing_sentence(planned.seen_from, side, position, language)),
-        ("do", movement_sentence(planned.movement, side, position, language)),
+        ("place", placed(planned, language)),
+        ("do", instructed(planned, language)),
         ("dose", dose_sentence(planned, language)),
     ]
-    if happening.exercise_count > 1:
-        number, count = happening.exercise_index + 1, happening.exercise_count
-        words = sentence("exercise-number", language, number=number, count=count)
-        said.insert(0, ("exercise-number", words))
+    if words is not None:
+        side = sentence(f"arm.{planned.side.value}", language)
+        said[1:1] = [("title", Sentence(f"{words.title}.", words.title)), ("arm", side)]
+        said += [("by-time", Sentence(each, each)) for each in (words.by_time,) if each]
+        if item.new:
+            said += [("caution", Sentence(each, each)) for each in words.cautions]
+    if item.new:
+        said.append(("signals", sentence("signals", language)))
+    if count > 1:
+        exercise = sentence("exercise-number", language, number=number, count=count)
+        said.insert(0, ("exercise-number", exercise))
     return said
+
+
+def introduction_s(item: AgendaItem) -> float:
+    """Guess how long the introduction takes to speak, in seconds."""
+    said = introduction(item, 1, 2)
+    return sum(
+        estimate_s(words.as_cue(key, Urgency.NORMAL, 0.0, STAGE_FRESH_S)) for key, words in said
+    )
+
+
+def question_s(stage: Stage) -> float:
+    """Guess how long the question about pain takes to speak, in seconds."""
+    first = "pain-before" if stage is Stage.PAIN_BEFORE else "pain-after"
+    said = [sentence(first), sentence("pain-by-hand")]
+    return 1.0 + sum(
+        estimate_s(words.as_cue(first, Urgency.NORMAL, 0.0, STAGE_FRESH_S)) for words in said
+    )
+
+
+def _introduction(
+    happening: Happening, item: AgendaItem, language: str
+) -> list[tuple[str, Sentence]]:
+    number, count = happening.exercise_index + 1, happening.exercise_count
+    return introduction(item, number, count, language)

@@ -10,13 +10,14 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from typing import Final, assert_never
 
-from coach.cues.corrections import Corrections, watch_doubt, watch_target
+from coach.catalogue import safety
+from coach.cues.corrections import Corrections, watch_doubt, watch_speed, watch_target
 from coach.cues.happening import Happening
 from coach.cues.marks import Mark, hold_marks, marks_ahead
 from coach.cues.opening import opening_cues
-from coach.cues.wording import FALLBACK, doubt_sentence, sentence
+from coach.cues.wording import FALLBACK, doubt_sentence, form_sentence, sentence
 from coach.domain.cue import Cue, Urgency
-from coach.domain.moment import Stage
+from coach.domain.moment import Asked, Stage
 from coach.domain.progress import (
     EndedBecause,
     HoldCompleted,
@@ -28,7 +29,10 @@ from coach.domain.progress import (
     ProgressEvent,
     Repetition,
     RepetitionEnded,
+    TimedHold,
+    TimedHoldEnded,
 )
+from coach.form import FormNoticed
 
 NUMBER_STALE_S: Final = 0.4
 LOST_LASTED_S: Final = 1.0
@@ -52,13 +56,14 @@ class Rules:
     lost_said: bool = False
     lost_said_s: float = float("-inf")
     corrections: Corrections = field(default_factory=Corrections)
+    asked: Asked | None = None
 
 
 def advance(state: Rules, happening: Happening) -> tuple[Rules, tuple[Cue, ...]]:
     """Take in one frame's outcome; give what is to be said about it, in order."""
     cues: list[Cue] = []
     if happening.pain_above_limit and not state.pain_above_limit:
-        cues.append(_cue(state, happening.time_s, 15.0, Urgency.URGENT, "pain-limit"))
+        cues += _too_much(state, happening)
     for event in happening.events:
         state, spoken = _event(state, happening, event)
         cues += spoken
@@ -67,16 +72,20 @@ def advance(state: Rules, happening: Happening) -> tuple[Rules, tuple[Cue, ...]]
     state, spoken = _numbers(state, happening)
     cues += spoken
     cues += _again(state, happening)
+    cues += _asked(state, happening)
     cues += opening_cues(
         happening,
         after=state.stage,
         another=happening.exercise_index != state.exercise_index,
         language=state.language,
     )
-    if happening.stage is Stage.EXERCISE and state.stage is Stage.EXERCISE:
+    if happening.stage is Stage.EXERCISE and state.stage is Stage.PREPARE:
+        key = "timed-lead" if _timed(happening) else "in-place"
+        cues.append(_cue(state, happening.time_s, 6.0, Urgency.NORMAL, key))
+    if happening.stage is state.stage and happening.stage in (Stage.EXERCISE, Stage.PREPARE):
         state, spoken = _corrections(state, happening)
         cues += spoken
-    if happening.stage is not Stage.EXERCISE:
+    if happening.stage not in (Stage.EXERCISE, Stage.PREPARE):
         state = replace(state, marks=(), lost_since_s=None, corrections=Corrections())
     return replace(
         state,
@@ -84,7 +93,37 @@ def advance(state: Rules, happening: Happening) -> tuple[Rules, tuple[Cue, ...]]
         exercise_index=happening.exercise_index,
         resting=happening.resting,
         pain_above_limit=happening.pain_above_limit,
+        asked=happening.asked,
     ), tuple(cues)
+
+
+def _timed(happening: Happening) -> bool:
+    return happening.planned is not None and happening.planned.movement is None
+
+
+def _too_much(state: Rules, happening: Happening) -> list[Cue]:
+    if happening.stage is Stage.OFFER:
+        return []  # the offer says it
+    stop = happening.score is not None and happening.score > safety().pain_to_stop
+    key = "pain-stop" if stop else "pain-limit"
+    return [_cue(state, happening.time_s, 15.0, Urgency.URGENT, key)]
+
+
+def _asked(state: Rules, happening: Happening) -> list[Cue]:
+    """Say the number that a raised hand would choose, and the one it chose."""
+    now, before, time_s = happening.asked, state.asked, happening.time_s
+    if now is None:
+        left = state.stage in (Stage.PAIN_BEFORE, Stage.PAIN_AFTER)
+        unanswered = left and happening.score is None and before is not None
+        if unanswered and happening.stage in (Stage.PREPARE, Stage.FINISHED):
+            return [_cue(state, time_s, 8.0, Urgency.NORMAL, "pain-unanswered")]
+        return []
+    if now.chosen is not None and (before is None or before.chosen != now.chosen):
+        words = "pain-chosen"
+        return [_cue(state, time_s, 4.0, Urgency.TIMED, words, number=now.chosen)]
+    if now.offered is not None and (before is None or before.offered != now.offered):
+        return [_cue(state, time_s, 1.0, Urgency.TIMED, f"pain.{now.offered}")]
+    return []
 
 
 def _cue(
@@ -114,14 +153,19 @@ def _event(state: Rules, happening: Happening, event: ProgressEvent) -> tuple[Ru
             return replace(state, marks=()), [_cue(state, time_s, 2.0, Urgency.TIMED, "rest")]
         case RepetitionEnded(repetition=repetition):
             state = replace(state, marks=(), lost_since_s=None, lost_said=False)
-            return state, _ended(state, happening, repetition)
+            steady = _steady(repetition)
+            return state, _ended(state, happening, repetition, steady=steady)
+        case TimedHoldEnded(hold=hold):
+            return replace(state, marks=()), _ended(state, happening, hold, steady=False)
         case PhaseChanged():
             return state, []
         case _:
             assert_never(event)
 
 
-def _ended(state: Rules, happening: Happening, repetition: Repetition) -> list[Cue]:
+def _ended(
+    state: Rules, happening: Happening, repetition: Repetition | TimedHold, *, steady: bool
+) -> list[Cue]:
     now_s, done, asked = (
         happening.time_s,
         happening.repetitions_done,
@@ -134,7 +178,7 @@ def _ended(state: Rules, happening: Happening, repetition: Repetition) -> list[C
             if done >= asked:
                 key = "count-only" if asked == 1 else "count-last"
                 return [_cue(state, now_s, 8.0, Urgency.NORMAL, key, asked=asked)]
-            key = "count-steady" if _steady(repetition) else "count"
+            key = "count-steady" if steady else "count"
             return [_cue(state, now_s, 6.0, Urgency.GENTLE, key, done=done, asked=asked)]
         case EndedBecause.LET_GO | EndedBecause.LOST if happening.stage is not Stage.EXERCISE:
             return []
@@ -157,7 +201,7 @@ def _steady(repetition: Repetition) -> bool:
         for tilt_deg in (repetition.form.trunk_lean_deg, repetition.form.trunk_turn_deg)
         if tilt_deg is not None
     ]
-    return bool(seen) and max(seen) < STEADY_DEG
+    return bool(seen) and max(seen) < STEADY_DEG and not repetition.faults
 
 
 def _lost(state: Rules, happening: Happening) -> tuple[Rules, list[Cue]]:
@@ -202,8 +246,23 @@ def _corrections(state: Rules, happening: Happening) -> tuple[Rules, list[Cue]]:
     corrections, beyond = watch_target(state.corrections, happening)
     if beyond:
         cues.append(_cue(state, happening.time_s, 1.5, Urgency.URGENT, "ease-off"))
-    corrections, doubt = watch_doubt(corrections, happening)
+    corrections, rushes = watch_speed(corrections, happening)
+    if rushes and not beyond:
+        cues.append(_cue(state, happening.time_s, 1.0, Urgency.URGENT, "slowly"))
     planned = happening.planned
+    if planned is not None:
+        for event in happening.form:
+            if isinstance(event, FormNoticed):
+                words = form_sentence(event.fault, planned.position, state.language)
+                key = f"correct.{event.fault.value}"
+                cues.append(words.as_cue(key, Urgency.NORMAL, happening.time_s, 3.0))
+            else:
+                cue = _cue(state, happening.time_s, 2.0, Urgency.GENTLE, "form.mended")
+                cues.append(cue)
+        if happening.wrong_arm:
+            key = f"wrong-arm.{planned.side.value}"
+            cues.append(_cue(state, happening.time_s, 3.0, Urgency.NORMAL, key))
+    corrections, doubt = watch_doubt(corrections, happening)
     if doubt is not None and planned is not None:
         words = doubt_sentence(doubt, planned.side, planned.position, state.language)
         key = f"correct.{doubt.value}"

@@ -9,8 +9,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
+from coach.catalogue import catalogue
 from coach.cues.english import ENGLISH
 from coach.domain.cue import Cue, Urgency
+from coach.domain.exercise import Telling
+from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PlannedExercise
 from coach.domain.reading import Doubt
@@ -59,6 +62,38 @@ def movement_sentence(
 ) -> Sentence:
     """Say what to do with the arm."""
     return sentence(_chosen(f"do.{movement.value}", position, side), language)
+
+
+def telling(planned: PlannedExercise, language: str = FALLBACK) -> Telling | None:
+    """Give the catalogue's words for the exercise; None for a bare movement."""
+    exercise = catalogue().by_name.get(planned.exercise or "")
+    if exercise is None:
+        return None
+    return exercise.telling.get(language) or exercise.telling[FALLBACK]
+
+
+def placed(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
+    """Say where the laptop goes and how to be placed before it."""
+    words = telling(planned, language)
+    if words is not None:
+        return Sentence(*words.laptop)
+    return placing_sentence(planned.seen_from, planned.side, planned.position, language)
+
+
+def instructed(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
+    """Say what to do."""
+    words = telling(planned, language)
+    if words is not None:
+        return Sentence(words.spoken, words.short)
+    return movement_sentence(planned.measured, planned.side, planned.position, language)
+
+
+def form_sentence(fault: FormFault, position: Position, language: str = FALLBACK) -> Sentence:
+    """Say what is wrong with the form, and what to do about it."""
+    lying = f"form.{fault.value}.lying"
+    if position.lying and lying in TABLES[FALLBACK]:
+        return sentence(lying, language)
+    return sentence(f"form.{fault.value}", language)
 
 
 def dose_sentence(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:

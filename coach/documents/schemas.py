@@ -18,13 +18,13 @@ DRAFT = "https://json-schema.org/draft/2020-12/schema"
 
 
 def plan_schema() -> dict[str, Any]:
-    """Give the JSON Schema (2020-12) of a plan file, version 1."""
-    return _schema(Plan, "plan:1", "Plan of shoulder exercises")
+    """Give the JSON Schema (2020-12) of a plan file, version 2."""
+    return _schema(Plan, "plan:2", "Plan of shoulder exercises")
 
 
 def session_schema() -> dict[str, Any]:
-    """Give the JSON Schema (2020-12) of ``session.json`` in a session file, version 2."""
-    return _schema(SessionDocument, "session:2", "One sitting of shoulder exercises")
+    """Give the JSON Schema (2020-12) of ``session.json`` in a session file, version 3."""
+    return _schema(SessionDocument, "session:3", "One sitting of shoulder exercises")
 
 
 def exercise_schema() -> dict[str, Any]:
@@ -34,8 +34,8 @@ def exercise_schema() -> dict[str, Any]:
 
 SCHEMAS = {
     "exercise-1.schema.json": exercise_schema,
-    "plan-1.schema.json": plan_schema,
-    "session-2.schema.json": session_schema,
+    "plan-2.schema.json": plan_schema,
+    "session-3.schema.json": session_schema,
 }
 """File names in ``docs/schemas`` and what makes them; those of older versions stay as they were."""
 

@@ -7,9 +7,10 @@ from typing import Any
 
 import msgspec
 
+from coach.documents.plan import upgraded_plan
 from coach.documents.refusal import convert
 from coach.documents.strict_json import parse_json
-from coach.documents.versions import Upgrade, upgraded
+from coach.documents.versions import Upgrade, each, refusing, upgraded
 from coach.domain.fault import Fault
 from coach.domain.reading import Form
 from coach.domain.session import ExerciseRecord, SessionDocument
@@ -27,44 +28,49 @@ def upgraded_repetition(raw: dict[str, Any]) -> dict[str, Any]:
 
     What does not fit version 1 is left for the check of version 2 to refuse.
     """
-    known = _refusing(raw, *_NEW_NAMES.values(), "unit")
+    known = refusing(raw, *_NEW_NAMES.values(), "unit", version=2)
     if isinstance(form := raw.get("form"), dict):
-        known["form"] = _refusing(form, *Form.__struct_fields__[3:])
+        known["form"] = refusing(form, *Form.__struct_fields__[3:], version=2)
     return {_NEW_NAMES.get(name, name): value for name, value in known.items()}
 
 
-def _refusing(raw: dict[str, Any], *names: str) -> dict[str, Any]:
-    """Give fields that came with version 2 names that it will refuse."""
-    return {f"{n} of version 2" if n in names else n: value for n, value in raw.items()}
-
-
 def _from_1(raw: dict[str, Any]) -> dict[str, Any]:
-    upgraded = raw | _each(raw, "exercises", _exercise_from_1) | {"version": 2}
+    def exercise(old: dict[str, Any]) -> dict[str, Any]:
+        known = refusing(old, "position", "calibration", version=2)
+        return known | each(old, "repetitions", upgraded_repetition)
+
+    def planned(old: dict[str, Any]) -> dict[str, Any]:
+        return refusing(old, "position", version=2)
+
+    upgraded = raw | each(raw, "exercises", exercise) | {"version": 2}
     if isinstance(plan := raw.get("plan"), dict):
-        upgraded["plan"] = plan | _each(plan, "exercises", lambda e: _refusing(e, "position"))
+        upgraded["plan"] = plan | each(plan, "exercises", planned)
     return upgraded
 
 
-def _exercise_from_1(raw: dict[str, Any]) -> dict[str, Any]:
-    known = _refusing(raw, "position", "calibration")
-    return known | _each(raw, "repetitions", upgraded_repetition)
+def _from_2(raw: dict[str, Any]) -> dict[str, Any]:
+    def repetition(old: dict[str, Any]) -> dict[str, Any]:
+        return refusing(old, "faults", version=3)
+
+    def exercise(old: dict[str, Any]) -> dict[str, Any]:
+        known = refusing(old, "exercise", "eased", "offered", "timed", version=3)
+        return known | each(old, "repetitions", repetition)
+
+    upgraded = raw | each(raw, "exercises", exercise) | {"version": 3}
+    if isinstance(plan := raw.get("plan"), dict):
+        if plan.get("version") != 1:
+            return upgraded | {"plan": refusing(plan, "version", version=3)}
+        upgraded["plan"] = upgraded_plan(plan)
+    return upgraded
 
 
-def _each(raw: dict[str, Any], name: str, upgrade: Upgrade) -> dict[str, Any]:
-    """Give the list of that name with each of its objects upgraded, nothing if it is no list."""
-    entries = raw.get(name)
-    if not isinstance(entries, list):
-        return {}
-    return {name: [upgrade(entry) if isinstance(entry, dict) else entry for entry in entries]}
-
-
-_UPGRADES: dict[int, Upgrade] = {1: _from_1}
+_UPGRADES: dict[int, Upgrade] = {1: _from_1, 2: _from_2}
 
 
 def read_session_document(data: bytes, where: str) -> SessionDocument:
     """Read a session document of any known version; ``where`` names it in a ``Fault``."""
     raw = parse_json(data, where, MAX_SESSION_BYTES)
-    raw = upgraded(raw, name="shoulder-session", newest=2, upgrades=_UPGRADES, where=where)
+    raw = upgraded(raw, name="shoulder-session", newest=3, upgrades=_UPGRADES, where=where)
     document = convert(raw, SessionDocument, where)
     if contradiction := _contradiction(document):
         raise Fault(f"{where} contradicts itself: {contradiction}; ask for a new file.")
@@ -96,7 +102,16 @@ def _contradiction(document: SessionDocument) -> str | None:
 def _contradiction_in(record: ExerciseRecord) -> str | None:
     if record.ended_s < record.started_s:
         return "it ends before it starts"
-    unit = record.movement.unit
+    if record.movement is None and record.exercise is None:
+        return "it has neither an exercise nor a movement"
+    if record.movement is None and record.repetitions:
+        return "it has measured repetitions without a movement"
+    for hold in record.timed:
+        if hold.end_s < hold.start_s or hold.held_s > hold.end_s - hold.start_s + ROUNDING_S:
+            return f"timed hold {hold.number} was held for longer than it lasted"
+        if not record.started_s - ROUNDING_S <= hold.start_s <= record.ended_s + ROUNDING_S:
+            return f"timed hold {hold.number} starts outside the exercise"
+    unit = None if record.movement is None else record.movement.unit
     for repetition in record.repetitions:
         number = repetition.number
         if repetition.unit is not unit:

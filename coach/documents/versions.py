@@ -40,3 +40,16 @@ def upgraded(
         document = upgrades[version](document)
         version += 1
     return document
+
+
+def refusing(raw: dict[str, Any], *names: str, version: int) -> dict[str, Any]:
+    """Give fields that came with ``version`` names which the check of it will refuse."""
+    return {f"{n} of version {version}" if n in names else n: value for n, value in raw.items()}
+
+
+def each(raw: dict[str, Any], name: str, change: Upgrade) -> dict[str, Any]:
+    """Give the list of that name with each of its objects changed, nothing if it is no list."""
+    entries = raw.get(name)
+    if not isinstance(entries, list):
+        return {}
+    return {name: [change(entry) if isinstance(entry, dict) else entry for entry in entries]}

@@ -135,6 +135,8 @@ def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
         by_kind: dict[_Kind, list[ExerciseRecord]] = {}
         for record in document.exercises:
             definitions = document.software.definitions
+            if record.movement is None:
+                continue  # timed only: nothing was measured
             kind = (record.movement, record.side, record.position, definitions)
             by_kind.setdefault(kind, []).append(record)
         for key, records in by_kind.items():

@@ -11,15 +11,16 @@ from msgspec.structs import replace
 from coach.documents.landmarks import landmark_text
 from coach.documents.readings import HEADER
 from coach.domain.fault import Fault
-from coach.domain.movement import Position, View
-from coach.domain.plan import Plan
-from coach.domain.progress import Repetition
+from coach.domain.movement import Movement, Position, View
+from coach.domain.plan import PlannedExercise
+from coach.domain.progress import Repetition, TimedHold
 from coach.domain.reading import Calibration
 from coach.domain.session import Camera, ExerciseRecord, SessionDocument, SessionEnd
 from coach.session.entries import (
     Asked,
     Calibrated,
     CameraCounts,
+    EasierOffered,
     Entry,
     ExerciseEnded,
     ExerciseStarted,
@@ -29,6 +30,7 @@ from coach.session.entries import (
     RepetitionDone,
     SessionEnded,
     SessionOpened,
+    TimedHoldDone,
 )
 
 
@@ -55,6 +57,10 @@ class _Record:
     ended_s: float | None = None
     ended_because: SessionEnd = SessionEnd.INTERRUPTED
     repetitions: list[Repetition] = field(default_factory=list)
+    timed: list[TimedHold] = field(default_factory=list)
+    exercise: str | None = None
+    movement: Movement | None = None
+    offered: str | None = None
     pain_before: int | None = None
     pain_after: int | None = None
     touched: bool = False
@@ -80,7 +86,7 @@ class _Builder:
     def __init__(self, opened: SessionOpened) -> None:
         self.opened = opened
         self.camera: Camera = opened.camera
-        self.records: dict[int, _Record] = {}
+        self.records: dict[tuple[int, bool], _Record] = {}
         self.readings = [HEADER]
         self.landmarks: list[str] = []
         self.last_s = 0.0
@@ -94,20 +100,27 @@ class _Builder:
             case SessionOpened():
                 raise Fault("The session's journal begins twice, so no session can be made of it.")
             case ExerciseStarted():
-                record = self._record(entry.planned_index, entry.time_s)
+                record = self._record(entry.planned_index, entry.time_s, entry.eased)
                 record.started_s, record.touched = entry.time_s, True
                 record.view, record.position = entry.view, entry.position
+                record.exercise, record.movement = entry.exercise, entry.movement
             case Calibrated():
-                record = self._record(entry.planned_index, entry.time_s)
+                record = self._record(entry.planned_index, entry.time_s, entry.eased)
                 record.calibration, record.touched = entry.calibration, True
             case PainGiven():
                 self._pain(entry)
             case RepetitionDone():
-                record = self._record(entry.planned_index, entry.time_s)
+                record = self._record(entry.planned_index, entry.time_s, entry.eased)
                 record.repetitions.append(entry.repetition)
                 record.touched = True
+            case TimedHoldDone():
+                record = self._record(entry.planned_index, entry.time_s, entry.eased)
+                record.timed.append(entry.hold)
+                record.touched = True
+            case EasierOffered():
+                self._record(entry.planned_index, entry.time_s, False).offered = entry.exercise
             case ExerciseEnded():
-                record = self._record(entry.planned_index, entry.time_s)
+                record = self._record(entry.planned_index, entry.time_s, entry.eased)
                 record.ended_s, record.ended_because = entry.time_s, entry.ended_because
                 record.touched = True
             case ReadingRows():
@@ -124,9 +137,10 @@ class _Builder:
                 assert_never(entry)
 
     def result(self) -> Assembled:
-        touched = {index: r for index, r in self.records.items() if r.touched}
         exercises = tuple(
-            self._exercise(self.opened.plan, index, record) for index, record in touched.items()
+            self._exercise(self.opened.plan.exercises[index], index, eased, record)
+            for (index, eased), record in self.records.items()
+            if record.touched
         )
         latest_s = max([self.last_s, *(exercise.ended_s for exercise in exercises)])
         document = SessionDocument(
@@ -146,26 +160,30 @@ class _Builder:
             landmark_text("".join(self.landmarks)).encode(),
         )
 
-    def _record(self, planned_index: int, time_s: float) -> _Record:
+    def _record(self, planned_index: int, time_s: float, eased: bool) -> _Record:
         if planned_index >= len(self.opened.plan.exercises):
             raise Fault("The session's journal tells of an exercise that is not in its plan.")
-        return self.records.setdefault(planned_index, _Record(started_s=time_s))
+        return self.records.setdefault((planned_index, eased), _Record(started_s=time_s))
 
     def _pain(self, given: PainGiven) -> None:
         if given.asked is Asked.AT_END or given.planned_index is None:
             self.pain_at_end = given.score
         elif given.asked is Asked.BEFORE:
-            self._record(given.planned_index, given.time_s).pain_before = given.score
+            self._record(given.planned_index, given.time_s, given.eased).pain_before = given.score
         else:
-            self._record(given.planned_index, given.time_s).pain_after = given.score
+            self._record(given.planned_index, given.time_s, given.eased).pain_after = given.score
 
-    def _exercise(self, plan: Plan, index: int, record: _Record) -> ExerciseRecord:
-        planned = plan.exercises[index]
+    def _exercise(
+        self, planned: PlannedExercise, index: int, eased: bool, record: _Record
+    ) -> ExerciseRecord:
         ended_s = self.last_s if record.ended_s is None else record.ended_s
-        holds = record.repetitions
+        holds: list[Repetition | TimedHold] = [*record.repetitions, *record.timed]
         return ExerciseRecord(
             planned_index=index,
-            movement=planned.movement,
+            exercise=record.exercise if eased else planned.exercise,
+            eased=eased,
+            offered=record.offered,
+            movement=record.movement if eased else planned.movement,
             side=planned.side,
             view=record.view or planned.seen_from,
             position=record.position or planned.position,
@@ -174,7 +192,8 @@ class _Builder:
             started_s=min([record.started_s, *(hold.start_s for hold in holds)]),
             ended_s=max([ended_s, *(hold.end_s for hold in holds)]),
             ended_because=record.ended_because,
-            repetitions=tuple(holds),
+            repetitions=tuple(record.repetitions),
+            timed=tuple(record.timed),
             pain_before=record.pain_before,
             pain_after=record.pain_after,
         )

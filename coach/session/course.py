@@ -12,6 +12,7 @@ from typing import assert_never
 from msgspec.structs import replace as replace_struct
 
 from coach.documents.rounding import rounded
+from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Order, Stage
 from coach.domain.plan import Plan
 from coach.domain.progress import (
@@ -20,11 +21,13 @@ from coach.domain.progress import (
     ProgressEvent,
     Repetition,
     RepetitionEnded,
+    TimedHoldEnded,
 )
 from coach.domain.reading import Calibration
 from coach.domain.session import SessionEnd
 from coach.session import moves
-from coach.session.entries import Calibrated, RepetitionDone
+from coach.session.agenda import whole
+from coach.session.entries import Calibrated, Fact, RepetitionDone, TimedHoldDone
 from coach.session.state import Course, Step
 
 __all__ = [
@@ -44,9 +47,12 @@ EXTRA_TRIES = 3
 lets go that often should not be kept trying. Our choice; holds lost from sight do not count."""
 
 
-def begin(plan: Plan, time_s: float) -> Course:
-    """Open a sitting at frame stamp ``time_s``, from which all facts count."""
-    return Course(plan=plan, started_s=time_s)
+def begin(plan: Plan, time_s: float, items: tuple[AgendaItem, ...] = ()) -> Course:
+    """Open a sitting at frame stamp ``time_s``, from which all facts count.
+
+    ``items`` are what is due, by default the whole plan.
+    """
+    return Course(plan=plan, started_s=time_s, items=items or whole(plan))
 
 
 def order(course: Course, time_s: float, given: Order, pain: int | None = None) -> Step:
@@ -60,7 +66,7 @@ def order(course: Course, time_s: float, given: Order, pain: int | None = None) 
             if course.stage is Stage.WELCOME:
                 return replace(course, stage=Stage.PAIN_BEFORE), ()
         case Order.PAUSE:
-            if course.stage in (Stage.PAIN_BEFORE, Stage.EXERCISE, Stage.PAIN_AFTER):
+            if course.stage in moves.PAUSABLE:
                 return replace(course, stage=Stage.PAUSED, left_stage=course.stage), ()
         case Order.RESUME:
             if course.left_stage is not None:
@@ -72,6 +78,12 @@ def order(course: Course, time_s: float, given: Order, pain: int | None = None) 
         case Order.PAIN:
             if pain is not None and 0 <= pain <= 10:
                 return moves.pain(course, time_s, pain)
+        case Order.READY:
+            return moves.ready(course, time_s)
+        case Order.ACCEPT:
+            return moves.accept(course, time_s)
+        case Order.GO_ON:
+            return moves.go_on(course, time_s)
         case _:
             assert_never(given)
     return course, ()
@@ -93,6 +105,8 @@ def progress(course: Course, event: ProgressEvent) -> Step:
         return replace(course, rest_until_s=None), ()
     if isinstance(event, RepetitionEnded):
         return _repetition(course, event)
+    if isinstance(event, TimedHoldEnded):
+        return _timed(course, event)
     return course, ()
 
 
@@ -104,7 +118,8 @@ def calibrated(course: Course, time_s: float, calibration: Calibration) -> Step:
     )
     fact = Calibrated(
         time_s=course.since_start_s(time_s),
-        planned_index=course.exercise_index,
+        planned_index=course.item.planned_index,
+        eased=course.item.eased,
         calibration=replace_struct(rounded(calibration), start_s=start_s, end_s=end_s),
     )
     return course, (fact,)
@@ -123,17 +138,44 @@ def end_input(course: Course, time_s: float) -> Step:
 
 
 def _repetition(course: Course, event: RepetitionEnded) -> Step:
-    planned = course.plan.exercises[course.exercise_index]
+    item = course.item
     repetition = _since_start(event.repetition, course)
     now_s = course.since_start_s(event.time_s)
-    fact = RepetitionDone(time_s=now_s, planned_index=course.exercise_index, repetition=repetition)
-    why = repetition.ended_because
+    fact = RepetitionDone(
+        time_s=now_s,
+        planned_index=item.planned_index,
+        repetition=repetition,
+        eased=item.eased,
+    )
+    course = replace(course, repetitions=(*course.repetitions, repetition))
+    return _after_hold(course, event.time_s, repetition.ended_because, fact)
+
+
+def _timed(course: Course, event: TimedHoldEnded) -> Step:
+    item, hold = course.item, event.hold
+    hold = replace_struct(
+        hold,
+        start_s=course.since_start_s(hold.start_s),
+        end_s=course.since_start_s(hold.end_s),
+        held_s=round(hold.held_s, 3),
+    )
+    fact = TimedHoldDone(
+        time_s=course.since_start_s(event.time_s),
+        planned_index=item.planned_index,
+        hold=hold,
+        eased=item.eased,
+    )
+    course = replace(course, timed=(*course.timed, hold))
+    return _after_hold(course, event.time_s, hold.ended_because, fact)
+
+
+def _after_hold(course: Course, time_s: float, why: EndedBecause, fact: Fact) -> Step:
+    planned = course.item.planned
     rests = why in (EndedBecause.COMPLETED, EndedBecause.LET_GO)
     course = replace(
-        course,
-        repetitions=(*course.repetitions, repetition),
-        rest_until_s=event.time_s + planned.rest_s if rests and planned.rest_s > 0 else None,
+        course, rest_until_s=time_s + planned.rest_s if rests and planned.rest_s > 0 else None
     )
+    now_s = course.since_start_s(time_s)
     let_go = sum(r.ended_because is EndedBecause.LET_GO for r in course.repetitions)
     if course.completed >= planned.repetitions:
         ended, facts = moves.end_exercise(course, now_s, SessionEnd.COMPLETED)

@@ -1,6 +1,7 @@
 """What a session's journal is made of, in the order in which it happens.
 
-Every ``time_s`` is in seconds since the start of the session.
+Every ``time_s`` is in seconds since the start of the session. ``planned_index`` counts in the
+plan; ``eased`` tells the easier neighbour that was done in an exercise's place from itself.
 """
 
 from __future__ import annotations
@@ -11,9 +12,10 @@ from typing import Annotated, Literal
 import msgspec
 from msgspec import Meta
 
-from coach.domain.movement import Position, View
+from coach.domain.exercise import Slug
+from coach.domain.movement import Movement, Position, View
 from coach.domain.plan import PainScore, Plan, Seconds
-from coach.domain.progress import Repetition
+from coach.domain.progress import Repetition, TimedHold
 from coach.domain.reading import Calibration
 from coach.domain.session import Camera, Count, SessionEnd, SessionId, Software, WallTime
 
@@ -32,7 +34,7 @@ class SessionOpened(msgspec.Struct, frozen=True, kw_only=True, tag="opened"):
     """The first entry: everything that is known before anything happens."""
 
     format: Literal["shoulder-journal"] = "shoulder-journal"
-    version: Literal[2] = 2
+    version: Literal[3] = 3
     session_id: SessionId
     started_at: WallTime
     software: Software
@@ -41,12 +43,15 @@ class SessionOpened(msgspec.Struct, frozen=True, kw_only=True, tag="opened"):
 
 
 class ExerciseStarted(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-started"):
-    """An exercise of the plan began to be measured."""
+    """An exercise began to be measured or timed; of an eased one, which and what is measured."""
 
     time_s: Seconds
     planned_index: PlannedIndex
     view: View
     position: Position = Position.STANDING
+    eased: bool = False
+    exercise: Slug | None = None
+    movement: Movement | None = None
 
 
 class PainGiven(msgspec.Struct, frozen=True, kw_only=True, tag="pain"):
@@ -56,6 +61,7 @@ class PainGiven(msgspec.Struct, frozen=True, kw_only=True, tag="pain"):
     asked: Asked
     score: PainScore
     planned_index: PlannedIndex | None = None
+    eased: bool = False
 
 
 class Calibrated(msgspec.Struct, frozen=True, kw_only=True, tag="calibrated"):
@@ -64,6 +70,7 @@ class Calibrated(msgspec.Struct, frozen=True, kw_only=True, tag="calibrated"):
     time_s: Seconds
     planned_index: PlannedIndex
     calibration: Calibration
+    eased: bool = False
 
 
 class RepetitionDone(msgspec.Struct, frozen=True, kw_only=True, tag="repetition"):
@@ -72,6 +79,24 @@ class RepetitionDone(msgspec.Struct, frozen=True, kw_only=True, tag="repetition"
     time_s: Seconds
     planned_index: PlannedIndex
     repetition: Repetition
+    eased: bool = False
+
+
+class TimedHoldDone(msgspec.Struct, frozen=True, kw_only=True, tag="timed-hold"):
+    """A timed hold is over, completed or not; its times count from the session's start."""
+
+    time_s: Seconds
+    planned_index: PlannedIndex
+    hold: TimedHold
+    eased: bool = False
+
+
+class EasierOffered(msgspec.Struct, frozen=True, kw_only=True, tag="easier-offered"):
+    """After too much pain, the easier neighbour was offered."""
+
+    time_s: Seconds
+    planned_index: PlannedIndex
+    exercise: Slug
 
 
 class ExerciseEnded(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-ended"):
@@ -80,6 +105,7 @@ class ExerciseEnded(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-end
     time_s: Seconds
     planned_index: PlannedIndex
     ended_because: SessionEnd
+    eased: bool = False
 
 
 class ReadingRows(msgspec.Struct, frozen=True, kw_only=True, tag="readings"):
@@ -117,6 +143,8 @@ Entry = (
     | Calibrated
     | PainGiven
     | RepetitionDone
+    | TimedHoldDone
+    | EasierOffered
     | ExerciseEnded
     | ReadingRows
     | LandmarkRows
@@ -124,5 +152,14 @@ Entry = (
     | SessionEnded
 )
 
-Fact = ExerciseStarted | Calibrated | PainGiven | RepetitionDone | ExerciseEnded | SessionEnded
+Fact = (
+    ExerciseStarted
+    | Calibrated
+    | PainGiven
+    | RepetitionDone
+    | TimedHoldDone
+    | EasierOffered
+    | ExerciseEnded
+    | SessionEnded
+)
 """What the course of a session adds; the rest comes from the frames."""

@@ -4,10 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from msgspec.structs import replace as msgspec_replace
+
+from coach.catalogue import safety
+from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Stage
 from coach.domain.session import SessionEnd
 from coach.session.entries import (
     Asked,
+    EasierOffered,
     ExerciseEnded,
     ExerciseStarted,
     Fact,
@@ -16,74 +21,150 @@ from coach.session.entries import (
 )
 from coach.session.state import Course, Step
 
+PAUSABLE = (Stage.PAIN_BEFORE, Stage.PREPARE, Stage.EXERCISE, Stage.PAIN_AFTER, Stage.OFFER)
+
 
 def pain(course: Course, time_s: float, score: int) -> Step:
     """Take in a score given at this instant."""
     now_s = course.since_start_s(time_s)
-    index = course.exercise_index
-    above = score > course.plan.exercises[index].pain_limit
-    match course.working_stage:
-        case Stage.PAIN_BEFORE:
+    index, item = course.exercise_index, course.item
+    stage = course.working_stage
+    after = PainGiven(
+        time_s=now_s,
+        asked=Asked.AFTER,
+        score=score,
+        planned_index=item.planned_index,
+        eased=item.eased,
+    )
+    known = replace(course, score=score)
+    match stage:
+        case Stage.PAIN_BEFORE | Stage.PREPARE if score > safety().pain_to_stop:
+            before = msgspec_replace(after, asked=Asked.BEFORE)
+            ended = _ended(course, now_s, SessionEnd.PAIN)
+            stopped, facts = finish(known, now_s, SessionEnd.PAIN, score)
+            return replace(stopped, stopped_by_pain=True), (before, ended, *facts)
+        case Stage.PAIN_BEFORE | Stage.PREPARE:
             return enter(replace(course, left_stage=None), now_s, index, score)
-        case Stage.EXERCISE if above:
-            after = PainGiven(time_s=now_s, asked=Asked.AFTER, score=score, planned_index=index)
-            ended = ExerciseEnded(time_s=now_s, planned_index=index, ended_because=SessionEnd.PAIN)
-            moved, facts = enter(replace(course, stopped_by_pain=True), now_s, index + 1, score)
+        case Stage.EXERCISE if score > item.planned.pain_limit:
+            ended = _ended(course, now_s, SessionEnd.PAIN)
+            moved, facts = _too_much(replace(known, stopped_by_pain=True), now_s, score)
             return moved, (ended, after, *facts)
+        case Stage.PAIN_AFTER if score > safety().pain_to_stop:
+            stopped, facts = finish(known, now_s, SessionEnd.PAIN, score)
+            return replace(stopped, stopped_by_pain=True), (after, *facts)
+        case Stage.PAIN_AFTER if score > item.planned.pain_limit:
+            moved, facts = _too_much(known, now_s, score)
+            return moved, (after, *facts)
         case Stage.PAIN_AFTER:
-            after = PainGiven(time_s=now_s, asked=Asked.AFTER, score=score, planned_index=index)
             moved, facts = enter(course, now_s, index + 1, score)
             return moved, (after, *facts)
         case Stage.FINISHED if course.pain_at_end is None:
             at_end = PainGiven(time_s=now_s, asked=Asked.AT_END, score=score)
-            return replace(course, pain_at_end=score), (at_end,)
+            return replace(course, pain_at_end=score, score=score), (at_end,)
         case _:
             return course, ()
+
+
+def _too_much(course: Course, now_s: float, score: int) -> Step:
+    """Go on after a pain above the exercise's limit: to the end, to an offer, or to the next."""
+    if score > safety().pain_to_stop:
+        return finish(course, now_s, SessionEnd.PAIN, score)
+    item = course.item
+    if item.easier is None or item.easier.exercise is None or item.eased:
+        return enter(course, now_s, course.exercise_index + 1, score)
+    offered = EasierOffered(
+        time_s=now_s, planned_index=item.planned_index, exercise=item.easier.exercise
+    )
+    return replace(course, stage=Stage.OFFER, left_stage=None, rest_until_s=None), (offered,)
+
+
+def accept(course: Course, time_s: float) -> Step:
+    """Take the easier exercise: the pain is asked for anew before it."""
+    if course.working_stage is not Stage.OFFER or course.item.easier is None:
+        return course, ()
+    index = course.exercise_index + 1
+    eased = AgendaItem(course.item.planned_index, course.item.easier, eased=True, new=True)
+    items = (*course.items[:index], eased, *course.items[index:])
+    return enter(replace(course, items=items), course.since_start_s(time_s), index, None)
+
+
+def go_on(course: Course, time_s: float) -> Step:
+    """Go on without an answer."""
+    now_s = course.since_start_s(time_s)
+    match course.working_stage:
+        case Stage.PAIN_BEFORE:
+            return replace(course, stage=Stage.PREPARE, left_stage=None, score=None), ()
+        case Stage.PAIN_AFTER:
+            return enter(course, now_s, course.exercise_index + 1, None, asked=True)
+        case Stage.OFFER:
+            return enter(course, now_s, course.exercise_index + 1, course.score)
+        case _:
+            return course, ()
+
+
+def ready(course: Course, time_s: float) -> Step:
+    """Begin the exercise: the person is in place."""
+    if course.stage is not Stage.PREPARE:
+        return course, ()
+    item = course.item
+    started = ExerciseStarted(
+        time_s=course.since_start_s(time_s),
+        planned_index=item.planned_index,
+        view=item.planned.seen_from,
+        position=item.planned.position,
+        eased=item.eased,
+        exercise=item.planned.exercise,
+        movement=item.planned.movement,
+    )
+    return replace(course, stage=Stage.EXERCISE), (started,)
 
 
 def skip(course: Course, time_s: float) -> Step:
     """Leave the present question or exercise out."""
     now_s = course.since_start_s(time_s)
     match course.working_stage:
-        case Stage.PAIN_BEFORE:
-            skipped = ExerciseEnded(
-                time_s=now_s,
-                planned_index=course.exercise_index,
-                ended_because=SessionEnd.SKIPPED,
-            )
-            moved, facts = enter(course, now_s, course.exercise_index + 1, None)
+        case Stage.PAIN_BEFORE | Stage.PREPARE:
+            skipped = _ended(course, now_s, SessionEnd.SKIPPED)
+            moved, facts = enter(course, now_s, course.exercise_index + 1, course.score)
             return moved, (skipped, *facts)
         case Stage.EXERCISE:
             return end_exercise(course, now_s, SessionEnd.SKIPPED)
         case Stage.PAIN_AFTER:
             return enter(course, now_s, course.exercise_index + 1, None)
+        case Stage.OFFER:
+            return go_on(course, time_s)
         case _:
             return course, ()
 
 
-def enter(course: Course, now_s: float, index: int, score: int | None) -> Step:
-    """Go to the exercise at ``index``, or to a later one, with the pain known at this instant."""
+def enter(
+    course: Course, now_s: float, index: int, score: int | None, *, asked: bool = False
+) -> Step:
+    """Go to the exercise at ``index``, or to a later one, with the pain known at this instant.
+
+    Where it is not known it is asked for, unless it has just been ``asked`` without an answer.
+    """
     facts: list[Fact] = []
-    exercises = course.plan.exercises
-    course = replace(course, left_stage=None, rest_until_s=None, repetitions=())
-    while index < len(exercises):
+    course = replace(
+        course, left_stage=None, rest_until_s=None, repetitions=(), timed=(), score=score
+    )
+    while index < len(course.items):
+        course = replace(course, exercise_index=index)
+        item = course.item
         if score is None:
-            return replace(course, stage=Stage.PAIN_BEFORE, exercise_index=index), tuple(facts)
-        planned = exercises[index]
-        facts.append(PainGiven(time_s=now_s, asked=Asked.BEFORE, score=score, planned_index=index))
-        if score <= planned.pain_limit:
-            facts.append(
-                ExerciseStarted(
-                    time_s=now_s,
-                    planned_index=index,
-                    view=planned.seen_from,
-                    position=planned.position,
-                )
-            )
-            return replace(course, stage=Stage.EXERCISE, exercise_index=index), tuple(facts)
-        facts.append(
-            ExerciseEnded(time_s=now_s, planned_index=index, ended_because=SessionEnd.PAIN)
+            stage = Stage.PREPARE if asked else Stage.PAIN_BEFORE
+            return replace(course, stage=stage), tuple(facts)
+        before = PainGiven(
+            time_s=now_s,
+            asked=Asked.BEFORE,
+            score=score,
+            planned_index=item.planned_index,
+            eased=item.eased,
         )
+        facts.append(before)
+        if score <= item.planned.pain_limit:
+            return replace(course, stage=Stage.PREPARE), tuple(facts)
+        facts.append(_ended(course, now_s, SessionEnd.PAIN))
         course = replace(course, stopped_by_pain=True)
         index += 1
     because = SessionEnd.PAIN if course.stopped_by_pain else SessionEnd.COMPLETED
@@ -91,9 +172,16 @@ def enter(course: Course, now_s: float, index: int, score: int | None) -> Step:
     return finished, (*facts, *ending)
 
 
+def _ended(course: Course, now_s: float, because: SessionEnd) -> ExerciseEnded:
+    item = course.item
+    return ExerciseEnded(
+        time_s=now_s, planned_index=item.planned_index, ended_because=because, eased=item.eased
+    )
+
+
 def end_exercise(course: Course, now_s: float, because: SessionEnd) -> Step:
     """Close the present exercise and ask for pain."""
-    ended = ExerciseEnded(time_s=now_s, planned_index=course.exercise_index, ended_because=because)
+    ended = _ended(course, now_s, because)
     course = replace(course, stage=Stage.PAIN_AFTER, left_stage=None, rest_until_s=None)
     return course, (ended,)
 

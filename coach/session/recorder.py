@@ -43,8 +43,9 @@ class Recorder:
         self._frames_seen += 1
         self._frames_lost = frames_lost
         if moment.stage is Stage.EXERCISE:
-            if moment.reading is not None and moment.planned is not None:
-                index, unit = moment.exercise_index, moment.planned.movement.unit
+            planned = moment.planned
+            if moment.reading is not None and planned is not None and planned.movement is not None:
+                index, unit = moment.planned_index, planned.movement.unit
                 self._readings.append(
                     reading_row(time_s, index, moment.phase, moment.reading, unit)
                 )

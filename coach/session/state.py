@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Stage
 from coach.domain.plan import Plan, PlannedExercise
-from coach.domain.progress import EndedBecause, Repetition
+from coach.domain.progress import EndedBecause, Repetition, TimedHold
 from coach.domain.session import SessionEnd
 from coach.session.entries import Fact
 
@@ -17,51 +18,62 @@ class Course:
 
     ::
 
-        WELCOME --START--> PAIN_BEFORE --PAIN--> EXERCISE --all done, tries used, SKIP--> PAIN_AFTER
-                             |   ^                  |                                        |
-                             |   |                  `--PAIN above the limit--.               |
-                             |   |                                           v               |
-                             |   `--no score known-------------- next exercise <--PAIN, SKIP-'
-                             |                                      ^   |   |
-                             `--PAIN above the limit, SKIP----------'   |   `--none left--> FINISHED
-                                                                        |
-                  EXERCISE <--score known and within its limit----------'
+        WELCOME --START--> PAIN_BEFORE --PAIN, GO_ON--> PREPARE --READY--> EXERCISE
+                             ^  |                        ^ |                |    |
+                             |  `---above the limit--.   | |SKIP            |    `--PAIN above the
+                             |                       v   | v                |       limit--.
+        --no score known-----+---------------- next exercise <--PAIN_AFTER<-'all done,     |
+                             |                    |   ^    PAIN, SKIP, GO_ON  tries used,   |
+                             |                    |   |                       SKIP          v
+                             |     none left      v   `---------------GO_ON------------- OFFER
+                             |               FINISHED                                      |
+                             `------------------------------------ACCEPT-------------------'
 
         any but WELCOME --PAUSE--> PAUSED --RESUME--> the same;  any --STOP, input ends--> FINISHED
 
     A score given after an exercise is also the one before the next: nobody is asked twice in a
-    row. An exercise whose pain limit is under the score is passed over as ended by pain, so a high
-    score may end the session. SKIP, STOP and PAIN work in PAUSED as in the stage that was left.
-    Orders that make no sense in a stage change nothing: the same object comes back.
+    row, and who does not answer is not asked again until the next exercise is over. An exercise
+    whose pain limit is under the score is passed over as ended by pain, so a high score may end
+    the session; a score above ``pain_to_stop`` (``coach.catalogue.safety``) ends it at once.
+    OFFER comes only where the exercise has an easier neighbour that was not offered before. SKIP,
+    STOP and PAIN work in PAUSED as in the stage that was left. Orders that make no sense in a
+    stage change nothing: the same object comes back.
 
     ``rest_until_s`` is a frame stamp. Rests run on while paused, and a hold that is begun earlier
-    ends the rest. ``pain_at_end`` is the last score; after STOP it may still be given in FINISHED.
+    ends the rest. ``score`` is the pain as last given; ``pain_at_end`` is the last one; after STOP
+    it may still be given in FINISHED.
     """
 
     plan: Plan
     started_s: float
+    items: tuple[AgendaItem, ...]
     stage: Stage = Stage.WELCOME
     exercise_index: int = 0
     left_stage: Stage | None = None
     rest_until_s: float | None = None
     repetitions: tuple[Repetition, ...] = ()
+    timed: tuple[TimedHold, ...] = ()
+    score: int | None = None
     stopped_by_pain: bool = False
     pain_at_end: int | None = None
     ended_because: SessionEnd | None = None
 
     @property
+    def item(self) -> AgendaItem:
+        """The present exercise; of a finished sitting the last one."""
+        return self.items[min(self.exercise_index, len(self.items) - 1)]
+
+    @property
     def planned(self) -> PlannedExercise | None:
         """The present exercise, None when finished."""
-        if self.stage is Stage.FINISHED:
-            return None
-        return self.plan.exercises[self.exercise_index]
+        return None if self.stage is Stage.FINISHED else self.item.planned
 
     @property
     def following(self) -> PlannedExercise | None:
         """The exercise after the present one."""
-        if self.stage is Stage.FINISHED or self.exercise_index + 1 >= len(self.plan.exercises):
+        if self.stage is Stage.FINISHED or self.exercise_index + 1 >= len(self.items):
             return None
-        return self.plan.exercises[self.exercise_index + 1]
+        return self.items[self.exercise_index + 1].planned
 
     @property
     def working_stage(self) -> Stage:
@@ -76,7 +88,9 @@ class Course:
     @property
     def completed(self) -> int:
         """How many of the present exercise's holds were held as asked."""
-        return sum(r.ended_because is EndedBecause.COMPLETED for r in self.repetitions)
+        measured = (hold.ended_because for hold in self.repetitions)
+        timed = (hold.ended_because for hold in self.timed)
+        return sum(because is EndedBecause.COMPLETED for because in (*measured, *timed))
 
     def rest_remaining_s(self, time_s: float) -> float | None:
         """Seconds until the rest is over, None where none runs."""

@@ -25,7 +25,7 @@ from coach.session.entries import (
     ReadingRows,
     SessionOpened,
 )
-from coach.session.older_entries import from_1
+from coach.session.older_entries import brought_up
 from coach.storage.atomic import make_folder, sync_folder, write_all
 from coach.storage.disk_fault import disk_fault
 
@@ -33,7 +33,7 @@ SUFFIX = ".journal"
 MAX_JOURNAL_BYTES = 1_000_000_000
 
 _HEAD = re.compile(rb"([0-9a-f]{8}) ([0-9]{1,9}) ")
-_VERSION = 2
+_VERSION = 3
 _ROWS = (ReadingRows, LandmarkRows, CameraCounts)
 _decoder: msgspec.json.Decoder[Entry] = msgspec.json.Decoder(Entry)
 _encoder = msgspec.json.Encoder()
@@ -173,7 +173,7 @@ def read_lines(data: bytes, where: str) -> JournalContent:
             version = _version(text, where)
         position = end
         try:
-            entries.append(_decoded_from_1(text) if version == 1 else _decoder.decode(text))
+            entries.append(_decoded(text, version))
         except msgspec.MsgspecError:
             skipped += 1
     return JournalContent(tuple(entries), len(data) - position, skipped)
@@ -191,8 +191,10 @@ def _line_at(data: bytes, position: int) -> tuple[bytes, int] | None:
     return text, end + 1
 
 
-def _decoded_from_1(text: bytes) -> Entry:
-    entry: Entry = msgspec.convert(from_1(msgspec.json.decode(text)), Entry)
+def _decoded(text: bytes, version: int | None) -> Entry:
+    if version is None or version >= _VERSION or version < 1:
+        return _decoder.decode(text)
+    entry: Entry = msgspec.convert(brought_up(msgspec.json.decode(text), version), Entry)
     return entry
 
 

@@ -61,7 +61,7 @@ def test_the_numbers_of_pain() -> None:
     found = safety()
     assert (found.pain_to_stop, found.pain_rise, found.pain_rise_minutes) == (7, 2, 30)
     assert "Michener et al. 2011" in found.pain_rise_source
-    assert "from memory" in found.pain_to_stop_source
+    assert "above 7" in found.pain_to_stop_source
 
 
 @pytest.mark.parametrize(

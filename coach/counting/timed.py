@@ -1,0 +1,96 @@
+"""Holds that are timed without looking at the arm: a lead to get into place, then hold and rest.
+
+The clock is that of the frames. A gap between two steps of more than ``GAP_S`` (a laptop that
+slept, a camera that went away) is not counted as held.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from coach.domain.progress import (
+    EndedBecause,
+    HoldCompleted,
+    HoldStarted,
+    ProgressEvent,
+    TimedHold,
+    TimedHoldEnded,
+)
+
+LEAD_S = 8.0
+"""From the beginning of the exercise to the first hold, to get into the stretch. Our choice."""
+LEAST_REST_S = 4.0
+"""Even where the plan asks for no rest, the next hold is announced and begun anew."""
+GAP_S = 2.0
+
+
+@dataclass(frozen=True, slots=True)
+class Timed:
+    """Immutable. ``wait_s`` is what is left of the lead or the rest; None while a hold runs."""
+
+    hold_s: float
+    repetitions: int
+    rest_s: float
+    time_s: float | None = None
+    wait_s: float | None = LEAD_S
+    start_s: float = 0.0
+    held_s: float = 0.0
+    done: int = 0
+
+    @property
+    def holding(self) -> bool:
+        """Whether a hold is being timed."""
+        return self.wait_s is None
+
+    @property
+    def remaining_s(self) -> float | None:
+        """Seconds of the hold still to come; None outside one."""
+        return max(0.0, self.hold_s - self.held_s) if self.holding else None
+
+
+def begin(hold_s: float, repetitions: int, rest_s: float, done: int = 0) -> Timed:
+    """Before the first step; ``done`` holds are over already."""
+    return Timed(hold_s, repetitions, max(rest_s, LEAST_REST_S), done=done)
+
+
+def advance(state: Timed, time_s: float) -> tuple[Timed, tuple[ProgressEvent, ...]]:
+    """Let time pass up to ``time_s``; what ends in between ends at its own instant."""
+    before_s = time_s if state.time_s is None else state.time_s
+    step_s = time_s - before_s
+    if step_s < 0 or state.done >= state.repetitions:
+        return state, ()
+    state = replace(state, time_s=time_s)
+    if step_s > GAP_S:
+        return state, ()
+    if state.wait_s is not None:
+        left_s = state.wait_s - step_s
+        if left_s > 0:
+            return replace(state, wait_s=left_s), ()
+        start_s = time_s + left_s
+        state = replace(state, wait_s=None, start_s=start_s, held_s=-left_s)
+        return state, (HoldStarted(time_s, start_s),)
+    state = replace(state, held_s=state.held_s + step_s)
+    if state.held_s < state.hold_s:
+        return state, ()
+    over_s = state.held_s - state.hold_s
+    end_s = time_s - over_s
+    ended, number = _ended(state, end_s, EndedBecause.COMPLETED), state.done + 1
+    state = replace(state, wait_s=max(0.0, state.rest_s - over_s), held_s=0.0, done=number)
+    return state, (HoldCompleted(time_s), TimedHoldEnded(time_s, ended))
+
+
+def finish(state: Timed, because: EndedBecause) -> tuple[ProgressEvent, ...]:
+    """Events of stopping now: an open hold ends."""
+    if not state.holding or state.time_s is None:
+        return ()
+    return (TimedHoldEnded(state.time_s, _ended(state, state.time_s, because)),)
+
+
+def _ended(state: Timed, end_s: float, because: EndedBecause) -> TimedHold:
+    return TimedHold(
+        number=state.done + 1,
+        start_s=state.start_s,
+        end_s=end_s,
+        held_s=min(state.held_s, state.hold_s),
+        ended_because=because,
+    )
