@@ -80,15 +80,15 @@ PUBLISHED: dict[Unit, PublishedChange] = {Unit.DEGREES: TVEITA, Unit.RATIO: MITS
 """What a change must pass until the patient's own sessions say better."""
 
 PLACEMENT_SEM: dict[tuple[Movement, Position], float] = {
-    (Movement.ABDUCTION, Position.STANDING): 1.5,
-    (Movement.FLEXION, Position.STANDING): 1.5,
+    (Movement.ABDUCTION, Position.STANDING): 2.0,
+    (Movement.FLEXION, Position.STANDING): 2.5,
     (Movement.FLEXION, Position.SUPINE): 4.0,
-    (Movement.EXTENSION, Position.STANDING): 1.5,
-    (Movement.EXTERNAL_ROTATION_0, Position.SUPINE): 3.5,
+    (Movement.EXTENSION, Position.STANDING): 2.5,
+    (Movement.EXTERNAL_ROTATION_0, Position.SUPINE): 3.0,
     (Movement.EXTERNAL_ROTATION_90, Position.STANDING): 2.5,
 }
-"""Standard error of a hold's value, degrees, between placements of the camera: rendered people seen
-again from elsewhere (docs/measurement.md), rounded up. Where it is not known, the readings' whole
+"""Standard error of a hold's value, degrees, between placements of the camera: 7 to 12 holds of
+rendered tuning people seen by three cameras each (docs/measurement.md), rounded up to halves. Where it is not known, the readings' whole
 error stands in."""
 
 PUBLISHED_CHANGES: tuple[PublishedChange, ...] = (
