@@ -81,7 +81,13 @@ def watch_doubt(state: Corrections, happening: Happening) -> tuple[Corrections, 
 def watch_speed(state: Corrections, happening: Happening) -> tuple[Corrections, bool]:
     """Tell whether 'slowly' is to be said now: the arm rushes toward its end range."""
     reading, planned = happening.reading, happening.planned
-    if reading is None or reading.value is None or planned is None or planned.movement is None:
+    if (
+        reading is None
+        or reading.value is None
+        or planned is None
+        or planned.movement is None
+        or happening.phase is not Phase.MOVING
+    ):
         return replace(state, pace=()), False
     unit = planned.movement.unit
     now_s, value_deg = happening.time_s, reading.value * DEGREES_PER_UNIT[unit]

@@ -248,7 +248,7 @@ def _corrections(state: Rules, happening: Happening) -> tuple[Rules, list[Cue]]:
         cues.append(_cue(state, happening.time_s, 1.5, Urgency.URGENT, "ease-off"))
     corrections, rushes = watch_speed(corrections, happening)
     if rushes and not beyond:
-        cues.append(_cue(state, happening.time_s, 1.0, Urgency.URGENT, "slowly"))
+        cues.append(_cue(state, happening.time_s, 0.8, Urgency.NORMAL, "slowly"))
     planned = happening.planned
     if planned is not None:
         for event in happening.form:
