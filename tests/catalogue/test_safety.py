@@ -20,7 +20,7 @@ EXPECTED = {
         "complex regional pain syndrome",
         "severe osteoporosis",
     ],
-    When.STOP_NOW: ["seven or more", "dizzy"],
+    When.STOP_NOW: ["more than seven", "dizzy"],
     When.RING_THE_PRACTICE: [
         "half an hour, or into the night",
         "numb or tingles",
