@@ -69,18 +69,21 @@ def _said(
 def introduction(
     item: AgendaItem, number: int, count: int, language: str = FALLBACK
 ) -> list[tuple[str, Sentence]]:
-    """Say which exercise, how to be placed, what to do, what to mind, how often and how long."""
+    """Say which exercise, how to be placed, what to do, what to mind, how often and how long.
+
+    One that the person knows is told in short.
+    """
     planned, words = item.planned, telling(item.planned, language)
-    said = [
-        ("place", placed(planned, language)),
-        ("do", instructed(planned, language)),
-        ("dose", dose_sentence(planned, language)),
-    ]
+    do = instructed(planned, language)
+    if words is not None and not item.new:
+        do = Sentence(words.short, words.short)
+    said = [("place", placed(planned, language)), ("do", do)]
+    said.append(("dose", dose_sentence(planned, language)))
     if words is not None:
         side = sentence(f"arm.{planned.side.value}", language)
         said[1:1] = [("title", Sentence(f"{words.title}.", words.title)), ("arm", side)]
-        said += [("by-time", Sentence(each, each)) for each in (words.by_time,) if each]
         if item.new:
+            said += [("by-time", Sentence(each, each)) for each in (words.by_time,) if each]
             said += [("caution", Sentence(each, each)) for each in words.cautions]
     if item.new:
         said.append(("signals", sentence("signals", language)))

@@ -14,8 +14,8 @@ from typing import Final
 
 from coach.domain.cue import Cue, Urgency
 
-LIMIT: Final = 12
-"""Cues that wait at most: two introductions."""
+LIMIT: Final = 20
+"""Cues that wait at most: the longest introduction has twelve."""
 REPEAT_GAP_S: Final = 2.0
 """The same kind of cue is not begun again within this time. Our choice."""
 MARGIN_S: Final = 0.1
