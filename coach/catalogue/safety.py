@@ -44,9 +44,9 @@ class Rule(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True
 class Safety(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True):
     """All rules, and the numbers among them.
 
-    Pain above ``pain_to_stop`` (0 to 10) ends the sitting, whatever the plan allows. Pain that is ``pain_rise`` or
-    more above what it was before, for over ``pain_rise_minutes`` or into the night, is a reason to
-    ask the practice before going on.
+    Pain above ``pain_to_stop`` (0 to 10) ends the sitting, whatever the plan allows. Pain that is
+    ``pain_rise`` or more above what it was before, for over ``pain_rise_minutes`` or into the
+    night, is a reason to ask the practice before going on.
     """
 
     pain_to_stop: PainScore

@@ -14,7 +14,7 @@ from coach.documents.strict_json import parse_json
 from coach.documents.versions import Upgrade, each, refusing, upgraded
 from coach.domain.exercise import Exercise
 from coach.domain.fault import Fault
-from coach.domain.movement import VIEWS, Movement, Side, Unit, measurable
+from coach.domain.movement import VIEWS, Unit, measurable
 from coach.domain.plan import Plan, PlannedExercise
 
 MAX_PLAN_BYTES = 1_000_000
@@ -134,32 +134,3 @@ def _contradiction(plan: Plan) -> str | None:
 def write_plan(plan: Plan) -> bytes:
     """Give the plan as indented UTF-8 JSON."""
     return msgspec.json.format(msgspec.json.encode(plan), indent=2) + b"\n"
-
-
-def example_plan() -> Plan:
-    """Give a plan for trying the program out, of an invented person.
-
-    Holds of 30 s at the end of the range, three times, are a dose for low irritability (pain up
-    to 3, Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31, from memory; three to five
-    times 30 s is common practice), so the pain limit is 3. Rests are common practice.
-    """
-    return Plan(
-        patient_code="EXAMPLE",
-        title="Example programme",
-        exercises=tuple(
-            PlannedExercise(
-                movement=movement,
-                side=Side.RIGHT,
-                hold_s=30,
-                repetitions=3,
-                rest_s=15,
-                pain_limit=3,
-            )
-            for movement in (
-                Movement.FLEXION,
-                Movement.ABDUCTION,
-                Movement.EXTERNAL_ROTATION_0,
-            )
-        ),
-        contact="An example without a practice behind it; ask your own therapist.",
-    )

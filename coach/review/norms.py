@@ -88,8 +88,8 @@ PLACEMENT_SEM: dict[tuple[Movement, Position], float] = {
     (Movement.EXTERNAL_ROTATION_90, Position.STANDING): 2.5,
 }
 """Standard error of a hold's value, degrees, between placements of the camera: 7 to 12 holds of
-rendered tuning people seen by three cameras each (docs/measurement.md), rounded up to halves. Where it is not known, the readings' whole
-error stands in."""
+rendered tuning people seen by three cameras each (docs/measurement.md), rounded up to halves. Where
+it is not known, the readings' whole error stands in."""
 
 PUBLISHED_CHANGES: tuple[PublishedChange, ...] = (
     TVEITA,

@@ -147,7 +147,7 @@ def test_the_welcome_names_the_signs_to_stop_at() -> None:
 def test_going_on_after_a_pause_does_not_repeat_the_introduction() -> None:
     paused = replace(GOING, time_s=1.0, stage=Stage.PAUSED)
     assert keys(said([GOING, paused, replace(GOING, time_s=9.0)])) == [
-        "stage.paused",
+        "stage.paused-by-hand",
         "stage.resumed",
     ]
 

@@ -178,6 +178,6 @@ def test_a_changed_byte_is_refused_or_changes_nothing(golden: bytes, data: st.Da
 
 def test_a_newer_file_says_so(golden: bytes) -> None:
     members = parts(golden)
-    members["session.json"] = members["session.json"].replace(b'"version": 2', b'"version": 3', 1)
+    members["session.json"] = members["session.json"].replace(b'"version": 3', b'"version": 4', 1)
     text = refusal(zipped(list(members.items())))
     assert "newer version of this program" in text

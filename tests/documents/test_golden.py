@@ -1,17 +1,21 @@
-"""What was written stays readable: numbers by hand, from golden/make_session_v2.py."""
+"""What was written stays readable: numbers by hand, from golden/make_session_v3.py."""
 
 from __future__ import annotations
 
 import csv
 import io
 import zipfile
+from datetime import date
 
 import numpy as np
 import pytest
 
 from coach.documents.archive import unpack_document, unpack_session
 from coach.documents.tables import DOUBTS, FORM_COLUMNS, PHASES
+from coach.domain.exercise import Irritability, StiffnessPhase
+from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, Unit, View
+from coach.domain.plan import Weekday
 from coach.domain.pose import Landmark
 from coach.domain.progress import EndedBecause, Phase
 from coach.domain.reading import Doubt, Form
@@ -20,7 +24,7 @@ from coach.domain.session import SessionEnd
 
 def test_document_of_version_1(golden_1: bytes) -> None:
     document = unpack_document(golden_1, "golden")
-    assert document.version == 2
+    assert (document.version, document.plan.version) == (3, 2)
     assert document.session_id == "0a1b2c3d4e5f60718293a4b5c6d7e8f9"
     assert document.started_at == "2026-11-24T10:15:30+01:00"
     assert document.duration_s == 135.5
@@ -50,8 +54,26 @@ def test_document_of_version_1(golden_1: bytes) -> None:
     assert (rotation.pain_before, rotation.repetitions) == (4, ())
 
 
-def test_document_of_version_2(golden: bytes) -> None:
+def test_document_of_version_3(golden: bytes) -> None:
     document = unpack_document(golden, "golden")
+    assert (document.version, document.plan.version) == (3, 2)
+    plan = document.plan
+    assert (plan.revision, plan.valid_until) == (3, date(2027, 1, 31))
+    assert (plan.phase, plan.irritability) == (StiffnessPhase.STIFF, Irritability.LOW)
+    assert plan.exercises[2].days == (Weekday.MONDAY, Weekday.TUESDAY)
+    reach, _, pendulum, squeeze = document.exercises
+    assert [r.faults for r in reach.repetitions] == [(), (), (FormFault.LEAN,)]
+    assert (pendulum.exercise, pendulum.movement, pendulum.eased) == ("pendulum", None, False)
+    assert [(h.number, h.start_s, h.held_s) for h in pendulum.timed] == [(1, 148.0, 30.0)]
+    assert (pendulum.pain_before, pendulum.pain_after) == (4, 6)
+    assert (pendulum.offered, pendulum.ended_because) == ("armpit-squeeze", SessionEnd.PAIN)
+    assert (squeeze.exercise, squeeze.eased, squeeze.planned_index) == ("armpit-squeeze", True, 2)
+    assert (squeeze.pain_before, squeeze.view) == (3, View.FRONT)
+
+
+def test_document_of_version_2(golden_2: bytes) -> None:
+    document = unpack_document(golden_2, "golden")
+    assert (document.version, document.plan.version) == (3, 2)
     reach, rotation = document.exercises
     assert (reach.movement, reach.view) == (Movement.HAND_BEHIND_BACK, View.BACK)
     assert [(r.value, r.error, r.spread) for r in reach.repetitions] == [

@@ -2,6 +2,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable
+from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -9,10 +10,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from coach.documents.plan import MAX_PLAN_BYTES, example_plan, read_plan, write_plan
+from coach.catalogue import catalogue
+from coach.documents.plan import MAX_PLAN_BYTES, read_plan, write_plan
+from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.fault import Fault
-from coach.domain.movement import VIEWS, Movement, Position, Side, Unit, best_view
-from coach.domain.plan import OtherSide, Plan, PlannedExercise
+from coach.domain.movement import VIEWS, Movement, Position, Side, Unit, View, best_view
+from coach.domain.plan import EVERY_DAY, OtherSide, Plan, PlannedExercise, Weekday
+from tests.documents.example import example_plan
 
 Change = Callable[[dict[str, Any]], object]
 
@@ -56,8 +60,8 @@ def on_first(**changes: Any) -> Change:
         (lambda plan: plan.update(patient_code=""), "allowed is text of 1 to 64 characters"),
         (lambda plan: plan.update(title="a\x00b"), "control characters"),
         (lambda plan: plan.update(title="\ud800"), "control characters"),
-        (lambda plan: plan.update(version=2), "made by a newer version of this program"),
-        (lambda plan: plan.update(version="1"), "allowed are whole numbers from 1 to 1"),
+        (lambda plan: plan.update(version=3), "made by a newer version of this program"),
+        (lambda plan: plan.update(version="1"), "allowed are whole numbers from 1 to 2"),
         (lambda plan: plan.pop("version"), "has the version null"),
         (lambda plan: plan.update(format="recipe"), 'its format is "recipe"'),
         (lambda plan: plan.pop("format"), "not of the format shoulder-plan"),
@@ -132,13 +136,20 @@ def exercises(draw: st.DrawFn) -> PlannedExercise:
         view=draw(st.none() | st.sampled_from(VIEWS[movement, position])),
         target_deg=draw(st.none() | finite(-180, 360)) if angle else None,
         pain_limit=draw(st.integers(0, 10)),
+        days=tuple(draw(st.lists(st.sampled_from(Weekday), min_size=1, unique=True))),
+        per_day=draw(st.integers(1, 6)),
     )
 
 
 PLANS = st.builds(
     Plan,
     format=st.just("shoulder-plan"),
-    version=st.just(1),
+    version=st.just(2),
+    revision=st.integers(1, 100_000),
+    issued_on=st.none() | st.dates(date(2000, 1, 1), date(2050, 1, 1)),
+    valid_until=st.none() | st.dates(date(2050, 1, 1), date(2100, 1, 1)),
+    phase=st.none() | st.sampled_from(StiffnessPhase),
+    irritability=st.none() | st.sampled_from(Irritability),
     patient_code=st.text(TEXT, min_size=1, max_size=64),
     title=st.text(TEXT, max_size=200),
     exercises=st.lists(exercises(), min_size=1, max_size=5).map(tuple),
@@ -156,6 +167,65 @@ def test_reads_what_it_wrote(plan: Plan) -> None:
     assert read_plan(write_plan(plan), "plan.json") == plan
 
 
+def named(**changes: Any) -> dict[str, Any]:
+    """A plan of one exercise of the catalogue, as a therapist may write it."""
+    exercise = {"exercise": "doorway-rotation-low", "side": "left", "hold_s": 20, "repetitions": 3}
+    plan = {"format": "shoulder-plan", "version": 2, "patient_code": "X", "exercises": [exercise]}
+    exercise.update({k: v for k, v in changes.items() if k in PlannedExercise.__struct_fields__})
+    plan.update({k: v for k, v in changes.items() if k in ("issued_on", "valid_until")})
+    return plan
+
+
+def test_what_the_catalogue_says_is_filled_in() -> None:
+    plan = read_plan(json.dumps(named()).encode(), "p.json", catalogue().by_name)
+    (exercise,) = plan.exercises
+    assert exercise.movement is Movement.EXTERNAL_ROTATION_0
+    assert (exercise.position, exercise.view) == (Position.DOORWAY, View.FRONT)
+    assert (exercise.days, exercise.per_day, exercise.pain_limit) == (EVERY_DAY, 1, 4)
+
+
+@pytest.mark.parametrize(
+    ("changes", "words"),
+    [
+        ({"exercise": "doorway-rotation"}, "nearest names are doorway-rotation"),
+        ({"movement": "flexion"}, "whose movement is external-rotation-0 and not flexion"),
+        ({"position": "standing"}, "whose position is doorway and not standing"),
+        ({"exercise": "pendulum", "target_deg": 40}, "has a target_deg, but is only timed"),
+        ({"exercise": None}, "exercise 1 has neither an exercise nor a movement"),
+        ({"days": ["mon", "mon"]}, "exercise 1 names a day twice"),
+        ({"days": ["someday"]}, "days"),
+        ({"days": []}, "days"),
+        ({"hold_s": 0}, "hold_s is 0, allowed are 1 to 60 seconds"),
+        ({"next_step": {"sessions": 3, "propose": "handstand"}}, "exercise 1 is 'handstand'"),
+        (
+            {"issued_on": "2026-11-02", "valid_until": "2026-11-01"},
+            "it is valid until 2026-11-01, before it was issued on 2026-11-02",
+        ),
+    ],
+)
+def test_refuses_what_does_not_go_together(changes: dict[str, Any], words: str) -> None:
+    with pytest.raises(Fault) as refused:
+        read_plan(json.dumps(named(**changes)).encode(), "p.json", catalogue().by_name)
+    assert words in str(refused.value)
+    assert str(refused.value).startswith("p.json ")
+
+
+def test_refuses_the_other_shoulder_than_the_plan_is_for() -> None:
+    raw = named() | {"side": "right"}
+    with pytest.raises(Fault, match="for the right shoulder, and exercise 1 is for the other one"):
+        read_plan(json.dumps(raw).encode(), "p.json", catalogue().by_name)
+
+
+def test_a_plan_of_version_1_is_one_of_bare_movements_for_every_day() -> None:
+    exercise = {"movement": "flexion", "side": "left", "hold_s": 30, "repetitions": 3}
+    raw = {"format": "shoulder-plan", "version": 1, "patient_code": "X", "exercises": [exercise]}
+    plan = read_plan(json.dumps(raw).encode(), "old.json")
+    assert (plan.version, plan.revision, plan.exercises[0].days) == (2, 1, EVERY_DAY)
+    exercise["exercise"] = "pendulum"
+    with pytest.raises(Fault, match="exercise of version 2 is not a known field"):
+        read_plan(json.dumps(raw).encode(), "old.json", catalogue().by_name)
+
+
 @given(st.binary(max_size=200) | st.text().map(str.encode))
 def test_any_bytes_are_a_plan_or_a_fault(data: bytes) -> None:
     with pytest.raises(Fault):
@@ -165,7 +235,14 @@ def test_any_bytes_are_a_plan_or_a_fault(data: bytes) -> None:
 def test_the_example_in_the_guide_is_a_plan() -> None:
     guide = (Path(__file__).parents[2] / "docs" / "session_file.md").read_text(encoding="utf-8")
     example = guide.split("```json\n")[1].split("```")[0]
-    assert read_plan(example.encode(), "guide").exercises[0] == example_plan().exercises[0]
+    plan = read_plan(example.encode(), "guide", catalogue().by_name)
+    stick, bare = plan.exercises
+    assert (stick.movement, stick.position, stick.view) == (
+        Movement.EXTERNAL_ROTATION_0,
+        Position.SUPINE,
+        View.FOOT,
+    )
+    assert (bare.exercise, bare.position, bare.days) == (None, Position.STANDING, EVERY_DAY)
 
 
 def test_a_plan_that_says_no_position_means_standing() -> None:

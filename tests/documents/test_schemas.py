@@ -14,10 +14,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from jsonschema import Draft202012Validator
 
-from coach.documents.plan import example_plan, read_plan, write_plan
+from coach.documents.plan import read_plan, write_plan
 from coach.documents.schemas import SCHEMAS, plan_schema, schema_text, session_schema
 from coach.documents.session import read_session_document
 from coach.domain.fault import Fault
+from tests.documents.example import example_plan
 
 PUBLISHED = Path(__file__).parents[2] / "docs" / "schemas"
 GOLDEN = Path(__file__).parent / "golden"
@@ -29,12 +30,14 @@ def document(name: str) -> dict[str, Any]:
     return found
 
 
-SESSION = document("session_v2.shoulder.zip")
+SESSION = document("session_v3.shoulder.zip")
+SESSION_2 = document("session_v2.shoulder.zip")
 SESSION_1 = document("session_v1.shoulder.zip")
 PLAN = json.loads(write_plan(example_plan()))
 SESSION_CHECK = Draft202012Validator(session_schema())
-SESSION_1_CHECK = Draft202012Validator(
-    json.loads((PUBLISHED / "session-1.schema.json").read_bytes())
+SESSION_1_CHECK, SESSION_2_CHECK = (
+    Draft202012Validator(json.loads((PUBLISHED / f"session-{n}.schema.json").read_bytes()))
+    for n in (1, 2)
 )
 PLAN_CHECK = Draft202012Validator(plan_schema())
 
@@ -53,6 +56,7 @@ def test_it_is_a_schema_of_2020_12(name: str) -> None:
 
 def test_the_golden_session_and_the_example_plan_fit() -> None:
     SESSION_CHECK.validate(SESSION)
+    SESSION_2_CHECK.validate(SESSION_2)
     SESSION_1_CHECK.validate(SESSION_1)
     PLAN_CHECK.validate(PLAN)
 
@@ -108,9 +112,11 @@ def test_both_checks_agree_on_changed_plans(raw: dict[str, Any]) -> None:
 
 
 @settings(max_examples=200)
-@given(mutated(SESSION) | mutated(SESSION_1))
+@given(mutated(SESSION) | mutated(SESSION_2) | mutated(SESSION_1))
 def test_both_checks_agree_on_changed_sessions(raw: dict[str, Any]) -> None:
-    check = SESSION_1_CHECK if raw.get("version") == 1 else SESSION_CHECK
+    checks = {1: SESSION_1_CHECK, 2: SESSION_2_CHECK}
+    version = raw.get("version")
+    check = checks.get(version, SESSION_CHECK) if isinstance(version, int) else SESSION_CHECK
     fits = check.is_valid(raw)
     refused = ""
     try:
@@ -125,8 +131,8 @@ def test_both_checks_agree_on_changed_sessions(raw: dict[str, Any]) -> None:
     ("place", "value", "words"),
     [
         (("started_at",), "2026-02-30T10:00:00+01:00", "no date of the calendar"),
-        (("exercises", 0, "planned_index"), 2, "exercise 1 is not in its plan"),
-        (("exercises", 0, "ended_s"), 136.0, "exercise 1 ends after the session"),
+        (("exercises", 0, "planned_index"), 3, "exercise 1 is not in its plan"),
+        (("exercises", 0, "ended_s"), 201.0, "exercise 1 ends after the session"),
         (("exercises", 0, "started_s"), 131.0, "exercise 1, it ends before it starts"),
         (("exercises", 0, "repetitions", 0, "end_s"), 19.0, "ends before it starts"),
         (("exercises", 0, "repetitions", 0, "held_s"), 30.5, "longer than it lasted"),
@@ -149,6 +155,6 @@ def test_a_session_that_contradicts_itself_is_refused(
 
 
 def test_a_newer_session_asks_for_an_update() -> None:
-    raw = {**SESSION, "version": 3}
+    raw = {**SESSION, "version": 4}
     with pytest.raises(Fault, match=r"newer version of this program.*update the program"):
         read_session_document(json.dumps(raw).encode(), "session.json")

@@ -87,7 +87,11 @@ class Sitting:
         return self
 
     def order(self, at_s: float, given: Order, pain: int | None = None) -> Sitting:
-        return self.take(order(self.course, START_S + at_s, given, pain))
+        """Give an order; whoever is to get ready is ready at once."""
+        self.take(order(self.course, START_S + at_s, given, pain))
+        if self.course.stage is Stage.PREPARE:
+            self.take(order(self.course, START_S + at_s, Order.READY))
+        return self
 
     def hold(self, at_s: float, because: EndedBecause = EndedBecause.COMPLETED) -> Sitting:
         return self.take(progress(self.course, ended(at_s, because)))
@@ -124,11 +128,11 @@ def test_a_whole_sitting_from_welcome_to_the_end() -> None:
     assert done[1].time_s == 80 == second.end_s - START_S
     assert [fact for fact in sitting.facts if not isinstance(fact, RepetitionDone)] == [
         PainGiven(time_s=2, asked=Asked.BEFORE, score=3, planned_index=0),
-        ExerciseStarted(time_s=2, planned_index=0, view=View.SIDE),
+        ExerciseStarted(time_s=2, planned_index=0, view=View.SIDE, movement=Movement.FLEXION),
         ExerciseEnded(time_s=80, planned_index=0, ended_because=SessionEnd.COMPLETED),
         PainGiven(time_s=82, asked=Asked.AFTER, score=2, planned_index=0),
         PainGiven(time_s=82, asked=Asked.BEFORE, score=2, planned_index=1),
-        ExerciseStarted(time_s=82, planned_index=1, view=View.SIDE),
+        ExerciseStarted(time_s=82, planned_index=1, view=View.SIDE, movement=Movement.FLEXION),
         ExerciseEnded(time_s=120, planned_index=1, ended_because=SessionEnd.COMPLETED),
         PainGiven(time_s=121, asked=Asked.AFTER, score=4, planned_index=1),
         PainGiven(time_s=121, asked=Asked.AT_END, score=4),
@@ -170,7 +174,7 @@ def test_pain_above_the_limit_during_an_exercise_ends_it(paused: bool) -> None:
         ExerciseEnded(time_s=51, planned_index=0, ended_because=SessionEnd.PAIN),
         PainGiven(time_s=51, asked=Asked.AFTER, score=7, planned_index=0),
         PainGiven(time_s=51, asked=Asked.BEFORE, score=7, planned_index=1),
-        ExerciseStarted(time_s=51, planned_index=1, view=View.SIDE),
+        ExerciseStarted(time_s=51, planned_index=1, view=View.SIDE, movement=Movement.FLEXION),
     ]
 
 
@@ -308,7 +312,7 @@ def test_whatever_happens_the_sitting_makes_sense(
             sitting.order(at_s, what, pain)
             if sitting.course is not before and what is Order.PAIN:
                 score = pain
-            elif what is Order.SKIP:
+            elif what in (Order.SKIP, Order.GO_ON):
                 score = None
             left = sitting.where != (Stage.EXERCISE, before.exercise_index)
             assert was_leaving == (before.stage is Stage.EXERCISE and left)
@@ -324,8 +328,8 @@ def test_whatever_happens_the_sitting_makes_sense(
             Stage.PAIN_BEFORE,
             Stage.PAIN_AFTER,
         ):
-            assert score is not None
-            assert score <= exercises[course.exercise_index].pain_limit
+            assert score is not None or what in (Order.GO_ON, Order.SKIP)
+            assert (score or 0) <= exercises[course.exercise_index].pain_limit
         if before.stage is Stage.FINISHED:
             assert course.stage is Stage.FINISHED
         assert (course.stage is Stage.PAUSED) == (course.left_stage is not None)
@@ -347,7 +351,7 @@ def check_facts(facts: list[Fact], exercises: list[PlannedExercise]) -> None:
             case PainGiven(asked=Asked.BEFORE, planned_index=int(index), score=score):
                 pain[index] = score
             case ExerciseStarted(planned_index=index):
-                assert pain[index] <= exercises[index].pain_limit
+                assert pain.get(index, 0) <= exercises[index].pain_limit
                 assert len(set(started) - set(closed)) == 0
                 started.append(index)
             case RepetitionDone(planned_index=index):

@@ -116,7 +116,7 @@ def test_a_whole_line_of_no_meaning_is_passed_over() -> None:
 def test_a_newer_journal_is_left_for_the_newer_program(tmp_path: Path) -> None:
     import zlib
 
-    text = b'{"type":"opened","format":"shoulder-journal","version":3}'
+    text = b'{"type":"opened","format":"shoulder-journal","version":4}'
     line = b"%08x %d %s\n" % (zlib.crc32(text), len(text), text)
     path = tmp_path / "new.journal"
     path.write_bytes(line)
@@ -132,7 +132,7 @@ def test_a_journal_that_version_1_left_behind_is_recovered(tmp_path: Path) -> No
     assert (found.dropped_bytes, (tmp_path / "old.journal").exists()) == (0, False)
     session = read_session(found.path)
     document = session.document
-    assert (document.version, document.ended_because) == (2, SessionEnd.INTERRUPTED)
+    assert (document.version, document.ended_because) == (3, SessionEnd.INTERRUPTED)
     (flexion,) = document.exercises
     assert [(r.value, r.error, r.unit) for r in flexion.repetitions] == [
         (121.4, 3.5, Unit.DEGREES),

@@ -1,30 +1,36 @@
-"""Made session_v2.shoulder.zip, once: an invented person's short sitting.
+"""Made session_v3.shoulder.zip, once: an invented person's short sitting.
 
-The file stands for what version 2 of the program wrote and is never made anew; the script shows
-where its numbers come from. Run it with the path to write to. Those of version 1 beside it were
-made in the same way by the program of their time: a session file, the journal of a sitting that
-broke off before its last pain question, and a store with the session file and one refusal in it.
+The file stands for what version 3 of the program wrote and is never made anew; the script shows
+where its numbers come from. Run it with the path to write to. That of version 2 beside it holds the
+same but for what came with version 3: the timed exercise, the easier one and the faults of form.
+Those of version 1 were made in the same way by the program of their time: a session file, the
+journal of a sitting that broke off before its last pain question, and a store with the session file
+and one refusal in it.
 """
 
 from __future__ import annotations
 
 import sys
+from datetime import date
 from pathlib import Path
 
 import numpy as np
 
 from coach.documents.archive import pack_session
+from coach.domain.exercise import Irritability, StiffnessPhase
+from coach.domain.form import FormFault
 from coach.domain.moment import Moment, Stage
 from coach.domain.movement import Movement, Position, Side, Unit, View
-from coach.domain.plan import OtherSide, Plan, PlannedExercise
+from coach.domain.plan import OtherSide, Plan, PlannedExercise, Weekday
 from coach.domain.pose import Landmark, Pose
-from coach.domain.progress import EndedBecause, Phase, Repetition
+from coach.domain.progress import EndedBecause, Phase, Repetition, TimedHold
 from coach.domain.reading import Calibration, Doubt, Form, Reading
 from coach.domain.session import Camera, SessionEnd, Software
 from coach.session.assemble import assemble
 from coach.session.entries import (
     Asked,
     Calibrated,
+    EasierOffered,
     Entry,
     ExerciseEnded,
     ExerciseStarted,
@@ -32,6 +38,7 @@ from coach.session.entries import (
     RepetitionDone,
     SessionEnded,
     SessionOpened,
+    TimedHoldDone,
 )
 from coach.session.recorder import Recorder
 
@@ -52,7 +59,22 @@ PLAN = Plan(
             target_deg=25,
             pain_limit=3,
         ),
+        PlannedExercise(
+            exercise="pendulum",
+            side=Side.LEFT,
+            hold_s=30,
+            repetitions=2,
+            view=View.SIDE,
+            pain_limit=5,
+            days=(Weekday.MONDAY, Weekday.TUESDAY),
+        ),
     ),
+    revision=3,
+    issued_on=date(2026, 11, 20),
+    valid_until=date(2027, 1, 31),
+    side=Side.LEFT,
+    phase=StiffnessPhase.STIFF,
+    irritability=Irritability.LOW,
     sessions_per_week=10,
     other_side=(OtherSide(movement=Movement.FLEXION, value_deg=168.0),),
     contact="Praxis am Beispielweg (erfunden)",
@@ -115,14 +137,39 @@ def entries() -> list[Entry]:
             seen_fraction=0.96,
             ended_because=because,
             form=FORM,
+            faults=(FormFault.LEAN,) if number == 3 else (),
         )
         found.append(RepetitionDone(time_s=end_s, planned_index=0, repetition=repetition))
     found.append(ExerciseEnded(time_s=130.0, planned_index=0, ended_because=SessionEnd.SKIPPED))
     found.append(PainGiven(time_s=135.5, asked=Asked.AFTER, score=4, planned_index=0))
     found.append(PainGiven(time_s=135.5, asked=Asked.BEFORE, score=4, planned_index=1))
     found.append(ExerciseEnded(time_s=135.5, planned_index=1, ended_because=SessionEnd.PAIN))
-    found.append(PainGiven(time_s=135.5, asked=Asked.AT_END, score=4))
-    found.append(SessionEnded(time_s=135.5, ended_because=SessionEnd.PAIN))
+    found.append(PainGiven(time_s=135.5, asked=Asked.BEFORE, score=4, planned_index=2))
+    found.append(
+        ExerciseStarted(time_s=140.0, planned_index=2, view=View.SIDE, exercise="pendulum")
+    )
+    timed = TimedHold(
+        number=1, start_s=148.0, end_s=178.0, held_s=30.0, ended_because=EndedBecause.COMPLETED
+    )
+    found.append(TimedHoldDone(time_s=178.0, planned_index=2, hold=timed))
+    found.append(ExerciseEnded(time_s=180.0, planned_index=2, ended_because=SessionEnd.PAIN))
+    found.append(PainGiven(time_s=180.0, asked=Asked.AFTER, score=6, planned_index=2))
+    found.append(EasierOffered(time_s=180.0, planned_index=2, exercise="armpit-squeeze"))
+    found.append(PainGiven(time_s=190.0, asked=Asked.BEFORE, score=3, planned_index=2, eased=True))
+    found.append(
+        ExerciseStarted(
+            time_s=195.0,
+            planned_index=2,
+            view=View.FRONT,
+            eased=True,
+            exercise="armpit-squeeze",
+        )
+    )
+    found.append(
+        ExerciseEnded(time_s=200.0, planned_index=2, ended_because=SessionEnd.STOPPED, eased=True)
+    )
+    found.append(PainGiven(time_s=200.0, asked=Asked.AT_END, score=4))
+    found.append(SessionEnded(time_s=200.0, ended_because=SessionEnd.STOPPED))
     return found
 
 
