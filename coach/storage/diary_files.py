@@ -14,19 +14,28 @@ MOST_FILES = 3_000
 """Four sessions a day for two years, the longest course in common practice."""
 
 
-def read_history(folder: Path) -> tuple[tuple[SessionDocument, ...], tuple[str, ...]]:
-    """Read the documents in a folder, oldest first, and say which files could not be read.
+def read_history(*folders: Path) -> tuple[tuple[SessionDocument, ...], tuple[str, ...]]:
+    """Read the documents in folders, oldest first, and say which files could not be read.
 
     Only ``session.json`` of each file is unpacked. A folder that is not there has no sessions; a
-    session that lies there twice counts once.
+    session that lies there twice counts once. Sealed files are passed over: only the practice can
+    open them, and the patient's own copies are in another folder.
     """
+    documents: dict[str, SessionDocument] = {}
+    refusals: list[str] = []
+    for folder in folders:
+        _read_folder(folder, documents, refusals)
+    return in_order(documents.values()), tuple(refusals)
+
+
+def _read_folder(folder: Path, documents: dict[str, SessionDocument], refusals: list[str]) -> None:
     try:
         paths = sorted(p for p in folder.iterdir() if p.name.endswith(SUFFIX))
     except FileNotFoundError:
-        return (), ()
+        return
     except OSError as error:
-        return (), (str(disk_fault(error, folder, "read")),)
-    refusals: list[str] = []
+        refusals.append(str(disk_fault(error, folder, "read")))
+        return
     if len(paths) > MOST_FILES:
         # Names begin with the date, so the last ones are the newest.
         paths = paths[-MOST_FILES:]
@@ -34,7 +43,6 @@ def read_history(folder: Path) -> tuple[tuple[SessionDocument, ...], tuple[str, 
             f"{folder.name} holds more than {MOST_FILES:,} session files, and only the newest are "
             "shown; move old ones to another folder."
         )
-    documents: dict[str, SessionDocument] = {}
     for path in paths:
         try:
             document = read_document(path)
@@ -42,4 +50,3 @@ def read_history(folder: Path) -> tuple[tuple[SessionDocument, ...], tuple[str, 
             refusals.append(str(fault))
         else:
             documents.setdefault(document.session_id, document)
-    return in_order(documents.values()), tuple(refusals)

@@ -42,6 +42,11 @@ def sessions_folder() -> Path:
     return Path.home() / "Shoulder sessions"
 
 
+def own_sessions_folder() -> Path:
+    """Give the folder of the patient's own copies of sessions that were sealed for the practice."""
+    return data_folder() / "own-sessions"
+
+
 def store_path() -> Path:
     """Give the place of the therapist's store."""
     return data_folder() / "review.sqlite"

@@ -12,7 +12,7 @@ from coach.session.assemble import assemble
 from coach.session.entries import Entry, LandmarkRows, ReadingRows, SessionOpened
 from coach.storage.atomic import sync_folder
 from coach.storage.journal import SUFFIX, Journal, SyncPolicy
-from coach.storage.session_file import write_session
+from coach.storage.sealed import check_public_key, save_session
 
 
 class SessionKeeper:
@@ -26,7 +26,9 @@ class SessionKeeper:
     def __init__(
         self, journals: Path, opened: SessionOpened, policy: SyncPolicy | None = None
     ) -> None:
-        """Begin a journal in the folder ``journals``."""
+        """Begin a journal in the folder ``journals``; a plan's broken key is refused now."""
+        if opened.plan.practice_key is not None:
+            check_public_key(opened.plan.practice_key)
         self.journal = Journal(journals / f"{opened.session_id}{SUFFIX}", opened, policy)
         self._without_traces: list[Entry] = [opened]
         self._finished: Path | None = None
@@ -54,11 +56,12 @@ class SessionKeeper:
         if trouble is not None:
             raise trouble
 
-    def finish(self, sessions: Path) -> Path | None:
+    def finish(self, sessions: Path, own: Path | None = None) -> Path | None:
         """Save the session file in the folder ``sessions`` and give its path.
 
-        None where nothing was done that is worth a file. If saving raises a ``Fault`` the journal
-        stays, and another folder may be tried.
+        Where the plan carries a key it is sealed, and ``own`` gets the patient's copy. None
+        where nothing was done that is worth a file. If saving raises a ``Fault`` the journal stays,
+        and another folder may be tried.
         """
         if self._finished is not None:
             return self._finished
@@ -67,7 +70,7 @@ class SessionKeeper:
         except Fault:
             entries = self._without_traces
         session = assemble(entries)
-        path = None if session.empty else write_session(sessions, session)
+        path = None if session.empty else save_session(sessions, session, own)
         self._finished = path
         self.close()
         with contextlib.suppress(OSError):

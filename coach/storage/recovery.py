@@ -13,8 +13,9 @@ from coach.session.assemble import assemble
 from coach.session.entries import SessionOpened
 from coach.storage.atomic import PART_SUFFIX, sync_folder
 from coach.storage.disk_fault import disk_fault
+from coach.storage.folders import own_sessions_folder
 from coach.storage.journal import MAX_JOURNAL_BYTES, SUFFIX, lock, read_lines
-from coach.storage.session_file import write_session
+from coach.storage.sealed import save_session
 
 UNREADABLE_SUFFIX = ".unreadable"
 _STALE_PART_S = 3_600.0
@@ -34,17 +35,19 @@ class Recovered:
     dropped_bytes: int = 0
 
 
-def recover(journals: Path, sessions: Path) -> list[Recovered]:
+def recover(journals: Path, sessions: Path, own: Path | None = None) -> list[Recovered]:
     """Turn every journal that no program is writing into a session file, and remove it.
 
+    Where the plan carries a key the file is sealed, and ``own`` gets the patient's copy.
     A session that already has its file is not written again: its name and identity come from the
     journal. What cannot be recovered now stays for the next time.
     """
-    _remove_stale_parts(sessions)
+    for folder in (sessions, own or own_sessions_folder()):
+        _remove_stale_parts(folder)
     found = []
     for journal in sorted(journals.glob(f"*{SUFFIX}")):
         try:
-            recovered = _recover_one(journal, sessions)
+            recovered = _recover_one(journal, sessions, own)
         except Fault as fault:
             recovered = Recovered(journal, None, str(fault))
         if recovered is not None:
@@ -52,7 +55,7 @@ def recover(journals: Path, sessions: Path) -> list[Recovered]:
     return found
 
 
-def _recover_one(journal: Path, sessions: Path) -> Recovered | None:
+def _recover_one(journal: Path, sessions: Path, own: Path | None) -> Recovered | None:
     try:
         descriptor = os.open(journal, os.O_RDWR | getattr(os, "O_BINARY", 0))
     except FileNotFoundError:
@@ -64,12 +67,14 @@ def _recover_one(journal: Path, sessions: Path) -> Recovered | None:
             lock(descriptor)
         except OSError:
             return None
-        return _recover_locked(journal, descriptor, sessions)
+        return _recover_locked(journal, descriptor, sessions, own)
     finally:
         os.close(descriptor)
 
 
-def _recover_locked(journal: Path, descriptor: int, sessions: Path) -> Recovered | None:
+def _recover_locked(
+    journal: Path, descriptor: int, sessions: Path, own: Path | None
+) -> Recovered | None:
     try:
         if os.fstat(descriptor).st_nlink == 0:  # another program has just recovered it
             return None
@@ -81,7 +86,7 @@ def _recover_locked(journal: Path, descriptor: int, sessions: Path) -> Recovered
     if not content.entries or not isinstance(content.entries[0], SessionOpened):
         return _put_aside(journal, len(data))
     session = assemble(content.entries)
-    path = None if session.empty else write_session(sessions, session)
+    path = None if session.empty else save_session(sessions, session, own)
     _remove(journal)
     if path is None:
         return None

@@ -8,10 +8,10 @@ from pathlib import Path
 
 from coach.documents.archive import unpack_session
 from coach.domain.fault import Fault
-from coach.storage.session_file import read_bounded
-from coach.storage.store import LARGEST_FILE_BYTES, ImportOutcome, Store
+from coach.storage.sealed import PracticeIdentity, open_session_bytes
+from coach.storage.store import ImportOutcome, Store
 
-_SESSION_FILES = "*.shoulder*.zip"
+_SESSION_FILES = ("*.shoulder*.zip", "*.shoulder*.age")
 """In folders; mail and browsers put a number before the ending of a second copy."""
 _MOST_FILES = 20_000
 
@@ -38,7 +38,7 @@ def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
     found: dict[Path, None] = {}
     for path in paths:
         if path.is_dir():
-            inside = (p for p in path.rglob(_SESSION_FILES) if p.is_file())
+            inside = (p for pattern in _SESSION_FILES for p in path.rglob(pattern) if p.is_file())
             found.update(dict.fromkeys(sorted(inside)))
         else:
             found[path] = None
@@ -50,13 +50,14 @@ def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
     return tuple(found)
 
 
-def import_file(store: Store, path: Path) -> FileOutcome:
+def import_file(store: Store, path: Path, identity: PracticeIdentity | None = None) -> FileOutcome:
     """Import one file; a file that cannot be taken changes nothing but the list of refusals.
 
+    Sealed files need the practice's ``identity``; what is kept of them is the zip inside.
     Raises Fault only where the store itself cannot be written.
     """
     try:
-        original = read_bounded(path, LARGEST_FILE_BYTES, "session file")
+        original = open_session_bytes(path, identity)
         # All of it is read, so that a file with a damaged table is refused now and not at replay.
         document = unpack_session(original, path.name).document
         outcome = store.import_session(document, original, path.name)
@@ -66,7 +67,9 @@ def import_file(store: Store, path: Path) -> FileOutcome:
     return FileOutcome(path, outcome, code=document.plan.patient_code)
 
 
-def import_paths(store: Store, paths: Iterable[Path]) -> Iterator[FileOutcome]:
+def import_paths(
+    store: Store, paths: Iterable[Path], identity: PracticeIdentity | None = None
+) -> Iterator[FileOutcome]:
     """Import files and folders, yielding each outcome as soon as it is known."""
     for path in session_files(paths):
-        yield import_file(store, path)
+        yield import_file(store, path, identity)

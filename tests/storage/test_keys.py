@@ -1,0 +1,122 @@
+"""The practice's key: made, locked, backed up and restored; opened with the age library itself."""
+
+from __future__ import annotations
+
+import stat
+import sys
+from pathlib import Path
+
+import pyrage
+import pytest
+
+from coach.domain.fault import Fault
+from coach.storage.keys import back_up, make_practice_key, public_key, restore, unlock
+from coach.storage.sealed import open_sealed, seal
+
+PASSPHRASE, OTHER = "seven herons eat toast", "thirty lamps under snow"
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    path = tmp_path_factory.mktemp("practice") / "data" / "practice.key.age"
+    assert make_practice_key(path, PASSPHRASE) == public_key(path)
+    return path
+
+
+def test_the_key_is_an_age_identity_under_the_passphrase(made: Path) -> None:
+    text = pyrage.passphrase.decrypt(made.read_bytes(), PASSPHRASE).decode()
+    (secret,) = [line for line in text.splitlines() if not line.startswith("#")]
+    key = pyrage.x25519.Identity.from_str(secret)
+    assert str(key.to_public()) == public_key(made)
+    assert unlock(made, PASSPHRASE).public_key == public_key(made)
+    sealed = pyrage.encrypt(b"sitting", [key.to_public()])
+    assert open_sealed(sealed, unlock(made, PASSPHRASE), "sealed") == b"sitting"
+
+
+def test_the_secret_is_on_no_file_and_the_owner_alone_may_read(made: Path) -> None:
+    secret = str(unlock(made, PASSPHRASE).key).encode()
+    assert secret.startswith(b"AGE-SECRET-KEY-1")
+    files = list(made.parent.iterdir())
+    assert {f.name for f in files} == {"practice.key.age", "practice.key.age.pub"}
+    for file in files:
+        assert secret not in file.read_bytes()
+        assert b"SECRET" not in file.read_bytes()
+        assert stat.S_IMODE(file.stat().st_mode) == 0o600 or sys.platform == "win32"
+
+
+def test_a_wrong_passphrase_is_one_sentence(made: Path) -> None:
+    with pytest.raises(Fault, match="does not open: type the passphrase again"):
+        unlock(made, OTHER)
+
+
+def test_a_key_is_never_replaced(made: Path) -> None:
+    before = made.read_bytes()
+    with pytest.raises(Fault, match="already"):
+        make_practice_key(made, PASSPHRASE)
+    assert made.read_bytes() == before
+
+
+def test_a_backup_restores_the_key_under_a_new_passphrase(made: Path, tmp_path: Path) -> None:
+    backup = tmp_path / "stick" / "backup.age"
+    back_up(unlock(made, PASSPHRASE), backup, OTHER)
+    assert b"SECRET" not in backup.read_bytes()
+    new = tmp_path / "new machine" / "practice.key.age"
+    with pytest.raises(Fault, match="does not open"):
+        restore(new, backup, PASSPHRASE, PASSPHRASE)
+    assert not new.exists()
+    assert restore(new, backup, OTHER, "a new passphrase here") == public_key(made)
+    sealed = seal(b"sitting", str(public_key(made)))
+    assert open_sealed(sealed, unlock(new, "a new passphrase here"), "s") == b"sitting"
+
+
+def test_a_different_key_is_not_restored_over(made: Path, tmp_path: Path) -> None:
+    other = tmp_path / "practice.key.age"
+    make_practice_key(other, PASSPHRASE)
+    before = other.read_bytes()
+    with pytest.raises(Fault, match="another practice key"):
+        restore(other, made, PASSPHRASE, PASSPHRASE)
+    assert other.read_bytes() == before
+
+
+def test_an_age_tool_s_locked_key_file_is_taken(tmp_path: Path) -> None:
+    """``age-keygen | age -p`` leaves comments before the key, and a line feed after it."""
+    key = pyrage.x25519.Identity.generate()
+    text = f"# created: 2026-01-02T03:04:05Z\n# public key: {key.to_public()}\n{key}\n"
+    (tmp_path / "k.age").write_bytes(pyrage.passphrase.encrypt(text.encode(), OTHER))
+    place = tmp_path / "practice.key.age"
+    assert restore(place, tmp_path / "k.age", OTHER, PASSPHRASE) == str(key.to_public())
+
+
+def test_an_accent_may_be_typed_either_way(tmp_path: Path) -> None:
+    """U+00E9 and U+0065 U+0301 are canonically equivalent (Unicode Standard Annex 15)."""
+    path = tmp_path / "practice.key.age"
+    make_practice_key(path, "caf\u00e9 au lait at seven")
+    assert unlock(path, "cafe\u0301 au lait at seven").public_key == public_key(path)
+
+
+@pytest.mark.parametrize("bad", ["", "fourteen chars", "a passphrase\nof two lines", "x" * 2_000])
+def test_a_bad_new_passphrase_makes_nothing(tmp_path: Path, bad: str) -> None:
+    with pytest.raises(Fault, match="passphrase has"):
+        make_practice_key(tmp_path / "practice.key.age", bad)
+    assert list(tmp_path.iterdir()) == []
+
+
+@pytest.mark.parametrize("content", [b"", b"no key", b"age-encryption.org/v1\n"])
+def test_what_is_no_key_is_one_sentence(tmp_path: Path, content: bytes) -> None:
+    path = tmp_path / "practice.key.age"
+    with pytest.raises(Fault, match="There is no practice key"):
+        unlock(path, PASSPHRASE)
+    path.write_bytes(content)
+    with pytest.raises(Fault, match="does not open"):
+        unlock(path, PASSPHRASE)
+
+
+def test_a_damaged_public_half_is_told_and_mended_by_unlocking(made: Path) -> None:
+    beside = made.with_name("practice.key.age.pub")
+    good = beside.read_bytes()
+    beside.write_bytes(b"\xffage1")
+    with pytest.raises(Fault, match="public key in"):
+        public_key(made)
+    unlock(made, PASSPHRASE)
+    assert beside.read_bytes() == good
+    assert public_key(made.with_name("none")) is None
