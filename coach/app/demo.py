@@ -78,7 +78,7 @@ def run_demo(out: Path, *, show: bool) -> int:
     clip = sample_clip()
     truth = json.loads(clip.with_suffix(".json").read_text("utf-8"))
     make_folder(out)
-    played = play(clip, Folders(out, out))
+    played = play(clip, Folders(out, out, out))
     wav = out / "speech.wav"
     write_bytes(wav, wav_bytes(played.timeline, played.seconds))
     entries = timeline_entries(played.timeline)
@@ -93,7 +93,7 @@ def run_demo(out: Path, *, show: bool) -> int:
     for path in (played.session_file, wav, *written):
         print(f"  {path}")
     if show:
-        patient = patient_window(demo_plan(), clip, Folders(out, out))
+        patient = patient_window(demo_plan(), clip, Folders(out, out, out))
         review = ReviewWindow(store)
         review.show()
         patient.show()

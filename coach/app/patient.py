@@ -29,7 +29,7 @@ def run_patient(plan_path: Path | None, camera: int, clip: Path | None, folder: 
     application = create_application(["coach"])
     window = patient_window(plan, camera if clip is None else clip, folders)
     window.show()
-    for recovered in recover(folders.journals, folders.sessions):
+    for recovered in recover(folders.journals, folders.sessions, folders.own):
         window.announce(recovered.message)
     try:
         return run_windows(application)

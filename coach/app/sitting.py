@@ -5,7 +5,7 @@ from __future__ import annotations
 import time
 import uuid
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 from pathlib import Path
 
@@ -20,6 +20,7 @@ from coach.goniometry import DEFINITIONS
 from coach.pipeline import Pipeline
 from coach.ports import FrameSource, PoseEstimator
 from coach.session.entries import Entry, SessionOpened
+from coach.storage.folders import own_sessions_folder
 from coach.storage.keeper import SessionKeeper
 
 SOFTWARE = "stiff-shoulder-coach"
@@ -27,10 +28,14 @@ SOFTWARE = "stiff-shoulder-coach"
 
 @dataclass(frozen=True, slots=True)
 class Folders:
-    """Where the journal is kept while the session runs, and where its file goes."""
+    """Where the journal is kept while the session runs, and where its file goes.
+
+    ``own`` gets the patient's copies of sessions that are sealed for the practice.
+    """
 
     journals: Path
     sessions: Path
+    own: Path = field(default_factory=own_sessions_folder)
 
 
 class Sitting:
@@ -82,7 +87,7 @@ class Sitting:
             else:
                 self._pipeline.end_input()
         try:
-            path = self._keeper.finish(self._folders.sessions)
+            path = self._keeper.finish(self._folders.sessions, self._folders.own)
         except Fault as fault:
             self._outcome = Outcome(self._keeper.document, None, str(fault))
         else:
