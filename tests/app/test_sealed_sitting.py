@@ -1,0 +1,72 @@
+"""From a sitting at home to the therapist's store, sealed on the way."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Literal
+
+import msgspec
+import pytest
+
+from coach.app.sitting import Folders, Sitting
+from coach.domain.frame import Frame
+from coach.domain.moment import Order
+from coach.domain.session import SessionEnd
+from coach.storage.diary_files import read_history
+from coach.storage.keys import make_practice_key, unlock
+from coach.storage.store import ImportOutcome, Store
+from coach.storage.store_import import import_paths
+from tests.test_pipeline import HELD_DEG, PICTURE, SeenBody, plan
+
+PASSPHRASE = "seven herons eat toast"
+
+
+class Source:
+    """Ten frames a second for half a minute."""
+
+    kind: Literal["file"] = "file"
+    size_px = (640, 480)
+    frames_per_s = 10.0
+    frame_count = 330
+    frames_lost = 0
+
+    def __iter__(self) -> Iterator[Frame]:
+        for n in range(self.frame_count):
+            yield Frame(n, n / self.frames_per_s, PICTURE)
+
+    def close(self) -> None:
+        pass
+
+
+def test_from_the_sitting_to_the_store(tmp_path: Path) -> None:
+    key_file = tmp_path / "practice" / "practice.key.age"
+    public_key = make_practice_key(key_file, PASSPHRASE)
+    # At home: the plan carries the key.
+    asked = msgspec.structs.replace(plan(), patient_code="HERON-7", practice_key=public_key)
+    home = Folders(tmp_path / "data" / "journals", tmp_path / "sent", tmp_path / "data" / "own")
+    source = Source()
+    sitting = Sitting(asked, source, SeenBody(lambda _: False), home, started_s=0.0)
+    sitting.order(0.0, Order.START)
+    sitting.order(0.0, Order.PAIN, 2)
+    for frame in source:
+        sitting.step(frame)
+    sitting.order(33.0, Order.PAIN, 3)
+    outcome = sitting.finish(SessionEnd.COMPLETED)
+    sitting.close()
+    (sent,) = home.sessions.iterdir()
+    assert (outcome.saved_at, outcome.fault) == (str(sent), None)
+    assert b"HERON-7" not in sent.read_bytes()
+    (document,), refused = read_history(home.sessions, home.own)
+    assert (document, refused) == (outcome.document, ())
+    # In the practice, after some mail: only the sealed file, and the key.
+    store = Store(tmp_path / "practice" / "store.sqlite")
+    (taken,) = import_paths(store, [sent], unlock(key_file, PASSPHRASE))
+    assert (taken.outcome, taken.code) == (ImportOutcome.ACCEPTED, "HERON-7")
+    (received,) = store.sessions_of("HERON-7")
+    store.close()
+    (exercise,) = received.exercises
+    assert (exercise.pain_before, exercise.pain_after) == (2, 3)
+    for repetition in exercise.repetitions:
+        assert repetition.value == pytest.approx(HELD_DEG, abs=repetition.error)
+    assert len(exercise.repetitions) == 2
