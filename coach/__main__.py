@@ -14,6 +14,7 @@ from coach.documents.joints import Axis, Stand
 from coach.domain.card_sheet import Paper
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Position, Side, View
+from coach.exchange.kind import Kind
 
 CAUTION = (
     "Measures and times exercises that a therapist prescribed; it does not diagnose and does not"
@@ -72,10 +73,16 @@ def _run(options: argparse.Namespace) -> int:
             from coach.app.review import run_review
 
             return run_review(options.files, options.store)
+        case "export":
+            from coach.app.export import run_export
+
+            return run_export(options.store, options.patient, options.kind, options.out)
         case _:
             from coach.app.patient import run_patient
 
-            return run_patient(options.plan, options.camera, options.clip, options.folder)
+            return run_patient(
+                options.plan, options.camera, options.clip, options.folder, begin=options.begin
+            )
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -90,11 +97,20 @@ def _parser() -> argparse.ArgumentParser:
     source.add_argument("--camera", type=int, default=0, metavar="N", help="camera number")
     source.add_argument("--clip", type=Path, help="a video file in place of the camera")
     parser.add_argument("--folder", type=Path, help="where session files go")
+    parser.add_argument("--begin", action="store_true", help="begin without waiting for a signal")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
 
     review = commands.add_parser("review", help="the therapist's window")
     review.add_argument("files", nargs="*", type=Path, help="session files or folders to import")
     review.add_argument("--store", type=Path, help="where imported sessions are kept")
+
+    export = commands.add_parser(
+        "export", help="a patient's record for another system: FHIR, table or note"
+    )
+    export.add_argument("--store", type=Path, help="where imported sessions are kept")
+    export.add_argument("--patient", required=True, metavar="CODE", help="as in the plan")
+    export.add_argument("--kind", type=_one_of(Kind), required=True, metavar=_names(Kind))
+    export.add_argument("--out", type=Path, required=True, metavar="FILE")
 
     demo = commands.add_parser("demo", help="the whole job on a sample clip, no screen needed")
     demo.add_argument("--out", type=Path, default=Path("demo"), help="folder for what it makes")

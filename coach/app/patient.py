@@ -3,18 +3,25 @@
 from __future__ import annotations
 
 import sys
+from datetime import datetime
 from pathlib import Path
 
 from coach.app.estimator import open_estimator
+from coach.app.example import example_plan
 from coach.app.lens import known_field_of_view
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
+from coach.catalogue import catalogue
 from coach.desktop.patient.window import PatientWindow
+from coach.desktop.patient.wording import translate
 from coach.desktop.shared.application import create_application, run_windows
-from coach.documents.plan import MAX_PLAN_BYTES, example_plan, read_plan
+from coach.documents.plan import MAX_PLAN_BYTES, read_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.ports import FrameSource
+from coach.review.diary import diary
+from coach.session.agenda import Agenda, due_now
+from coach.storage.diary_files import read_history
 from coach.storage.folders import journals_folder, sessions_folder
 from coach.storage.recovery import recover
 from coach.storage.session_file import read_bounded
@@ -22,14 +29,17 @@ from coach.voice.espeak import Voice
 from coach.voice.speaker import Speaker
 
 
-def run_patient(plan_path: Path | None, camera: int, clip: Path | None, folder: Path | None) -> int:
-    """Open the window and stay until it is closed."""
+def run_patient(
+    plan_path: Path | None, camera: int, clip: Path | None, folder: Path | None, *, begin: bool
+) -> int:
+    """Open the window and stay until it is closed; ``begin`` starts without being asked to."""
     plan = open_plan(plan_path)
     folders = Folders(journals_folder(), folder or sessions_folder())
     application = create_application(["coach"])
-    window = patient_window(plan, camera if clip is None else clip, folders)
+    recoveries = recover(folders.journals, folders.sessions, folders.own)
+    window = patient_window(plan, camera if clip is None else clip, folders, begin=begin)
     window.show()
-    for recovered in recover(folders.journals, folders.sessions, folders.own):
+    for recovered in recoveries:
         window.announce(recovered.message)
     try:
         return run_windows(application)
@@ -38,22 +48,67 @@ def run_patient(plan_path: Path | None, camera: int, clip: Path | None, folder: 
 
 
 def open_plan(path: Path | None) -> Plan:
-    """Read a plan file; without one, the example plan."""
+    """Read a plan file that still holds; without one, the example plan."""
     if path is None:
         return example_plan()
-    return read_plan(read_bounded(path, MAX_PLAN_BYTES, "plan file"), str(path))
+    data = read_bounded(path, MAX_PLAN_BYTES, "plan file")
+    plan = read_plan(data, str(path), catalogue().by_name)
+    today = datetime.now().astimezone().date()
+    if plan.valid_until is not None and plan.valid_until < today:
+        ring = f" ({plan.contact})" if plan.contact else ""
+        raise Fault(
+            f"The plan in {path} ended on {plan.valid_until}; ask your practice for a new "
+            f"one{ring}."
+        )
+    return plan
 
 
-def patient_window(plan: Plan, what: int | Path, folders: Folders) -> PatientWindow:
+def patient_window(
+    plan: Plan, what: int | Path, folders: Folders, *, begin: bool = False
+) -> PatientWindow:
     """Build the window on a camera's number or a clip's path."""
+    documents, refused = read_history(folders.sessions, folders.own)
+    now = datetime.now().astimezone()
+    agenda = due_now(plan, documents, now, catalogue().by_name)
 
-    def begin(source: FrameSource) -> Sitting:
+    def open_sitting(source: FrameSource) -> Sitting:
         known_deg = known_field_of_view(what, source.size_px)
         return Sitting(
-            plan, source, open_estimator(known_deg), folders, field_of_view_deg=known_deg
+            plan,
+            source,
+            open_estimator(known_deg),
+            folders,
+            field_of_view_deg=known_deg,
+            items=agenda.items,
         )
 
-    return PatientWindow(plan, lambda: open_source(what), begin, Speaker(open_voice()))
+    window = PatientWindow(
+        plan,
+        lambda: open_source(what),
+        open_sitting,
+        Speaker(open_voice()),
+        agenda=agenda.items,
+        diary=diary(documents, plan, now.date()),
+        phase=plan.phase,
+        notice=_notice(agenda),
+        at_once=begin,
+    )
+    for sentence in refused:
+        window.announce(sentence)
+    return window
+
+
+def _notice(agenda: Agenda) -> str:
+    """Say what the day so far means for this sitting."""
+    if agenda.minutes_ago is not None:
+        return translate(
+            "patient",
+            "Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, "
+            "unless your therapist said otherwise.",
+        ).format(minutes=agenda.minutes_ago)
+    if agenda.nothing_due:
+        return translate("patient", "Everything for today is done. More than asked is not better.")
+    return ""
 
 
 def open_voice() -> Voice | None:

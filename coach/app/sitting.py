@@ -11,6 +11,7 @@ from pathlib import Path
 
 from coach import __version__
 from coach.desktop.patient.coaching import Outcome
+from coach.domain.agenda import AgendaItem
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Order
@@ -49,10 +50,12 @@ class Sitting:
         folders: Folders,
         started_s: float | None = None,
         field_of_view_deg: float | None = None,
+        items: tuple[AgendaItem, ...] = (),
     ) -> None:
         """Open the journal; stamps count from ``started_s``, by default from now or a clip's 0.
 
-        The horizontal field of view of the camera is None where it is not known.
+        The horizontal field of view of the camera is None where it is not known; ``items`` are
+        what is due, by default the whole plan.
         """
         self._source = source
         self._estimator = estimator
@@ -65,7 +68,7 @@ class Sitting:
         if started_s is None:
             started_s = time.monotonic() if source.kind == "camera" else 0.0
         self._now_s = started_s
-        self._pipeline = Pipeline(plan, estimator, self._keep, started_s, field_of_view_deg)
+        self._pipeline = Pipeline(plan, estimator, self._keep, started_s, field_of_view_deg, items)
 
     def step(self, frame: Frame) -> Moment:
         """Take the next frame."""

@@ -11,9 +11,9 @@ import pytest
 
 from coach.__main__ import main
 from coach.app import lens as app_lens
+from coach.app.example import example_plan
 from coach.app.lens import known_field_of_view
 from coach.app.sitting import opening_entry
-from coach.documents.plan import example_plan
 from coach.domain.frame import Frame
 from coach.storage.folders import OVERRIDE
 from coach.storage.lenses import lenses_path

@@ -7,25 +7,31 @@ from typing import assert_never
 
 from PyQt6.QtCore import pyqtSignal
 from PyQt6.QtGui import QImage, QResizeEvent
-from PyQt6.QtWidgets import QGridLayout, QLabel, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from coach.cues.wording import doubt_sentence, movement_sentence
+from coach.cues.wording import doubt_sentence, form_sentence, instructed, telling
 from coach.desktop.patient.band import Band
 from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.demonstration_place import DemonstrationPlace
 from coach.desktop.patient.limb import limb_of
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.readouts import Caption, HoldCount, Readout, Tone
+from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import (
     exercise_name,
     measured_name,
     value_parts,
 )
+from coach.desktop.shared.theme import LIGHT
 from coach.desktop.shared.typeface import font
 from coach.domain.moment import Moment, Order, Stage
+from coach.domain.movement import Movement
 from coach.domain.plan import PlannedExercise
-from coach.domain.progress import EndedBecause, Phase
+from coach.domain.progress import Phase
 
 _PANEL_OF_WIDTH = 0.38
+_FORM_OF_HEIGHT, _FORM_INSET = 0.15, 0.035
+_TIMED_STRETCH = 27
 _PANEL_OF_HEIGHT = 0.56
 """The panel's least width as a share of the window's height, so that its numbers fit."""
 
@@ -43,6 +49,15 @@ class ExercisePage(QWidget):
         self.picture = Picture(parent=self)
         self.caption = Caption(self)
         self.angle = Readout(0.168, self)
+        self.form = Readout(0.1, self)
+        self.demonstration = DemonstrationPlace(self)
+        self.by_time = TextBlock(0.032, parent=self)
+        self._timed = QWidget(self)
+        timed = QHBoxLayout(self._timed)
+        timed.setContentsMargins(0, 0, 0, 0)
+        timed.setSpacing(14)
+        timed.addWidget(self.demonstration, 6)
+        timed.addWidget(self.by_time, 5)
         self.clock = Readout(0.30, self)
         self.count = HoldCount(self)
         self._title = QLabel(self)
@@ -63,6 +78,7 @@ class ExercisePage(QWidget):
         column.addWidget(self.count, 14)
         column.addSpacing(12)
         column.addWidget(self.angle, 21)
+        column.addWidget(self._timed, _TIMED_STRETCH)
         column.addSpacing(8)
         column.addWidget(self.clock, 28)
         column.addWidget(self._then, 8)
@@ -79,6 +95,11 @@ class ExercisePage(QWidget):
         strip = int(0.15 * tall)
         self.picture.setGeometry(0, 0, wide - panel, tall - strip)
         self.caption.setGeometry(0, tall - strip, wide - panel, strip)
+        inset = int(_FORM_INSET * tall)
+        height = int(_FORM_OF_HEIGHT * tall)
+        self.form.setGeometry(
+            inset, tall - strip - height - inset, wide - panel - 2 * inset, height
+        )
         self._panel.setGeometry(wide - panel, 0, panel, tall)
         edge = int(0.028 * tall)
         layout = self._panel.layout()
@@ -100,17 +121,49 @@ class ExercisePage(QWidget):
         if planned is None:
             return
         self._title.setText(exercise_name(planned))
-        self.count.show_count(moment.repetitions, planned, moment.held_s)
+        timed = moment.completed if planned.movement is None else 0
+        self.count.show_count(moment.repetitions, planned, moment.held_s, timed)
+        self.picture.show_signal(moment.raised_s)
         if self._paused:
             self._show_pause()
         else:
-            self._show_angle(moment, planned)
+            if planned.movement is None:
+                self._show_timed(planned)
+            else:
+                self._show_angle(moment, planned, planned.movement)
             self._show_clock(moment, planned)
         self._then.setText(self._what_follows(moment, planned))
 
-    def _show_angle(self, moment: Moment, planned: PlannedExercise) -> None:
+    def _show_form(self, moment: Moment, planned: PlannedExercise) -> None:
+        if self._paused or not moment.faults:
+            self.form.hide()
+            return
+        words = form_sentence(moment.faults[0], planned.position).caption
+        self.form.show_words(self.tr("Mind your body"), words, Tone.ALARM)
+        self.form.show()
+        self.form.raise_()
+
+    def _show_timed(self, planned: PlannedExercise) -> None:
+        words = telling(planned)
+        why = "" if words is None else words.by_time or ""
+        lines = [Line(self.tr("By time, not measured"), bold=True)]
+        if why:
+            lines.append(Line(why, colour=LIGHT.ink_soft))
+        self.by_time.show_lines(tuple(lines))
+        self.demonstration.show_planned(planned)
+        self.picture.show_limb(None)
+
+    def _show_angle(
+        self, moment: Moment, planned: PlannedExercise, movement: Movement
+    ) -> None:
         reading = moment.reading
-        heading = measured_name(planned.movement)
+        if planned.movement is None:
+            told = telling(planned)
+            why = "" if told is None or told.by_time is None else told.by_time
+            self.angle.show_words(self.tr("By time, not measured"), why)
+            self.picture.show_limb(None)
+            return
+        heading = measured_name(movement)
         value_text = error_text = ""
         value, error = None, 0.0
         if reading is None:
@@ -122,8 +175,11 @@ class ExercisePage(QWidget):
         else:
             value = reading.value if moment.shown is None else moment.shown
             error = reading.error
-            value_text, error_text = value_parts(value, error, planned.movement.unit)
-            self.angle.show_number(heading, value_text, error_text)
+            value_text, error_text = value_parts(value, error, movement.unit)
+            if moment.faults:
+                heading = form_sentence(moment.faults[0], planned.position).caption
+            tone = Tone.ALARM if moment.faults else Tone.PLAIN
+            self.angle.show_number(heading, value_text, error_text, tone=tone)
         limb = None if moment.pose is None else limb_of(moment.pose, planned, value, error)
         self.picture.show_limb(limb, value_text, error_text)
 
@@ -135,13 +191,23 @@ class ExercisePage(QWidget):
 
     def _show_clock(self, moment: Moment, planned: PlannedExercise) -> None:
         left_s = moment.remaining_s
+        leading = planned.movement is None and moment.phase is Phase.REST and not moment.resting
+        if leading and left_s is not None:
+            self.picture.show_band(None)
+            words = str(math.ceil(max(0.0, left_s)))
+            self.clock.show_number(self.tr("Get into place: seconds"), words, tone=Tone.REST)
+            return
         holding = moment.phase is Phase.HOLDING and moment.held_s < planned.hold_s
+        if left_s is not None and moment.phase is Phase.REST and not moment.resting:
+            self._show_lead(left_s)
+            return
         if left_s is None or not (moment.resting or holding):
             self.picture.show_band(None)
             self._show_phase(moment, planned)
             return
         whole_s = planned.rest_s if moment.resting else planned.hold_s
-        waiting = not moment.resting and (moment.reading is None or not moment.reading.usable)
+        unseen = moment.reading is None or not moment.reading.usable
+        waiting = not moment.resting and planned.movement is not None and unseen
         self.picture.show_band(Band(left_s, whole_s, moment.resting, waiting))
         if waiting:
             heading, tone = self.tr("The clock is waiting: seconds left"), Tone.WAITING
@@ -151,11 +217,17 @@ class ExercisePage(QWidget):
             heading, tone = self.tr("Hold: seconds left"), Tone.HOLD
         self.clock.show_number(heading, str(math.ceil(max(0.0, left_s))), tone=tone)
 
+    def _show_lead(self, left_s: float) -> None:
+        self.picture.show_band(Band(left_s, LEAD_S, resting=True))
+        self.clock.show_number(
+            self.tr("Get into place: seconds"), str(math.ceil(max(0.0, left_s))), tone=Tone.REST
+        )
+
     def _show_phase(self, moment: Moment, planned: PlannedExercise) -> None:
         heading = self.tr("Now")
         match moment.phase:
             case Phase.REST:
-                words = movement_sentence(planned.movement, planned.side, planned.position).caption
+                words = instructed(planned).caption
                 if moment.reading is not None and not moment.reading.usable:
                     heading = self.tr("After that")
             case Phase.MOVING:
@@ -173,7 +245,7 @@ class ExercisePage(QWidget):
         self.clock.show_words(heading, words)
 
     def _what_follows(self, moment: Moment, planned: PlannedExercise) -> str:
-        done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in moment.repetitions)
+        done = moment.completed
         under_way = 0 if moment.resting else 1
         if done + under_way < planned.repetitions:
             if moment.resting or planned.rest_s == 0:

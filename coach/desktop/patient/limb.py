@@ -143,7 +143,7 @@ def limb_of(
 
 def _fan(body: _Body, planned: PlannedExercise, angle_deg: float) -> tuple[Fan, float, float]:
     """Give the fan, where the limb is seen in it, and where the value leaves the limb free."""
-    movement, from_foot = planned.movement, planned.seen_from is View.FOOT
+    movement, from_foot = planned.measured, planned.seen_from is View.FOOT
     half_trunk_px = float(np.linalg.norm(body.trunk)) / 2
     arm_px = float(np.linalg.norm(body.elbow - body.shoulder))
     forearm_px = max(half_trunk_px, float(np.nan_to_num(np.linalg.norm(body.wrist - body.elbow))))

@@ -21,13 +21,13 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.catalogue import safety
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.prose import ProsePage
-from coach.desktop.patient.welcome_page import PAIN_TO_STOP
 from coach.desktop.patient.wording import exercise_name
 from coach.desktop.shared.theme import LIGHT
 from coach.desktop.shared.typeface import font
-from coach.domain.moment import Moment, Order, Stage
+from coach.domain.moment import Asked, Moment, Order, Stage
 
 HIGHEST = 10
 TEN_KEY = "X"
@@ -49,6 +49,13 @@ class ScoreButton(QAbstractButton):
         self.setCursor(Qt.CursorShape.PointingHandCursor)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumWidth(56)
+        self._offered = False
+
+    def offer(self, offered: bool) -> None:
+        """Mark the score as the one that a raised hand would choose now."""
+        if offered != self._offered:
+            self._offered = offered
+            self.update()
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         painter = QPainter(self)
@@ -64,6 +71,11 @@ class ScoreButton(QAbstractButton):
             painter.setBrush(QColor(LIGHT.accent_wash))
             painter.drawPolygon(self._slope(room))
             painter.setClipping(False)
+        if self._offered and not chosen:
+            painter.setPen(QPen(QColor(LIGHT.hold), 12))
+            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.drawPath(shape)
+            self._point_down(painter, room)
         focused = self.hasFocus()
         painter.setPen(QPen(QColor(LIGHT.focus if focused else LIGHT.accent), 5 if focused else 2))
         painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -72,6 +84,22 @@ class ScoreButton(QAbstractButton):
         painter.setFont(font(min(room.width() * 0.62, room.height() * 0.4), bold=True))
         painter.drawText(room, Qt.AlignmentFlag.AlignCenter, self.text())
         painter.end()
+
+    def _point_down(self, painter: QPainter, room: QRectF) -> None:
+        """Draw an arrow head at the upper edge, so that the mark is not a colour alone."""
+        middle, wide = room.center().x(), room.width() * 0.3
+        top = room.top() + 8
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(QColor(LIGHT.ink))
+        painter.drawPolygon(
+            QPolygonF(
+                [
+                    QPointF(middle - wide, top),
+                    QPointF(middle + wide, top),
+                    QPointF(middle, top + wide),
+                ]
+            )
+        )
 
     def _slope(self, room: QRectF) -> QPolygonF:
         steps = HIGHEST + 1
@@ -124,6 +152,8 @@ class PainPage(ProsePage):
             0.025,
             role="soft",
         )
+        self._by_hand = self.line("", 0.044, bold=True)
+        self._by_hand.setMinimumHeight(60)
         buttons = QHBoxLayout()
         buttons.setSpacing(16)
         buttons.addWidget(self.stop_button, 3)
@@ -132,6 +162,7 @@ class PainPage(ProsePage):
         column.setContentsMargins(44, 30, 44, 34)
         column.addWidget(self._occasion)
         column.addWidget(self._question)
+        column.addWidget(self._by_hand)
         column.addStretch(3)
         column.addLayout(scores, 34)
         column.addLayout(ends)
@@ -158,7 +189,22 @@ class PainPage(ProsePage):
         self._group.setExclusive(True)
         self._note.setText("")
         self.go_button.setEnabled(False)
+        self.show_asked(moment.asked)
         self.setFocus()
+
+    def show_asked(self, asked: Asked | None) -> None:
+        """Show where the spoken question stands; an answer by key goes before it."""
+        offered = None if asked is None or self.chosen is not None else asked.offered
+        for button in self._group.buttons():
+            if isinstance(button, ScoreButton):
+                button.offer(button.score == offered)
+        if asked is not None and asked.chosen is not None:
+            words = self.tr("{score} chosen. Wrong? Raise your good hand again.").format(
+                score=asked.chosen
+            )
+        else:
+            words = self.tr("Raise your good hand when you hear your number")
+        self._by_hand.setText(words)
 
     def choose(self, score: int) -> None:
         """Choose a score without confirming it."""
@@ -206,7 +252,7 @@ class PainPage(ProsePage):
                 "More than the {limit} your plan allows. Ask your therapist before you do this "
                 "exercise again."
             )
-        elif score > PAIN_TO_STOP:
+        elif score > safety().pain_to_stop:
             note = self.tr("That is a lot. Stop here and ask your therapist before you go on.")
         else:
             note = ""

@@ -11,7 +11,7 @@ from PyQt6.QtWidgets import QWidget
 from coach.desktop.patient.lettering import draw_fitted, draw_number
 from coach.desktop.shared.theme import LIGHT
 from coach.domain.plan import PlannedExercise
-from coach.domain.progress import EndedBecause, Repetition
+from coach.domain.progress import Repetition
 
 _NOTE_ON_ONE_LINE = 0.9
 """Width of the caption's room, as a share of the window's height, that takes a note in one line."""
@@ -122,12 +122,19 @@ class HoldCount(QWidget):
         self._asked = 0
 
     def show_count(
-        self, repetitions: tuple[Repetition, ...], planned: PlannedExercise, held_s: float = 0.0
+        self,
+        repetitions: tuple[Repetition, ...],
+        planned: PlannedExercise,
+        held_s: float = 0.0,
+        timed: int = 0,
     ) -> None:
-        """Show these repetitions against what is asked, and ``held_s`` of the hold under way."""
+        """Show these repetitions against what is asked, and ``held_s`` of the hold under way.
+
+        ``timed`` holds were held by time alone.
+        """
         asked, hold_s = planned.repetitions, planned.hold_s
-        done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in repetitions)
-        shares = [min(1.0, rep.held_s / hold_s) for rep in repetitions]
+        done = timed + sum(rep.ended_because is EndedBecause.COMPLETED for rep in repetitions)
+        shares = [1.0] * timed + [min(1.0, rep.held_s / hold_s) for rep in repetitions]
         ahead = [0.0] * max(0, asked - done)
         if ahead:
             ahead[0] = min(1.0, held_s / hold_s)

@@ -8,10 +8,13 @@ from PyQt6.QtCore import QObject, Qt, QTimer, pyqtSignal
 
 from coach.desktop.patient.loudspeaker import Loudspeaker
 from coach.desktop.patient.system_voice import OFFERED, SystemVoice
+from coach.domain.cue import Cue, Urgency
 from coach.domain.fault import Fault
 from coach.domain.moment import Moment
 from coach.voice.speaker import Speaker, Utterance
 
+READ_WITHIN_S = 15.0
+"""A page that could not be begun by then has been turned."""
 TICK_MS = 20
 """How often it is asked whether something is due; a fraction of what an ear can tell."""
 
@@ -60,6 +63,13 @@ class Speech(QObject):
     def hear(self, moment: Moment) -> None:
         """Take in a moment's cues."""
         self._speaker.hear(moment)
+
+    def read(self, words: str) -> None:
+        """Read something aloud that nobody waits for."""
+        now_s = self._now_s()
+        if now_s is not None:
+            stale_s = now_s + READ_WITHIN_S
+            self._speaker.offer([Cue(now_s, stale_s, Urgency.GENTLE, "read", words, "")])
 
     def stop(self) -> None:
         """Fall silent for good."""

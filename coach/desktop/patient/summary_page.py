@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import assert_never
 
+from msgspec.structs import replace
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
@@ -115,14 +116,20 @@ class SummaryPage(ProsePage):
         row.addWidget(_drawing(record, middle))
         name = QVBoxLayout()
         name.addStretch(1)
-        name.addWidget(self.line(exercise_name(planned), 0.034, bold=True))
+        title = exercise_name(done_exercise(record, planned))
+        if record.eased:
+            title = self.tr("Easier one: {name}").format(name=title)
+        name.addWidget(self.line(title, 0.034, bold=True))
         ended = self._ended(record.ended_because)
         if ended:
             name.addWidget(self.line(ended, 0.026, role="soft"))
         name.addStretch(1)
         row.addLayout(name, 9)
-        done = sum(rep.ended_because is EndedBecause.COMPLETED for rep in record.repetitions)
+        because = [rep.ended_because for rep in record.repetitions]
+        because += [hold.ended_because for hold in record.timed]
+        done = because.count(EndedBecause.COMPLETED)
         held_s = sum(rep.held_s for rep in record.repetitions)
+        held_s += sum(hold.held_s for hold in record.timed)
         asked_s = planned.repetitions * planned.hold_s
         value = NOTHING if middle is None else _reached(middle)
         for figure, below, share in (
@@ -133,7 +140,11 @@ class SummaryPage(ProsePage):
                 ),
                 6,
             ),
-            (value, self._kind(record.movement.unit), 4),
+            (
+                (value, self._kind(record.movement.unit), 4)
+                if record.movement is not None
+                else (NOTHING, self.tr("by time, not measured"), 4)
+            ),
             (
                 self.tr("{before} → {after}").format(
                     before=_score(record.pain_before), after=_score(record.pain_after)
@@ -202,6 +213,20 @@ class SummaryPage(ProsePage):
         )
 
 
+def done_exercise(record: ExerciseRecord, planned: PlannedExercise) -> PlannedExercise:
+    """Give what was done: the planned exercise, or the easier one in its place."""
+    if not record.eased:
+        return planned
+    return replace(
+        planned,
+        exercise=record.exercise,
+        movement=record.movement,
+        position=record.position,
+        view=record.view,
+        target_deg=None,
+    )
+
+
 def middle_repetition(repetitions: tuple[Repetition, ...]) -> Repetition | None:
     """Give the completed hold with the median range, the smaller one of two.
 
@@ -213,6 +238,8 @@ def middle_repetition(repetitions: tuple[Repetition, ...]) -> Repetition | None:
 
 def _drawing(record: ExerciseRecord, middle: Repetition | None) -> QWidget:
     value, error = (None, 0.0) if middle is None else (middle.value, middle.error)
+    if record.movement is None:
+        return QWidget()
     match record.movement.unit:
         case Unit.DEGREES:
             return RangeDial(record.movement, record.side, value, error)

@@ -18,12 +18,19 @@ from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
 from coach.desktop.patient.engine import Engine
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.fault_banner import FaultBanner
+from coach.desktop.patient.offer_page import OfferPage
 from coach.desktop.patient.pain_page import PainPage
+from coach.desktop.patient.prepare_page import PreparePage
 from coach.desktop.patient.speech import Speech
 from coach.desktop.patient.summary_page import SummaryPage
+from coach.desktop.patient.understanding_page import UnderstandingPage
+from coach.desktop.patient.weeks_page import WeeksPage
 from coach.desktop.patient.welcome_page import WelcomePage
+from coach.domain.agenda import AgendaItem
+from coach.domain.exercise import StiffnessPhase
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.plan import Plan
+from coach.review.diary_entries import Diary
 from coach.voice.speaker import Speaker
 
 STOP_KEYS = (Qt.Key.Key_S, Qt.Key.Key_Escape)
@@ -49,9 +56,19 @@ class PatientWindow(QWidget):
         speaker: Speaker | None = None,
         *,
         file_waits: bool = True,
+        agenda: tuple[AgendaItem, ...] = (),
+        diary: Diary | None = None,
+        phase: StiffnessPhase | None = None,
+        notice: str = "",
+        at_once: bool = False,
         parent: QWidget | None = None,
     ) -> None:
-        """Build the pages; the threads start when the window is first shown."""
+        """Build the pages; the threads start when the window is first shown.
+
+        ``agenda`` is what is due, by default the whole plan; ``diary`` what was done so far;
+        ``phase`` chooses what there is to read; ``notice`` is a sentence about the day so far;
+        ``at_once`` begins without being asked to.
+        """
         super().__init__(parent)
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
@@ -65,19 +82,41 @@ class PatientWindow(QWidget):
         self.engine.stepped.connect(self._step)
         self.engine.finished.connect(self._finish)
         self.engine.failed.connect(self._fail)
-        self.welcome = WelcomePage(plan, self)
+        self._diary, self._phase, self._at_once = diary, phase, at_once
+        self.welcome = WelcomePage(plan, agenda, notice, self)
+        self.prepare = PreparePage(self)
         self.exercise = ExercisePage(self)
+        self.offer = OfferPage(self)
+        self.weeks = WeeksPage(self)
+        self.understanding = UnderstandingPage(self)
         self.pain = PainPage(self)
         self.summary = SummaryPage(self)
         self.banner = FaultBanner(self)
         self.welcome.ordered.connect(self.engine.order)
+        self.prepare.ordered.connect(self.engine.order)
+        self.offer.ordered.connect(self.engine.order)
+        self.welcome.weeks_asked.connect(self._open_weeks)
+        self.welcome.reading_asked.connect(self._open_reading)
+        self.weeks.closed.connect(self._back_to_welcome)
+        self.understanding.closed.connect(self._back_to_welcome)
+        self.understanding.spoken.connect(self._read_aloud)
+        self.welcome.weeks_button.setVisible(diary is not None)
         self.exercise.ordered.connect(self.engine.order)
         self.pain.ordered.connect(self.engine.order)
         self.pain.answered.connect(lambda score: self.engine.order(Order.PAIN, score))
         self.summary.closed.connect(self.close)
         self.banner.again_button.clicked.connect(self._try_again)
         self._pages = QStackedWidget(self)
-        for page in (self.welcome, self.exercise, self.pain, self.summary):
+        for page in (
+            self.welcome,
+            self.prepare,
+            self.exercise,
+            self.pain,
+            self.offer,
+            self.summary,
+            self.weeks,
+            self.understanding,
+        ):
             self._pages.addWidget(page)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -131,7 +170,19 @@ class PatientWindow(QWidget):
             case None:
                 return False
             case Stage.WELCOME:
+                if self._pages.currentWidget() is not self.welcome:
+                    return False
                 button = self.welcome.start_button if onward else None
+                button = self.welcome.weeks_button if key is Qt.Key.Key_W else button
+                button = self.welcome.reading_button if key is Qt.Key.Key_U else button
+            case Stage.PREPARE:
+                button = self.prepare.ready_button if onward else None
+                button = self.prepare.skip_button if key is Qt.Key.Key_N else button
+                button = self.prepare.stop_button if key in STOP_KEYS else button
+            case Stage.OFFER:
+                button = self.offer.accept_button if onward else None
+                button = self.offer.on_button if key is Qt.Key.Key_N else button
+                button = self.offer.stop_button if key in STOP_KEYS else button
             case Stage.EXERCISE | Stage.PAUSED:
                 page = self.exercise
                 button = page.pause_button if onward else None
@@ -165,12 +216,21 @@ class PatientWindow(QWidget):
         if step.image is not None:
             self.welcome.picture.show_image(step.image)
             self.exercise.show_image(step.image)
+            self.prepare.show_image(step.image)
             self.welcome.ready()
         if self._speech is not None:
             self._speech.hear(moment)
         self._turn_page(moment)
+        self.welcome.picture.show_signal(moment.raised_s)
         if moment.stage in (Stage.EXERCISE, Stage.PAUSED):
             self.exercise.show_moment(moment)
+        elif moment.stage is Stage.PREPARE:
+            self.prepare.show_moment(moment)
+        elif moment.stage in (Stage.PAIN_BEFORE, Stage.PAIN_AFTER):
+            self.pain.show_asked(moment.asked)
+        elif self._at_once and step.image is not None and moment.stage is Stage.WELCOME:
+            self._at_once = False
+            self.engine.order(Order.START)
 
     def _turn_page(self, moment: Moment) -> None:
         if moment.stage is self.stage and moment.exercise_index == self._exercise_index:
@@ -179,6 +239,13 @@ class PatientWindow(QWidget):
         match moment.stage:
             case Stage.WELCOME:
                 self._pages.setCurrentWidget(self.welcome)
+            case Stage.PREPARE:
+                self._pages.setCurrentWidget(self.prepare)
+                self.prepare.ready_button.setFocus()
+            case Stage.OFFER:
+                self._pages.setCurrentWidget(self.offer)
+                self.offer.ask(moment)
+                self.offer.accept_button.setFocus()
             case Stage.EXERCISE | Stage.PAUSED:
                 self._pages.setCurrentWidget(self.exercise)
                 self.exercise.pause_button.setFocus()
@@ -189,6 +256,24 @@ class PatientWindow(QWidget):
                 pass  # the summary comes with the outcome
             case _ as never:
                 assert_never(never)
+
+    def _open_weeks(self) -> None:
+        if self._diary is not None:
+            self._pages.setCurrentWidget(self.weeks)
+            self.weeks.show_diary(self._diary)
+
+    def _open_reading(self) -> None:
+        self._pages.setCurrentWidget(self.understanding)
+        self.understanding.show_for(self._phase)
+
+    def _back_to_welcome(self) -> None:
+        if self.stage is Stage.WELCOME:
+            self._pages.setCurrentWidget(self.welcome)
+            self.welcome.start_button.setFocus()
+
+    def _read_aloud(self, words: str) -> None:
+        if self._speech is not None:
+            self._speech.read(words)
 
     def _finish(self, outcome: Outcome) -> None:
         self.stage = Stage.FINISHED

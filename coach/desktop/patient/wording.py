@@ -6,6 +6,7 @@ from typing import assert_never
 
 from PyQt6.QtCore import QCoreApplication
 
+from coach.cues.wording import telling
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.domain.plan import PlannedExercise
 from coach.review.levels import reach_band
@@ -15,6 +16,9 @@ translate = QCoreApplication.translate
 
 def exercise_name(planned: PlannedExercise) -> str:
     """Name the exercise with its side, the patient's own, and how one stands, sits or lies."""
+    words = telling(planned)
+    if words is not None:
+        return words.title
     name = _movement_name(planned)
     match planned.position:
         case Position.STANDING:
@@ -25,6 +29,8 @@ def exercise_name(planned: PlannedExercise) -> str:
             return translate("patient", "{name}, lying on your back").format(name=name)
         case Position.PRONE:
             return translate("patient", "{name}, lying face down").format(name=name)
+        case Position.SIDE_LYING:
+            return translate("patient", "{name}, lying on your side").format(name=name)
         case Position.DOORWAY:
             return translate("patient", "{name}, at a door frame").format(name=name)
         case _ as never:
@@ -33,7 +39,7 @@ def exercise_name(planned: PlannedExercise) -> str:
 
 def _movement_name(planned: PlannedExercise) -> str:
     left = planned.side is Side.LEFT
-    match planned.movement:
+    match planned.measured:
         case Movement.FLEXION:
             if left:
                 return translate("patient", "Left arm forwards and up")
@@ -98,3 +104,10 @@ def value_parts(value: float, error: float, unit: Unit) -> tuple[str, str]:
 def with_error(value: float, error: float, unit: Unit) -> str:
     """Write both in one line."""
     return " ".join(part for part in value_parts(value, error, unit) if part)
+
+
+def side_name(side: Side) -> str:
+    """Name the arm that is exercised, the patient's own."""
+    if side is Side.LEFT:
+        return translate("patient", "Left arm")
+    return translate("patient", "Right arm")

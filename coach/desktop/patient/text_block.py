@@ -1,0 +1,115 @@
+"""Paragraphs that are written as large as all of them fit into their place."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from PyQt6.QtCore import QRectF, Qt
+from PyQt6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
+from PyQt6.QtWidgets import QSizePolicy, QWidget
+
+from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.typeface import font
+
+_WRAP = (Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop).value
+_STEP = 0.96
+_SMALLEST_PX = 11.0
+_MARK = 1.25
+"""Room for the mark before a paragraph, in heights of its type."""
+_BETWEEN = 0.28
+_ROUND_PX = 14.0
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A paragraph; ``mark`` stands before it, such as a number or a bullet."""
+
+    text: str
+    mark: str = ""
+    bold: bool = False
+    colour: str = LIGHT.ink
+
+
+class TextBlock(QWidget):
+    """Shows paragraphs, ``share`` of the window's height at most; shrinks them until all fit."""
+
+    def __init__(
+        self,
+        share: float,
+        *,
+        ground: str | None = None,
+        edge: str = LIGHT.hairline,
+        parent: QWidget | None = None,
+    ) -> None:
+        """Begin empty; ``ground`` is the colour of a card behind the text, ``edge`` its rim."""
+        super().__init__(parent)
+        self._share, self._ground, self._edge = share, ground, edge
+        self._lines: tuple[Line, ...] = ()
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    @property
+    def text(self) -> str:
+        """All paragraphs, one a line."""
+        return "\n".join(f"{line.mark} {line.text}".strip() for line in self._lines)
+
+    def show_lines(self, lines: tuple[Line, ...]) -> None:
+        """Show these paragraphs."""
+        if lines != self._lines:
+            self._lines = lines
+            self.setAccessibleName(self.text)
+            self.update()
+
+    def type_px(self) -> float:
+        """Give the size of type at which everything fits, in pixels."""
+        room = self._room()
+        size_px = self._share * self._tall()
+        while size_px > _SMALLEST_PX and self._height(size_px, room.width()) > room.height():
+            size_px *= _STEP
+        return size_px
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        if not self._lines:
+            return
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        if self._ground is not None:
+            painter.setPen(QPen(QColor(self._edge), 2))
+            painter.setBrush(QColor(self._ground))
+            painter.drawRoundedRect(
+                QRectF(self.rect()).adjusted(1, 1, -1, -1), _ROUND_PX, _ROUND_PX
+            )
+        room, size_px = self._room(), self.type_px()
+        top = room.top()
+        for line in self._lines:
+            chosen = font(size_px, bold=line.bold)
+            indent = _MARK * size_px if line.mark else 0.0
+            width = room.width() - indent
+            height = _wrapped(QFontMetricsF(chosen), line.text, width)
+            painter.setFont(chosen)
+            painter.setPen(QColor(line.colour))
+            painter.drawText(QRectF(room.left(), top, indent, height + 2), _WRAP, line.mark)
+            painter.drawText(
+                QRectF(room.left() + indent, top, width, height + 2), _WRAP, line.text
+            )
+            top += height + _BETWEEN * size_px
+        painter.end()
+
+    def _room(self) -> QRectF:
+        inset = 0.018 * self._tall() if self._ground is not None else 0.0
+        return QRectF(self.rect()).adjusted(inset, 0.7 * inset, -inset, -0.7 * inset)
+
+    def _tall(self) -> float:
+        window = self.window()
+        return 800.0 if window is None else float(window.height())
+
+    def _height(self, size_px: float, width: float) -> float:
+        whole = 0.0
+        for line in self._lines:
+            metrics = QFontMetricsF(font(size_px, bold=line.bold))
+            indent = _MARK * size_px if line.mark else 0.0
+            whole += _wrapped(metrics, line.text, width - indent) + _BETWEEN * size_px
+        return whole - _BETWEEN * size_px
+
+
+def _wrapped(metrics: QFontMetricsF, text: str, width: float) -> float:
+    return metrics.boundingRect(QRectF(0, 0, max(width, 1.0), 1e5), _WRAP, text).height()
