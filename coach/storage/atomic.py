@@ -46,6 +46,15 @@ def make_folder(path: Path) -> None:
         raise disk_fault(error, path, "made") from error
 
 
+def sync_file(path: Path) -> None:
+    """Force what was written to a file onto the disk."""
+    descriptor = os.open(path, os.O_RDWR | getattr(os, "O_BINARY", 0))
+    try:
+        os.fsync(descriptor)
+    finally:
+        os.close(descriptor)
+
+
 def sync_folder(folder: Path) -> None:
     """Make a new or changed name in ``folder`` survive a power failure."""
     if os.name == "nt":  # Windows offers no such call, and keeps names in its own journal

@@ -68,9 +68,12 @@ class Store:
     than the program, damaged, or something else.
     """
 
-    def __init__(self, target: Path | str) -> None:
-        """Open the SQLite file at a path, made if missing, or the database behind a URL."""
-        self._engine, self.name = open_engine(target)
+    def __init__(self, target: Path | str, passphrase: str | None = None) -> None:
+        """Open the SQLite file at a path, made if missing, or the database behind a URL.
+
+        With a ``passphrase`` the file is a locked one, see ``store_lock``.
+        """
+        self._engine, self.name = open_engine(target, passphrase)
         try:
             self._check_version()
         except Fault:

@@ -12,23 +12,28 @@ from sqlalchemy import Connection, Engine, create_engine, event
 from sqlalchemy.exc import DatabaseError, SQLAlchemyError
 
 from coach.domain.fault import Fault
+from coach.storage.store_lock import locked_engine
 
 _BUSY_MS = 10_000
 _WRITES = "store_writes"
 
 
-def open_engine(target: Path | str) -> tuple[Engine, str]:
+def open_engine(target: Path | str, passphrase: str | None = None) -> tuple[Engine, str]:
     """Give an engine and the name by which people know the store.
 
     ``target`` is the path of an SQLite file, made with the owner's rights only where it does not
-    exist, or a database URL.
+    exist, or a database URL. ``passphrase`` opens a locked file.
     """
     if isinstance(target, str) and "://" in target:
         engine = create_engine(target)
         return engine, engine.url.render_as_string(hide_password=True)
     path = Path(target).expanduser().absolute()
     _make_private(path)
-    engine = create_engine(f"sqlite:///{path}", connect_args={"timeout": _BUSY_MS / 1000})
+    timeout_s = _BUSY_MS / 1000
+    if passphrase is None:
+        engine = create_engine(f"sqlite:///{path}", connect_args={"timeout": timeout_s})
+    else:
+        engine = locked_engine(path, passphrase, timeout_s)
     event.listen(engine, "connect", _prepare)
     event.listen(engine, "begin", _begin)
     return engine, str(path)
@@ -92,7 +97,7 @@ def _sentence(error: SQLAlchemyError, name: str) -> str:
         return f"The store at {name} cannot be written: ask for the right to write there."
     if "not a database" in lowered or "malformed" in lowered or "no such" in lowered:
         return (
-            f"The store at {name} is damaged or no store of this program: put a backup copy in "
-            "its place, or move the file away to begin anew."
+            f"The store at {name} is locked, damaged or no store of this program: unlock it with "
+            "its passphrase, put a backup copy in its place, or move the file away to begin anew."
         )
     return f"The store at {name} refused ({said.splitlines()[0]}): try again, and keep a copy."
