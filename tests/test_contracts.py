@@ -62,3 +62,10 @@ def test_a_violation_breaks_its_contract(contract: str, copied: Path) -> None:
     path = copied / "coach" / file
     path.write_text(path.read_text("utf-8") + f"\n{line}\n", "utf-8")
     assert f"{contract} BROKEN" in broken_contracts(copied)
+
+
+@pytest.mark.parametrize("line", ["import pathlib", "import coach.storage.store"])
+def test_an_export_touches_no_disk(line: str, copied: Path) -> None:
+    path = copied / "coach" / "exchange" / "table.py"
+    path.write_text(path.read_text("utf-8") + f"\n{line}\n", "utf-8")
+    assert " BROKEN" in broken_contracts(copied)

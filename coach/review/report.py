@@ -44,7 +44,7 @@ METHOD = (
     "sessions. Errors are half widths of 95 % intervals; the share of the other side has only this "
     "side's error in it."
 )
-_HIGH_PAIN = 7
+HIGH_PAIN = 7
 """Above it the clinic sheet asks for the therapist (common practice)."""
 
 
@@ -222,7 +222,7 @@ def _pain(ordered: Sequence[SessionDocument]) -> PainCourse | None:
     if not given:
         return None
     worst, worst_on = max(given, key=lambda g: g[0])
-    high = sum(score > _HIGH_PAIN for score, _ in given)
+    high = sum(score > HIGH_PAIN for score, _ in given)
     return PainCourse(given[0][0], given[-1][0], worst, worst_on, high)
 
 

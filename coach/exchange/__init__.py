@@ -1,0 +1,1 @@
+"""A patient's record in, documents for other systems out."""

@@ -1,0 +1,157 @@
+"""A patient's sessions as one HL7 FHIR R4 Bundle of the type collection."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+
+import msgspec
+
+from coach.domain.fault import Fault
+from coach.domain.session import SessionDocument, SessionEnd, Software
+from coach.exchange.fhir_elements import (
+    Element,
+    Resource,
+    after,
+    concept,
+    identity,
+    moment,
+    reference,
+    shoulder,
+    text_of,
+)
+from coach.exchange.fhir_observations import Context, observations
+from coach.exchange.fhir_plan import plan_identity, plans
+from coach.review.history import history, in_order, started
+
+_WHY_ENDED: dict[SessionEnd, str] = {
+    SessionEnd.COMPLETED: "completed",
+    SessionEnd.STOPPED: "stopped by the person",
+    SessionEnd.SKIPPED: "left out by the person",
+    SessionEnd.PAIN: "ended because pain above the agreed limit was given",
+    SessionEnd.UNFINISHED: "ended because too many holds were let go early",
+    SessionEnd.INPUT_ENDED: "ended because the camera's picture ended",
+    SessionEnd.INTERRUPTED: "interrupted; recovered from the journal",
+}
+
+
+def bundle(
+    documents: Sequence[SessionDocument],
+    *,
+    written_at: datetime | None = None,
+    names: Mapping[str, str] | None = None,
+) -> Resource:
+    """Write one patient's sessions as a Bundle; the same record gives the same ids.
+
+    ``written_at`` is the instant of writing, with its zone: without it no plan counts as expired.
+    ``names`` are the exercises' names in trade terms, by their names in files.
+    """
+    if not documents:
+        raise Fault("There is no session to export: import session files first.")
+    ordered = in_order(documents)
+    # A practice's code alone is not unique between practices; a session's number is.
+    patient = identity("patient", ordered[0].plan.patient_code, ordered[0].session_id)
+    resources: list[Resource] = [_patient(patient, ordered[-1].plan.patient_code)]
+    resources += [_device(s) for s in dict.fromkeys(d.software for d in ordered)]
+    resources += plans(ordered, patient, written_at.date() if written_at else None, names or {})
+    series = history(ordered)
+    for document in ordered:
+        context = Context(
+            patient=patient,
+            device=_device_identity(document.software),
+            plan=plan_identity(patient, document.plan),
+            procedure=identity("procedure", document.session_id),
+            names=names or {},
+        )
+        resources.append(_procedure(document, context))
+        resources += observations(document, series, context)
+    written: Resource = {"resourceType": "Bundle", "type": "collection"}
+    if written_at is not None:
+        written["timestamp"] = moment(written_at)
+    written["entry"] = [
+        {"fullUrl": f"urn:uuid:{resource['id']}", "resource": resource} for resource in resources
+    ]
+    return written
+
+
+def bundle_bytes(
+    documents: Sequence[SessionDocument],
+    *,
+    written_at: datetime | None = None,
+    names: Mapping[str, str] | None = None,
+) -> bytes:
+    """Write the same as JSON in UTF-8."""
+    found = bundle(documents, written_at=written_at, names=names)
+    return (json.dumps(found, ensure_ascii=False, indent=2, allow_nan=False) + "\n").encode()
+
+
+def _patient(identifier: str, code: str) -> Resource:
+    return {
+        "resourceType": "Patient",
+        "id": identifier,
+        "identifier": [{"type": concept("code given by the practice"), "value": text_of(code)}],
+    }
+
+
+def _device_identity(software: Software) -> str:
+    return identity("device", msgspec.json.encode(software).decode())
+
+
+def _device(software: Software) -> Resource:
+    versions = {
+        "software": software.version,
+        "definitions of the angles": str(software.definitions),
+        "pose model, SHA-256": software.model_sha256,
+        "estimator": software.estimator,
+    }
+    return {
+        "resourceType": "Device",
+        "id": _device_identity(software),
+        "deviceName": [{"name": text_of(software.name), "type": "model-name"}],
+        "type": concept("program that measures shoulder angles with one camera"),
+        "version": [
+            {"type": concept(kind), "value": text_of(value)} for kind, value in versions.items()
+        ],
+    }
+
+
+def _procedure(document: SessionDocument, context: Context) -> Resource:
+    begin = started(document)
+    held = any(
+        any(r.held_s > 0 for r in e.repetitions) or any(h.held_s > 0 for h in e.timed)
+        for e in document.exercises
+    )
+    status = "completed" if document.ended_because is SessionEnd.COMPLETED else "stopped"
+    found: Resource = {
+        "resourceType": "Procedure",
+        "id": context.procedure,
+        "status": status if held else "not-done",
+        "code": concept("home exercise of the shoulder, self-assisted stretching"),
+        "subject": reference(context.patient),
+        "basedOn": [reference(context.plan)],
+        "performedPeriod": {"start": moment(begin), "end": after(begin, document.duration_s)},
+        "usedReference": [reference(context.device)],
+    }
+    if found["status"] != "completed":
+        found["statusReason"] = concept(
+            _WHY_ENDED[document.ended_because] if held else "nothing was held"
+        )
+    sides = dict.fromkeys(e.side for e in document.exercises)
+    if sides:
+        found["bodySite"] = [shoulder(side) for side in sides]
+    notes = _notes(document, context)
+    if notes:
+        found["note"] = notes
+    return found
+
+
+def _notes(document: SessionDocument, context: Context) -> list[Element]:
+    said: list[str] = []
+    for record in document.exercises:
+        name = context.name_of(record)
+        if record.ended_because is not SessionEnd.COMPLETED:
+            said.append(f"{name}: {_WHY_ENDED[record.ended_because]}.")
+        if record.eased:
+            said.append(f"{name}: done as the easier one, after too much pain.")
+    return [{"text": text_of(line)} for line in said]

@@ -1,0 +1,80 @@
+"""``coach export``, from imported session files to documents on disk."""
+
+from __future__ import annotations
+
+import csv
+import io
+import json
+from pathlib import Path
+
+import pytest
+from fhir.resources.R4B.bundle import Bundle
+
+from coach.__main__ import main
+from coach.storage.store import ImportOutcome, Store
+from tests.review.conftest import make_session, session_file
+
+
+@pytest.fixture
+def store(tmp_path: Path) -> Path:
+    place = tmp_path / "store.sqlite"
+    opened = Store(place)
+    first = make_session(0, (80.0, 84.0), code="SH-017")
+    documents = [first, make_session(1, (-12.0,)), make_session(code="SH-2")]
+    for document in documents:
+        taken = opened.import_session(document, session_file(document), "visit.zip")
+        assert taken is ImportOutcome.ACCEPTED
+    opened.close()
+    return place
+
+
+def export(store: Path, kind: str, out: Path, patient: str = "SH-017") -> int:
+    return main(
+        ["export", "--store", str(store), "--patient", patient, "--kind", kind, "--out", str(out)]
+    )
+
+
+def test_the_three_kinds_hold_this_patient_only(store: Path, tmp_path: Path) -> None:
+    paths = {kind: tmp_path / f"out.{kind}" for kind in ("fhir", "csv", "note")}
+    assert [export(store, kind, path) for kind, path in paths.items()] == [0, 0, 0]
+    found = json.loads(paths["fhir"].read_text("utf-8"))
+    Bundle.model_validate(found)
+    assert "timestamp" in found
+    kinds = [e["resource"]["resourceType"] for e in found["entry"]]
+    assert kinds.count("Procedure") == 2
+    texts = json.dumps(found)
+    assert "SH-2" not in texts
+    rows = list(csv.DictReader(io.StringIO(paths["csv"].read_bytes().decode("utf-8-sig"))))
+    assert {r["patient"] for r in rows} == {"SH-017"}
+    assert [r["value"] for r in rows] == ["80.0", "84.0", "-12.0"]
+    note = paths["note"].read_text("utf-8")
+    assert "Patient: SH-017" in note
+    assert "1. Flexion, left: hold 20 s, 3 times" in note
+
+
+def test_what_cannot_be_exported_is_said_in_a_sentence(
+    store: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    out = tmp_path / "out.json"
+    assert export(store, "fhir", out, patient="SH-9") == 1
+    said = capsys.readouterr().err
+    assert "no patient 'SH-9'" in said
+    assert "SH-017" in said
+    assert export(tmp_path / "none.sqlite", "fhir", out) == 1
+    assert "There is no store" in capsys.readouterr().err
+    assert not (tmp_path / "none.sqlite").exists()
+    assert export(store, "csv", tmp_path / "missing" / "out.csv") == 1
+    assert "missing" in capsys.readouterr().err
+    assert not out.exists()
+
+
+def test_the_store_is_never_written_over(store: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    before = store.read_bytes()
+    assert export(store, "note", store) == 1
+    assert "the store itself" in capsys.readouterr().err
+    assert store.read_bytes() == before
+
+
+def test_an_unknown_kind_is_refused(store: Path, tmp_path: Path) -> None:
+    with pytest.raises(SystemExit):
+        export(store, "xml", tmp_path / "out.xml")

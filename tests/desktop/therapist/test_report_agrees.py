@@ -1,0 +1,76 @@
+"""The printed page, the note and the table say the same numbers."""
+
+from __future__ import annotations
+
+import csv
+import io
+import re
+from datetime import date
+from math import hypot, pi, sqrt
+from statistics import median, stdev
+
+import pytest
+from pypdf import PdfReader
+
+from coach.desktop.shared.report_page import report_pdf
+from coach.domain.movement import Movement, Side
+from coach.exchange.note import visit_note
+from coach.exchange.table import holds_table
+from coach.review.report import report
+
+UNTIL = date(2026, 3, 1)
+FIGURE = re.compile(
+    "([\N{MINUS SIGN}+]?\\d+\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} \\d+\N{DEGREE SIGN})"
+)
+
+
+def page_text(record):
+    data = report_pdf(report(record, until=UNTIL, printed_on=UNTIL))
+    return PdfReader(io.BytesIO(data)).pages[0].extract_text().replace("\n", " ")
+
+
+@pytest.fixture
+def record(invented):
+    values = ((81.0, 86.5, 84.0), (90.0, 93.0, 92.4), (97.0, 96.0, 99.2))
+    elevated = [
+        invented.make_session(n, v, error=7.0, other_side=160.0) for n, v in enumerate(values)
+    ]
+    turned = [
+        invented.make_session(
+            n + 3, (-15.0 + n,), movement=Movement.EXTERNAL_ROTATION_0, side=Side.RIGHT, error=13.0
+        )
+        for n in range(2)
+    ]
+    return elevated + turned
+
+
+def test_every_figure_of_the_note_is_on_the_page(app, record):
+    note, page = visit_note(record, until=UNTIL, written_on=UNTIL), page_text(record)
+    objective = note.split("O (objective)")[1].split("A (assessment)")[0]
+    figures = FIGURE.findall(objective)
+    assert len(figures) == 8  # first, last, best and change of two movements
+    for figure in figures:
+        assert figure in page
+    assert set(FIGURE.findall(page)) == set(figures)
+    for line in note.split("S (subjective)")[1].split("Night pain")[0].strip().splitlines():
+        assert line.replace(": ", " ", 1) in page
+    verdicts = re.findall(": (real change|within measurement error|too few sessions)", note)
+    assert len(verdicts) == 2
+    assert all(verdict in page for verdict in verdicts)
+
+
+def test_the_page_shows_the_median_of_the_rows_of_the_table(app, record):
+    page = page_text(record)
+    rows = list(csv.DictReader(io.StringIO(holds_table(record).decode("utf-8-sig"))))
+    sittings: dict[str, list[dict[str, str]]] = {}
+    for row in rows:
+        if row["movement"] == "flexion" and row["ended_because"] == "completed":
+            sittings.setdefault(row["session_started_at"], []).append(row)
+    assert len(sittings) == 3
+    for began in (min(sittings), max(sittings)):
+        values = [float(r["value"]) for r in sittings[began]]
+        # The median, its readings' error, and its scatter: 1.96 sqrt(pi / 2) SD / sqrt(n).
+        scatter = 1.96 * sqrt(pi / 2) * stdev(values) / sqrt(len(values))
+        error = hypot(median(float(r["error_95"]) for r in sittings[began]), scatter)
+        said = f"{median(values):.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {error:.0f}\N{DEGREE SIGN}"
+        assert said in page
