@@ -28,6 +28,7 @@ from coach.domain.session import SessionEnd
 from coach.session import moves
 from coach.session.agenda import whole
 from coach.session.entries import Calibrated, Fact, RepetitionDone, TimedHoldDone
+from coach.session.moves import pain_allowed
 from coach.session.state import Course, Step
 
 __all__ = [
@@ -38,6 +39,7 @@ __all__ = [
     "end_input",
     "leaves_exercise",
     "order",
+    "pain_allowed",
     "progress",
     "tick",
 ]
@@ -45,6 +47,8 @@ __all__ = [
 EXTRA_TRIES = 3
 """Unfinished holds beyond the asked repetitions before an exercise ends of itself: someone who
 lets go that often should not be kept trying. Our choice; holds lost from sight do not count."""
+TRY_S = 2.0
+"""A shorter hold is no try: everyday movement rests for up to 1.5 s (ten minutes of it, rendered)."""
 
 
 def begin(plan: Plan, time_s: float, items: tuple[AgendaItem, ...] = ()) -> Course:
@@ -176,7 +180,9 @@ def _after_hold(course: Course, time_s: float, why: EndedBecause, fact: Fact) ->
         course, rest_until_s=time_s + planned.rest_s if rests and planned.rest_s > 0 else None
     )
     now_s = course.since_start_s(time_s)
-    let_go = sum(r.ended_because is EndedBecause.LET_GO for r in course.repetitions)
+    let_go = sum(
+        r.ended_because is EndedBecause.LET_GO and r.held_s >= TRY_S for r in course.repetitions
+    )
     if course.completed >= planned.repetitions:
         ended, facts = moves.end_exercise(course, now_s, SessionEnd.COMPLETED)
     elif course.completed + let_go >= planned.repetitions + EXTRA_TRIES:
