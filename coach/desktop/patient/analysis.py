@@ -122,7 +122,7 @@ class Analysis(QObject):
     def _show(self, step: Step) -> None:
         self._stage = step.moment.stage
         if self._intake is not None:
-            if self._stage is Stage.EXERCISE:
+            if self._stage in (Stage.PREPARE, Stage.EXERCISE):
                 self._intake.play()
             else:
                 self._intake.stand()

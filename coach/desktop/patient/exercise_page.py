@@ -9,6 +9,7 @@ from PyQt6.QtCore import pyqtSignal
 from PyQt6.QtGui import QImage, QResizeEvent
 from PyQt6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from coach.counting.timed import LEAD_S
 from coach.cues.wording import doubt_sentence, form_sentence, instructed, telling
 from coach.desktop.patient.band import Band
 from coach.desktop.patient.controls import KeyButton
@@ -30,10 +31,10 @@ from coach.domain.plan import PlannedExercise
 from coach.domain.progress import Phase
 
 _PANEL_OF_WIDTH = 0.38
-_FORM_OF_HEIGHT, _FORM_INSET = 0.15, 0.035
-_TIMED_STRETCH = 27
 _PANEL_OF_HEIGHT = 0.56
 """The panel's least width as a share of the window's height, so that its numbers fit."""
+_FORM_OF_HEIGHT, _FORM_INSET = 0.15, 0.035
+_TIMED_STRETCH = 27
 
 
 class ExercisePage(QWidget):
@@ -121,9 +122,10 @@ class ExercisePage(QWidget):
         if planned is None:
             return
         self._title.setText(exercise_name(planned))
-        timed = moment.completed if planned.movement is None else 0
-        self.count.show_count(moment.repetitions, planned, moment.held_s, timed)
-        self.picture.show_signal(moment.raised_s)
+        self.count.show_count(moment.repetitions, planned, moment.held_s, moment.completed)
+        self._show_form(moment, planned)
+        self.angle.setVisible(self._paused or planned.movement is not None)
+        self._timed.setVisible(not self._paused and planned.movement is None)
         if self._paused:
             self._show_pause()
         else:
@@ -153,16 +155,8 @@ class ExercisePage(QWidget):
         self.demonstration.show_planned(planned)
         self.picture.show_limb(None)
 
-    def _show_angle(
-        self, moment: Moment, planned: PlannedExercise, movement: Movement
-    ) -> None:
+    def _show_angle(self, moment: Moment, planned: PlannedExercise, movement: Movement) -> None:
         reading = moment.reading
-        if planned.movement is None:
-            told = telling(planned)
-            why = "" if told is None or told.by_time is None else told.by_time
-            self.angle.show_words(self.tr("By time, not measured"), why)
-            self.picture.show_limb(None)
-            return
         heading = measured_name(movement)
         value_text = error_text = ""
         value, error = None, 0.0
@@ -176,10 +170,7 @@ class ExercisePage(QWidget):
             value = reading.value if moment.shown is None else moment.shown
             error = reading.error
             value_text, error_text = value_parts(value, error, movement.unit)
-            if moment.faults:
-                heading = form_sentence(moment.faults[0], planned.position).caption
-            tone = Tone.ALARM if moment.faults else Tone.PLAIN
-            self.angle.show_number(heading, value_text, error_text, tone=tone)
+            self.angle.show_number(heading, value_text, error_text)
         limb = None if moment.pose is None else limb_of(moment.pose, planned, value, error)
         self.picture.show_limb(limb, value_text, error_text)
 
@@ -191,12 +182,6 @@ class ExercisePage(QWidget):
 
     def _show_clock(self, moment: Moment, planned: PlannedExercise) -> None:
         left_s = moment.remaining_s
-        leading = planned.movement is None and moment.phase is Phase.REST and not moment.resting
-        if leading and left_s is not None:
-            self.picture.show_band(None)
-            words = str(math.ceil(max(0.0, left_s)))
-            self.clock.show_number(self.tr("Get into place: seconds"), words, tone=Tone.REST)
-            return
         holding = moment.phase is Phase.HOLDING and moment.held_s < planned.hold_s
         if left_s is not None and moment.phase is Phase.REST and not moment.resting:
             self._show_lead(left_s)

@@ -28,9 +28,42 @@ from coach.desktop.patient.wording import exercise_name
 from coach.desktop.shared.theme import LIGHT
 from coach.desktop.shared.typeface import font
 from coach.domain.moment import Asked, Moment, Order, Stage
+from coach.session.asking import SURE_S
 
 HIGHEST = 10
 TEN_KEY = "X"
+_LOWERED = 0.16
+"""How much lower than the offered number the others stand."""
+_OF_WIDTH, _OFFERED_OF_WIDTH = 0.62, 1.15
+
+
+class SureBar(QWidget):
+    """A thin bar that runs out while a number chosen by hand can be taken back."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Begin empty."""
+        super().__init__(parent)
+        self.share: float | None = None
+        self.setMinimumHeight(14)
+
+    def show_share(self, share: float | None) -> None:
+        """Show how much of the time is left, 0 to 1; None for nothing."""
+        if share != self.share:
+            self.share = share
+            self.update()
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
+        if self.share is None:
+            return
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(QPen(QColor(LIGHT.accent), 2))
+        room = QRectF(self.rect()).adjusted(1, 1, -1, -1)
+        painter.drawRoundedRect(room, 6, 6)
+        room.setWidth(room.width() * self.share)
+        painter.setBrush(QColor(LIGHT.accent))
+        painter.drawRoundedRect(room, 6, 6)
+        painter.end()
 
 
 class ScoreButton(QAbstractButton):
@@ -51,6 +84,11 @@ class ScoreButton(QAbstractButton):
         self.setMinimumWidth(56)
         self._offered = False
 
+    @property
+    def offered(self) -> bool:
+        """Whether the score is marked so."""
+        return self._offered
+
     def offer(self, offered: bool) -> None:
         """Mark the score as the one that a raised hand would choose now."""
         if offered != self._offered:
@@ -60,28 +98,30 @@ class ScoreButton(QAbstractButton):
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        room = QRectF(self.rect()).adjusted(4, 4, -4, -4)
-        chosen = self.isChecked()
+        whole = QRectF(self.rect())
+        chosen, offered = self.isChecked(), self._offered
+        low = 0.0 if offered else _LOWERED * whole.height()
+        room = whole.adjusted(4, 4 + low, -4, -4)
         shape = QPainterPath()
         shape.addRoundedRect(room, 12, 12)
-        painter.fillPath(shape, QColor(LIGHT.accent if chosen else LIGHT.card))
-        if not chosen:
+        ground = LIGHT.stage if offered else LIGHT.card
+        painter.fillPath(shape, QColor(LIGHT.accent if chosen else ground))
+        if not chosen and not offered:
             painter.setClipPath(shape)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(QColor(LIGHT.accent_wash))
             painter.drawPolygon(self._slope(room))
             painter.setClipping(False)
-        if self._offered and not chosen:
-            painter.setPen(QPen(QColor(LIGHT.hold), 12))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawPath(shape)
+        if offered and not chosen:
             self._point_down(painter, room)
         focused = self.hasFocus()
         painter.setPen(QPen(QColor(LIGHT.focus if focused else LIGHT.accent), 5 if focused else 2))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawPath(shape)
-        painter.setPen(QColor(LIGHT.on_accent if chosen else LIGHT.ink))
-        painter.setFont(font(min(room.width() * 0.62, room.height() * 0.4), bold=True))
+        ink = LIGHT.hold if offered else LIGHT.ink
+        painter.setPen(QColor(LIGHT.on_accent if chosen else ink))
+        share = _OFFERED_OF_WIDTH if offered and self.score < HIGHEST else _OF_WIDTH
+        painter.setFont(font(min(room.width() * share, room.height() * 0.6), bold=True))
         painter.drawText(room, Qt.AlignmentFlag.AlignCenter, self.text())
         painter.end()
 
@@ -90,7 +130,7 @@ class ScoreButton(QAbstractButton):
         middle, wide = room.center().x(), room.width() * 0.3
         top = room.top() + 8
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.ink))
+        painter.setBrush(QColor(LIGHT.hold))
         painter.drawPolygon(
             QPolygonF(
                 [
@@ -130,6 +170,8 @@ class PainPage(ProsePage):
         self._group = QButtonGroup(self)
         self._occasion = self.line("", 0.034, role="soft")
         self._question = self.line("", 0.066, bold=True)
+        self._aloud = self.line("", 0.05, bold=True)
+        self.sure = SureBar(self)
         self._note = self.line("", 0.034, bold=True, role="caution")
         self._note.setMinimumHeight(56)
         self.go_button = KeyButton(self.tr("Go on"), self.tr("Space"), "primary", share=0.04)
@@ -152,8 +194,6 @@ class PainPage(ProsePage):
             0.025,
             role="soft",
         )
-        self._by_hand = self.line("", 0.044, bold=True)
-        self._by_hand.setMinimumHeight(60)
         buttons = QHBoxLayout()
         buttons.setSpacing(16)
         buttons.addWidget(self.stop_button, 3)
@@ -162,8 +202,10 @@ class PainPage(ProsePage):
         column.setContentsMargins(44, 30, 44, 34)
         column.addWidget(self._occasion)
         column.addWidget(self._question)
-        column.addWidget(self._by_hand)
-        column.addStretch(3)
+        column.addSpacing(8)
+        column.addWidget(self._aloud)
+        column.addWidget(self.sure)
+        column.addStretch(1)
         column.addLayout(scores, 34)
         column.addLayout(ends)
         column.addWidget(hint)
@@ -193,18 +235,25 @@ class PainPage(ProsePage):
         self.setFocus()
 
     def show_asked(self, asked: Asked | None) -> None:
-        """Show where the spoken question stands; an answer by key goes before it."""
-        offered = None if asked is None or self.chosen is not None else asked.offered
-        for button in self._group.buttons():
-            if isinstance(button, ScoreButton):
-                button.offer(button.score == offered)
-        if asked is not None and asked.chosen is not None:
-            words = self.tr("{score} chosen. Wrong? Raise your good hand again.").format(
-                score=asked.chosen
+        """Show where the spoken question stands; a choice by key or mouse goes before it."""
+        by_key = self.chosen is not None
+        offered = None if asked is None or by_key else asked.offered
+        chosen = None if asked is None or by_key else asked.chosen
+        sure_s = None if asked is None or chosen is None else asked.sure_s
+        for button in self.findChildren(ScoreButton):
+            button.offer(button.score in (offered, chosen))
+        self.sure.show_share(None if sure_s is None else sure_s / SURE_S)
+        if by_key:
+            words = self.tr("Press Space to go on with {score}").format(score=self.chosen)
+        elif chosen is not None:
+            words = self.tr("You chose {score}. Wrong? Raise your good hand again").format(
+                score=chosen
             )
+        elif asked is not None:
+            words = self.tr("Raise your good hand at your number")
         else:
-            words = self.tr("Raise your good hand when you hear your number")
-        self._by_hand.setText(words)
+            words = self.tr("Choose your number")
+        self._aloud.setText(words)
 
     def choose(self, score: int) -> None:
         """Choose a score without confirming it."""
@@ -242,6 +291,7 @@ class PainPage(ProsePage):
         if not checked:
             return
         self.go_button.setEnabled(True)
+        self.show_asked(None)
         if score > self._limit and self._before:
             note = self.tr(
                 "More than the {limit} your plan allows, so this exercise is left out today. "

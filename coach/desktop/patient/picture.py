@@ -21,7 +21,6 @@ from coach.desktop.patient.fan import Point
 from coach.desktop.patient.lettering import draw_fitted, draw_number, number_width
 from coach.desktop.patient.limb import Limb
 from coach.desktop.shared.theme import LIGHT
-from coach.gestures import KEPT_S, UP_S
 
 _ERROR_SHARE = 0.7
 """Height of the error's type beside the value's."""
@@ -43,7 +42,6 @@ class Picture(QWidget):
         self._empty = ""
         self._band: Band | None = None
         self._veil = ""
-        self._raised_s: float | None = None
         self._framed = framed
         self.setAccessibleName(self.tr("Live picture, mirrored"))
         self.setMinimumSize(320, 240)
@@ -72,12 +70,6 @@ class Picture(QWidget):
         """Darken the picture and write one word on it; empty for a clear picture."""
         self._veil = word
         self.update()
-
-    def show_signal(self, raised_s: float | None) -> None:
-        """Show how long the other hand has been up; None while it is down."""
-        if raised_s != self._raised_s:
-            self._raised_s = raised_s
-            self.update()
 
     def picture_rect(self) -> QRectF:
         """Give the place of the picture inside the widget: never cropped, never stretched."""
@@ -130,8 +122,6 @@ class Picture(QWidget):
             )
         if self._veil:
             self._paint_veil(painter, place)
-        if self._raised_s is not None:
-            self._paint_signal(painter, place, self._raised_s)
         painter.end()
 
     def _edge_px(self) -> float:
@@ -216,36 +206,6 @@ class Picture(QWidget):
             beside_share=_ERROR_SHARE,
             centred=True,
         )
-
-    def _paint_signal(self, painter: QPainter, place: QRectF, raised_s: float) -> None:
-        """Fill a ring while the hand is up: first toward the signal, then toward stopping."""
-        stopping = raised_s >= UP_S
-        share = (raised_s - UP_S) / (KEPT_S - UP_S) if stopping else raised_s / UP_S
-        wide = place.height() * 0.16
-        ring = QRectF(place.left() + wide * 0.4, place.top() + wide * 0.4, wide, wide)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.stage))
-        painter.drawEllipse(ring.adjusted(-8, -8, 8, 8))
-        pen = QPen(QColor(LIGHT.rest if not stopping else LIGHT.hold), wide * 0.16)
-        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
-        painter.setPen(pen)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        around = ring.adjusted(wide * 0.1, wide * 0.1, -wide * 0.1, -wide * 0.1)
-        painter.drawArc(around, 90 * 16, round(-360 * 16 * min(1.0, max(0.0, share))))
-        if stopping:
-            words = QRectF(ring.right() + 16, ring.top(), place.right() - ring.right() - 32, wide)
-            dark = QColor(LIGHT.stage)
-            dark.setAlphaF(0.82)
-            painter.fillRect(words.adjusted(-8, 0, 8, 0), dark)
-            draw_fitted(
-                painter,
-                words,
-                self.tr("Keep it up to stop"),
-                largest_px=wide * 0.5,
-                smallest_px=14,
-                colour=LIGHT.stage_ink,
-                bold=True,
-            )
 
     def _paint_veil(self, painter: QPainter, place: QRectF) -> None:
         dark = QColor(LIGHT.stage)

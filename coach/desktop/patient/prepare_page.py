@@ -45,10 +45,10 @@ class PreparePage(ProsePage):
         self.laptop = LaptopPlace(View.FRONT, Position.STANDING, Side.RIGHT, parent=self)
         self.place = TextBlock(0.034, parent=self)
         self.steps = TextBlock(0.032, parent=self)
-        self.cautions = TextBlock(
-            0.028, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self
+        self.cautions = TextBlock(0.028, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self)
+        self.ready_button = KeyButton(
+            self.tr("Begin now"), self.tr("Space"), "primary", share=0.036
         )
-        self.ready_button = KeyButton(self.tr("Begin now"), self.tr("Space"), "primary", share=0.036)
         self.pause_button = KeyButton(self.tr("Pause"), "P", share=0.026)
         self.skip_button = KeyButton(self.tr("Skip"), "N", share=0.026)
         self.stop_button = KeyButton(self.tr("Stop"), "S", "stop", share=0.026)
@@ -113,9 +113,7 @@ class PreparePage(ProsePage):
         words = telling(planned)
         self._title.setText(exercise_name(planned))
         self._new.setVisible(item is not None and item.new)
-        self._dose.setText(
-            f"{side_name(planned.side)}  ·  {dose_sentence(planned).caption}"
-        )
+        self._dose.setText(f"{side_name(planned.side)}  ·  {dose_sentence(planned).caption}")
         self._measured.setText(_what_is_measured(planned))
         self.demonstration.show_planned(planned)
         self.laptop.show_place(planned.seen_from, planned.position, planned.side)
@@ -138,9 +136,7 @@ class PreparePage(ProsePage):
         if planned is None:
             return
         if moment.doubt is None:
-            self.instruction.show_words(
-                self.tr("Your place"), self.tr("In place"), Tone.WORDS
-            )
+            self.instruction.show_words(self.tr("Your place"), self.tr("In place"), Tone.WORDS)
         else:
             words = doubt_sentence(moment.doubt, planned.side, planned.position).caption
             self.instruction.show_words(self.tr("Change this first"), words, Tone.ALARM)

@@ -125,16 +125,16 @@ class HoldCount(QWidget):
         self,
         repetitions: tuple[Repetition, ...],
         planned: PlannedExercise,
-        held_s: float = 0.0,
-        timed: int = 0,
+        held_s: float,
+        done: int,
     ) -> None:
-        """Show these repetitions against what is asked, and ``held_s`` of the hold under way.
+        """Show what was held against what is asked, and ``held_s`` of the hold under way.
 
-        ``timed`` holds were held by time alone.
+        ``repetitions`` are the measured ones; where there are none, as in an exercise that goes by
+        time, the ``done`` holds are full boxes.
         """
         asked, hold_s = planned.repetitions, planned.hold_s
-        done = timed + sum(rep.ended_because is EndedBecause.COMPLETED for rep in repetitions)
-        shares = [1.0] * timed + [min(1.0, rep.held_s / hold_s) for rep in repetitions]
+        shares = [min(1.0, rep.held_s / hold_s) for rep in repetitions] or [1.0] * done
         ahead = [0.0] * max(0, asked - done)
         if ahead:
             ahead[0] = min(1.0, held_s / hold_s)

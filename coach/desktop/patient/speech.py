@@ -13,10 +13,10 @@ from coach.domain.fault import Fault
 from coach.domain.moment import Moment
 from coach.voice.speaker import Speaker, Utterance
 
-READ_WITHIN_S = 15.0
-"""A page that could not be begun by then has been turned."""
 TICK_MS = 20
 """How often it is asked whether something is due; a fraction of what an ear can tell."""
+READ_WITHIN_S = 15.0
+"""A page that could not be begun by then has been turned."""
 
 
 class Speech(QObject):
@@ -64,12 +64,12 @@ class Speech(QObject):
         """Take in a moment's cues."""
         self._speaker.hear(moment)
 
-    def read(self, words: str) -> None:
-        """Read something aloud that nobody waits for."""
+    def read_aloud(self, words: str) -> None:
+        """Read a page aloud, unless something else is being said."""
         now_s = self._now_s()
         if now_s is not None:
-            stale_s = now_s + READ_WITHIN_S
-            self._speaker.offer([Cue(now_s, stale_s, Urgency.GENTLE, "read", words, "")])
+            cue = Cue(now_s, now_s + READ_WITHIN_S, Urgency.GENTLE, "page", words, " ")
+            self._speaker.offer([cue])
 
     def stop(self) -> None:
         """Fall silent for good."""

@@ -8,9 +8,11 @@ from msgspec.structs import replace
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
+from coach.catalogue import catalogue, safety
 from coach.desktop.patient.back_scale import BackScale
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.demonstration import Demonstration
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.range_dial import RangeDial
 from coach.desktop.patient.wording import exercise_name, with_error
@@ -20,8 +22,8 @@ from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import ExerciseRecord, SessionEnd
 
 NOTHING = "\N{EN DASH}"
-PAIN_RISE = 2
-"""A rise of the 0-10 rating that matters: Michener et al. 2011, 2.17 points."""
+_STILL_PX = (124, 124)
+"""As large as the dials beside it."""
 
 
 class SummaryPage(ProsePage):
@@ -74,11 +76,16 @@ class SummaryPage(ProsePage):
     def show_outcome(self, outcome: Outcome) -> None:
         """Show how a session ended."""
         document = outcome.document
-        if document.ended_because is SessionEnd.COMPLETED:
+        by_pain = document.ended_because is SessionEnd.PAIN
+        if by_pain:
+            self._title.setText(self.tr("Stopped because of the pain. What you did is kept."))
+        elif document.ended_because is SessionEnd.COMPLETED:
             self._title.setText(self.tr("Done for today"))
         else:
             self._title.setText(self.tr("Stopped. What you did is kept."))
         advice = self._advice_on(document.exercises)
+        if by_pain:
+            advice = self._ring(document.plan.contact)
         self._advice.setText(advice)
         self._advice.setVisible(bool(advice))
         if outcome.saved_at is not None:
@@ -104,6 +111,13 @@ class SummaryPage(ProsePage):
         self._scroll.setWidget(inside)
         self.close_button.setFocus()
 
+    def _ring(self, contact: str) -> str:
+        if contact:
+            return self.tr(
+                "Rest your arm, and ring your practice before you exercise again: {contact}"
+            ).format(contact=contact)
+        return self.tr("Rest your arm, and ring your practice before you exercise again.")
+
     def _record(self, record: ExerciseRecord, planned: PlannedExercise) -> QFrame:
         frame = QFrame(self)
         frame.setProperty("role", "card")
@@ -113,7 +127,7 @@ class SummaryPage(ProsePage):
         row.setSpacing(22)
         card.addLayout(row)
         middle = middle_repetition(record.repetitions)
-        row.addWidget(_drawing(record, middle))
+        row.addWidget(_drawing(record, middle, done_exercise(record, planned)))
         name = QVBoxLayout()
         name.addStretch(1)
         title = exercise_name(done_exercise(record, planned))
@@ -132,6 +146,10 @@ class SummaryPage(ProsePage):
         held_s += sum(hold.held_s for hold in record.timed)
         asked_s = planned.repetitions * planned.hold_s
         value = NOTHING if middle is None else _reached(middle)
+        if record.movement is None:
+            value, kind = self.tr("by time"), self.tr("not measured")
+        else:
+            kind = self._kind(record.movement.unit)
         for figure, below, share in (
             (
                 self.tr("{done} of {asked} holds").format(done=done, asked=planned.repetitions),
@@ -140,11 +158,7 @@ class SummaryPage(ProsePage):
                 ),
                 6,
             ),
-            (
-                (value, self._kind(record.movement.unit), 4)
-                if record.movement is not None
-                else (NOTHING, self.tr("by time, not measured"), 4)
-            ),
+            (value, kind, 4),
             (
                 self.tr("{before} → {after}").format(
                     before=_score(record.pain_before), after=_score(record.pain_after)
@@ -205,7 +219,7 @@ class SummaryPage(ProsePage):
             for record in records
             if record.pain_before is not None and record.pain_after is not None
         ]
-        if max(rises, default=0) < PAIN_RISE:
+        if max(rises, default=0) < safety().pain_rise:
             return ""
         return self.tr(
             "Your pain went up. If it stays up for more than half an hour, or keeps you awake, "
@@ -236,10 +250,12 @@ def middle_repetition(repetitions: tuple[Repetition, ...]) -> Repetition | None:
     return by_value[(len(by_value) - 1) // 2] if by_value else None
 
 
-def _drawing(record: ExerciseRecord, middle: Repetition | None) -> QWidget:
+def _drawing(
+    record: ExerciseRecord, middle: Repetition | None, planned: PlannedExercise
+) -> QWidget:
     value, error = (None, 0.0) if middle is None else (middle.value, middle.error)
     if record.movement is None:
-        return QWidget()
+        return _still(planned)
     match record.movement.unit:
         case Unit.DEGREES:
             return RangeDial(record.movement, record.side, value, error)
@@ -247,6 +263,16 @@ def _drawing(record: ExerciseRecord, middle: Repetition | None) -> QWidget:
             return BackScale(value, error)
         case _ as never:
             assert_never(never)
+
+
+def _still(planned: PlannedExercise) -> QWidget:
+    """Draw what was done where nothing was measured."""
+    exercise = catalogue().by_name.get(planned.exercise or "")
+    if exercise is None:
+        return QWidget()
+    drawing = Demonstration(exercise, planned.side, animated=False)
+    drawing.setMinimumSize(*_STILL_PX)
+    return drawing
 
 
 def _reached(rep: Repetition) -> str:

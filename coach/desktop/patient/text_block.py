@@ -88,9 +88,7 @@ class TextBlock(QWidget):
             painter.setFont(chosen)
             painter.setPen(QColor(line.colour))
             painter.drawText(QRectF(room.left(), top, indent, height + 2), _WRAP, line.mark)
-            painter.drawText(
-                QRectF(room.left() + indent, top, width, height + 2), _WRAP, line.text
-            )
+            painter.drawText(QRectF(room.left() + indent, top, width, height + 2), _WRAP, line.text)
             top += height + _BETWEEN * size_px
         painter.end()
 

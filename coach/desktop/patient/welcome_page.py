@@ -1,33 +1,32 @@
-"""The first page: the live picture to place oneself, the cautions, and START."""
+"""The first page: today's exercises, the cautions, the live picture, and START."""
 
 from __future__ import annotations
 
-from PyQt6.QtCore import pyqtSignal
-from PyQt6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PyQt6.QtCore import Qt, pyqtSignal
+from PyQt6.QtWidgets import QAbstractButton, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
-from coach.catalogue import safety
+from coach.catalogue import When, safety
+from coach.cues.wording import dose_sentence, telling
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.readouts import Caption
-from coach.desktop.patient.wording import exercise_name
+from coach.desktop.patient.text_block import Line, TextBlock
+from coach.desktop.patient.wording import exercise_name, side_name, translate
+from coach.desktop.shared.theme import LIGHT
 from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Order
-from coach.domain.plan import Plan
-from coach.session.agenda import whole
+from coach.domain.plan import Plan, PlannedExercise
 
 CHANGE_OVER_S = 12.0
 """Getting into the stretch and out of it, for the guess of how long a session takes."""
-MOST_LISTED = 7
-"""As many exercises of today fit in type that can be read from three metres."""
+_LANGUAGE = "en"
 
 
 class WelcomePage(ProsePage):
-    """Cautions before the start; what they say is common practice in physiotherapy."""
+    """Says what comes today and when not to start and to stop, before anything begins."""
 
     ordered = pyqtSignal(Order)
-    weeks_asked = pyqtSignal()
-    reading_asked = pyqtSignal()
 
     def __init__(
         self,
@@ -36,27 +35,38 @@ class WelcomePage(ProsePage):
         notice: str = "",
         parent: QWidget | None = None,
     ) -> None:
-        """Show what is due, by default the whole plan; START cannot be pressed before ``ready``.
-
-        ``notice`` is a sentence about the day so far.
-        """
+        """Show what is due, by default the whole plan; START cannot be pressed before ``ready``."""
         super().__init__(parent)
+        items = agenda or tuple(AgendaItem(n, each) for n, each in enumerate(plan.exercises))
         self.picture = Picture(framed=False, parent=self)
         self.caption = Caption(self)
-        self.start_button = KeyButton("", self.tr("Space"), "primary", share=0.04)
+        self.today = TextBlock(0.03, parent=self)
+        self.new_cautions = TextBlock(
+            0.025, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self
+        )
+        self.before = TextBlock(0.026, ground=LIGHT.card, parent=self)
+        self.stop = TextBlock(0.026, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self)
+        self.emergency = TextBlock(0.028, ground=LIGHT.caution, edge=LIGHT.caution, parent=self)
+        self.start_button = KeyButton("", self.tr("Space"), "primary", share=0.038)
+        self.weeks_button = KeyButton(self.tr("My weeks"), "W", share=0.026)
+        self.understanding_button = KeyButton(self.tr("Understand my shoulder"), "U", share=0.026)
+        self.stop_button = KeyButton(self.tr("Close"), "S", "stop", share=0.026)
+        self._keys: dict[Qt.Key, QAbstractButton] = {
+            Qt.Key.Key_W: self.weeks_button,
+            Qt.Key.Key_U: self.understanding_button,
+        }
         self.wait()
         self.start_button.setEnabled(False)
         self.start_button.clicked.connect(lambda: self.ordered.emit(Order.START))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        mirror = QVBoxLayout()
-        mirror.setSpacing(0)
-        mirror.addWidget(self.picture, 52)
-        mirror.addWidget(self.caption, 13)
-        mirror.addLayout(self._list(agenda or whole(plan), notice), 35)
-        row.addLayout(mirror, 47)
-        row.addLayout(self._words(plan, agenda or whole(plan)), 53)
+        row.addLayout(self._left(plan, items, notice), 45)
+        row.addLayout(self._cautions(plan, items), 55)
+
+    def button_of(self, key: Qt.Key) -> QAbstractButton | None:
+        """Give the button that a key presses, besides those that go on and stop."""
+        return self._keys.get(key)
 
     def wait(self) -> None:
         """Tell that the picture and the measuring take a few seconds to begin."""
@@ -77,113 +87,145 @@ class WelcomePage(ProsePage):
     def ready(self) -> None:
         """Let START be pressed: the first frame has come."""
         if not self.start_button.isEnabled():
-            self.say_where_to_stand()
-            self.start_button.name(self.tr("Start, or raise your good hand"))
+            self.say_how_to_begin()
+            self.start_button.name(self.tr("Start"))
             self.start_button.setEnabled(True)
             self.start_button.setFocus()
 
-    def say_where_to_stand(self) -> None:
-        """Show what the picture is for."""
-        self.caption.show_words(self.tr("Step back until you see your head and your hips"))
+    def say_how_to_begin(self) -> None:
+        """Say how to start, from near and from afar."""
+        self.caption.show_words(self.tr("Raise your good hand, or press Space, to begin"))
 
-    def _list(self, items: tuple[AgendaItem, ...], notice: str) -> QVBoxLayout:
-        column = QVBoxLayout()
-        column.setContentsMargins(26, 14, 20, 14)
-        column.setSpacing(3)
-        column.addWidget(self.line(self._today(items), 0.032, bold=True))
+    def _left(self, plan: Plan, items: tuple[AgendaItem, ...], notice: str) -> QVBoxLayout:
+        self.today.show_lines(tuple(_today_line(item) for item in items))
+        words = QVBoxLayout()
+        words.setContentsMargins(28, 12, 20, 8)
+        words.setSpacing(4)
+        words.addWidget(self.line(self._heading(items), 0.044, bold=True))
         if notice:
-            column.addWidget(self.line(notice, 0.0255, bold=True, role="caution"))
-        most = MOST_LISTED - 1 if len(items) > MOST_LISTED else MOST_LISTED
-        for number, item in enumerate(items[:most], start=1):
-            column.addWidget(self.line(f"{number}  {self._line(item)}", 0.0255))
-        if len(items) > most:
-            more = self.tr("and {count} more").format(count=len(items) - most)
-            column.addWidget(self.line(more, 0.0255, role="soft"))
-        column.addStretch(1)
+            words.addWidget(self.line(notice, 0.028, bold=True, role="caution"))
+        if plan.title:
+            words.addWidget(self.line(plan.title, 0.026, role="soft"))
+        words.addWidget(self.today, 1)
+        column = QVBoxLayout()
+        column.setSpacing(0)
+        column.addLayout(words, 46)
+        column.addWidget(self.picture, 42)
+        column.addWidget(self.caption, 12)
         return column
 
-    def _line(self, item: AgendaItem) -> str:
-        planned = item.planned
-        dose = self.tr("{count} times {hold_s} s").format(
-            count=planned.repetitions, hold_s=f"{planned.hold_s:g}"
+    def _cautions(self, plan: Plan, items: tuple[AgendaItem, ...]) -> QVBoxLayout:
+        self.before.show_lines(
+            (Line(self.tr("Do not start today if"), bold=True), *_rules(When.BEFORE_START))
         )
-        parts = [exercise_name(planned), dose]
-        if item.new:
-            parts.append(self.tr("new"))
-        return ", ".join(parts)
-
-    def _words(self, plan: Plan, items: tuple[AgendaItem, ...]) -> QVBoxLayout:
-        limits = [each.pain_limit for each in plan.exercises]
+        self.stop.show_lines(
+            (
+                Line(self.tr("Stop at once"), bold=True, colour=LIGHT.caution),
+                Line(self._limit(plan), "•"),
+                *_rules(When.STOP_NOW),
+                Line(self._ring(plan), bold=True, colour=LIGHT.caution),
+                *_rules(When.RING_THE_PRACTICE),
+            )
+        )
+        self.emergency.show_lines(
+            tuple(
+                Line(rule.text[_LANGUAGE], bold=True, colour=LIGHT.on_accent)
+                for rule in safety().when(When.EMERGENCY)
+            )
+        )
+        cautions = _new_cautions(items)
+        self.new_cautions.show_lines(cautions)
+        self.new_cautions.setVisible(bool(cautions))
+        left = QVBoxLayout()
+        left.setSpacing(8)
+        left.addWidget(self.before, 58)
+        left.addWidget(self.new_cautions, 42)
+        both = QHBoxLayout()
+        both.setSpacing(10)
+        both.addLayout(left, 47)
+        both.addWidget(self.stop, 53)
+        others = QHBoxLayout()
+        others.setSpacing(10)
+        for button, stretch in (
+            (self.stop_button, 2),
+            (self.weeks_button, 3),
+            (self.understanding_button, 5),
+        ):
+            others.addWidget(button, stretch)
         column = QVBoxLayout()
-        column.setContentsMargins(28, 18, 28, 22)
+        column.setContentsMargins(12, 14, 24, 20)
         column.setSpacing(8)
-        column.addWidget(self.line(self.tr("Before you start"), 0.056, bold=True))
-        column.addStretch(1)
-        column.addWidget(
-            self.card(
-                "card",
-                self.tr("Do not start today, ask your therapist first, if you have"),
-                [
-                    self.tr("pain above {limit} of 10, or pain at rest that is new").format(
-                        limit=min(safety().pain_to_stop, max(limits))
-                    ),
-                    self.tr("new numbness, tingling or weakness in the arm"),
-                    self.tr("had a fall, a broken bone or a joint out of place"),
-                    self.tr("had surgery and nobody has cleared you for this"),
-                    self.tr("fever, an infection, or a hot, red joint"),
-                ],
-                0.0265,
-            )
-        )
-        column.addWidget(
-            self.card(
-                "warning",
-                self.tr("Stop at once if"),
-                [
-                    self.tr("pain goes above {limit}, or something pops or gives way").format(
-                        limit=min(safety().pain_to_stop, min(limits))
-                    ),
-                    self.tr("the arm goes numb, tingles or turns weak"),
-                    self.tr("you feel dizzy"),
-                    self.tr("your chest hurts or you cannot breathe: call for emergency help"),
-                ],
-                0.0265,
-            )
-        )
+        column.addLayout(both, 100)
+        column.addWidget(self.emergency, 11)
         column.addWidget(
             self.line(
                 self.tr(
                     "Stretch until it pulls, not until it hurts. Easing off is always right. "
-                    "This program counts and measures; it does not replace your therapist."
+                    "This program does not replace your therapist."
                 ),
-                0.0265,
+                0.0235,
             )
         )
-        if plan.contact:
-            contact = self.tr("Your practice: {contact}").format(contact=plan.contact)
-            column.addWidget(self.line(contact, 0.0265, bold=True))
-        column.addStretch(1)
-        more = QHBoxLayout()
-        more.setSpacing(14)
-        self.weeks_button = KeyButton(self.tr("My weeks"), "W", share=0.026)
-        self.reading_button = KeyButton(self.tr("Understand my shoulder"), "U", share=0.026)
-        self.weeks_button.clicked.connect(self.weeks_asked)
-        self.reading_button.clicked.connect(self.reading_asked)
-        more.addWidget(self.weeks_button, 2)
-        more.addWidget(self.reading_button, 3)
-        column.addLayout(more)
-        self.start_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        for button in (self.start_button, self.weeks_button, self.understanding_button):
+            button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.stop_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        column.addLayout(others)
         column.addWidget(self.start_button)
         return column
 
-    def _today(self, items: tuple[AgendaItem, ...]) -> str:
-        whole_s = sum(
-            each.planned.repetitions * (each.planned.hold_s + each.planned.rest_s + CHANGE_OVER_S)
-            for each in items
-        )
+    def _heading(self, items: tuple[AgendaItem, ...]) -> str:
+        whole_s = sum(_seconds(item.planned) for item in items)
         minutes = max(1, round(whole_s / 60))
         if len(items) == 1:
             return self.tr("Today: one exercise, about {minutes} min").format(minutes=minutes)
         return self.tr("Today: {count} exercises, about {minutes} min").format(
             count=len(items), minutes=minutes
         )
+
+    def _limit(self, plan: Plan) -> str:
+        limits = [min(each.pain_limit, safety().pain_to_stop) for each in plan.exercises]
+        if min(limits) == max(limits):
+            return self.tr("Pain above {limit} of 10 is more than your plan allows.").format(
+                limit=min(limits)
+            )
+        return self.tr(
+            "Pain above {least} to {most} of 10, by exercise, is more than your plan allows."
+        ).format(least=min(limits), most=max(limits))
+
+    def _ring(self, plan: Plan) -> str:
+        if plan.contact:
+            return self.tr("Ring your practice: {contact}").format(contact=plan.contact)
+        return self.tr("Ring your practice")
+
+
+def _rules(when: When) -> tuple[Line, ...]:
+    return tuple(Line(rule.text[_LANGUAGE], "•") for rule in safety().when(when))
+
+
+def _today_line(item: AgendaItem) -> Line:
+    planned = item.planned
+    parts = [exercise_name(planned)]
+    if telling(planned) is not None:  # a bare movement's name has its side in it
+        parts.append(side_name(planned.side).lower())
+    parts.append(dose_sentence(planned).caption)
+    if planned.movement is None:
+        parts.append(translate("patient", "by time"))
+    else:
+        parts.append(translate("patient", "measured"))
+    if item.new:
+        parts.append(translate("patient", "NEW"))
+    return Line(" · ".join(parts), "•", bold=item.new)
+
+
+def _new_cautions(items: tuple[AgendaItem, ...]) -> tuple[Line, ...]:
+    lines: list[Line] = []
+    for item in items:
+        words = telling(item.planned) if item.new else None
+        if words is not None and words.cautions:
+            lines.append(Line(words.title, bold=True))
+            lines += [Line(each, "•") for each in words.cautions]
+    return tuple(lines)
+
+
+def _seconds(planned: PlannedExercise) -> float:
+    return planned.repetitions * (planned.hold_s + planned.rest_s + CHANGE_OVER_S)

@@ -18,6 +18,7 @@ from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
 from coach.desktop.patient.engine import Engine
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.fault_banner import FaultBanner
+from coach.desktop.patient.hand_gauge import HandGauge
 from coach.desktop.patient.offer_page import OfferPage
 from coach.desktop.patient.pain_page import PainPage
 from coach.desktop.patient.prepare_page import PreparePage
@@ -36,6 +37,7 @@ from coach.voice.speaker import Speaker
 STOP_KEYS = (Qt.Key.Key_S, Qt.Key.Key_Escape)
 CAPTION_MS = 6_000
 """How long words stay: enough to read them, not so long that they are no longer true."""
+_HAND_OF_HEIGHT, _HAND_INSET = 0.14, 0.03
 ENTER_KEYS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 
 
@@ -86,23 +88,25 @@ class PatientWindow(QWidget):
         self.welcome = WelcomePage(plan, agenda, notice, self)
         self.prepare = PreparePage(self)
         self.exercise = ExercisePage(self)
+        self.pain = PainPage(self)
         self.offer = OfferPage(self)
         self.weeks = WeeksPage(self)
         self.understanding = UnderstandingPage(self)
-        self.pain = PainPage(self)
+        self.hand = HandGauge(self)
         self.summary = SummaryPage(self)
         self.banner = FaultBanner(self)
         self.welcome.ordered.connect(self.engine.order)
         self.prepare.ordered.connect(self.engine.order)
+        self.exercise.ordered.connect(self.engine.order)
+        self.pain.ordered.connect(self.engine.order)
         self.offer.ordered.connect(self.engine.order)
-        self.welcome.weeks_asked.connect(self._open_weeks)
-        self.welcome.reading_asked.connect(self._open_reading)
+        self.welcome.weeks_button.setVisible(diary is not None)
+        self.welcome.weeks_button.clicked.connect(self._open_weeks)
+        self.welcome.understanding_button.clicked.connect(self._open_understanding)
+        self.welcome.stop_button.clicked.connect(self.close)
         self.weeks.closed.connect(self._back_to_welcome)
         self.understanding.closed.connect(self._back_to_welcome)
         self.understanding.spoken.connect(self._read_aloud)
-        self.welcome.weeks_button.setVisible(diary is not None)
-        self.exercise.ordered.connect(self.engine.order)
-        self.pain.ordered.connect(self.engine.order)
         self.pain.answered.connect(lambda score: self.engine.order(Order.PAIN, score))
         self.summary.closed.connect(self.close)
         self.banner.again_button.clicked.connect(self._try_again)
@@ -166,39 +170,63 @@ class PatientWindow(QWidget):
 
     def _order_by_key(self, key: Qt.Key) -> bool:
         onward = key is Qt.Key.Key_Space or key in ENTER_KEYS
+        stops = key in STOP_KEYS
+        button: QAbstractButton | None = None
         match self.stage:
-            case None:
+            case None | Stage.WELCOME if self._reading:
                 return False
-            case Stage.WELCOME:
-                if self._pages.currentWidget() is not self.welcome:
-                    return False
-                button = self.welcome.start_button if onward else None
-                button = self.welcome.weeks_button if key is Qt.Key.Key_W else button
-                button = self.welcome.reading_button if key is Qt.Key.Key_U else button
+            case None | Stage.WELCOME:
+                button = self.welcome.button_of(key)
+                if onward and self.stage is Stage.WELCOME:
+                    button = self.welcome.start_button
+                button = self.welcome.stop_button if stops else button
             case Stage.PREPARE:
                 button = self.prepare.ready_button if onward else None
                 button = self.prepare.skip_button if key is Qt.Key.Key_N else button
-                button = self.prepare.stop_button if key in STOP_KEYS else button
-            case Stage.OFFER:
-                button = self.offer.accept_button if onward else None
-                button = self.offer.on_button if key is Qt.Key.Key_N else button
-                button = self.offer.stop_button if key in STOP_KEYS else button
+                button = self.prepare.pause_button if key is Qt.Key.Key_P else button
+                button = self.prepare.stop_button if stops else button
             case Stage.EXERCISE | Stage.PAUSED:
-                page = self.exercise
-                button = page.pause_button if onward else None
-                button = page.skip_button if key is Qt.Key.Key_N else button
-                button = page.stop_button if key in STOP_KEYS else button
+                button = self.exercise.pause_button if onward else None
+                button = self.exercise.skip_button if key is Qt.Key.Key_N else button
+                button = self.exercise.stop_button if stops else button
             case Stage.PAIN_BEFORE | Stage.PAIN_AFTER:
                 button = self.pain.go_button if onward else None
-                button = self.pain.stop_button if key in STOP_KEYS else button
+                button = self.pain.stop_button if stops else button
+            case Stage.OFFER:
+                button = self.offer.accept_button if onward else None
+                button = self.offer.go_on_button if key is Qt.Key.Key_N else button
+                button = self.offer.stop_button if stops else button
             case Stage.FINISHED:
-                button = self.summary.close_button if key in ENTER_KEYS else None
+                leaves = key in ENTER_KEYS or stops
+                button = self.summary.close_button if leaves else None
             case _ as never:
                 assert_never(never)
         if button is None:
             return False
         button.click()
         return True
+
+    @property
+    def _reading(self) -> bool:
+        return self._pages.currentWidget() in (self.weeks, self.understanding)
+
+    def _open_weeks(self) -> None:
+        if self._diary is not None:
+            self._pages.setCurrentWidget(self.weeks)
+            self.weeks.show_diary(self._diary)
+
+    def _open_understanding(self) -> None:
+        self._pages.setCurrentWidget(self.understanding)
+        self.understanding.show_for(self._phase)
+
+    def _back_to_welcome(self) -> None:
+        if self.stage in (None, Stage.WELCOME):
+            self._pages.setCurrentWidget(self.welcome)
+            self.welcome.start_button.setFocus()
+
+    def _read_aloud(self, words: str) -> None:
+        if self._speech is not None:
+            self._speech.read_aloud(words)
 
     def _start(self) -> None:
         if self._speech is not None:
@@ -215,22 +243,39 @@ class PatientWindow(QWidget):
         moment = step.moment
         if step.image is not None:
             self.welcome.picture.show_image(step.image)
-            self.exercise.show_image(step.image)
             self.prepare.show_image(step.image)
+            self.exercise.show_image(step.image)
             self.welcome.ready()
         if self._speech is not None:
             self._speech.hear(moment)
         self._turn_page(moment)
-        self.welcome.picture.show_signal(moment.raised_s)
-        if moment.stage in (Stage.EXERCISE, Stage.PAUSED):
-            self.exercise.show_moment(moment)
-        elif moment.stage is Stage.PREPARE:
+        if moment.stage is Stage.PREPARE:
             self.prepare.show_moment(moment)
+        elif moment.stage in (Stage.EXERCISE, Stage.PAUSED):
+            self.exercise.show_moment(moment)
         elif moment.stage in (Stage.PAIN_BEFORE, Stage.PAIN_AFTER):
             self.pain.show_asked(moment.asked)
         elif self._at_once and step.image is not None and moment.stage is Stage.WELCOME:
             self._at_once = False
             self.engine.order(Order.START)
+        self._show_hand(moment)
+
+    def _show_hand(self, moment: Moment) -> None:
+        page = self._pages.currentWidget()
+        if self._reading:
+            self.hand.hide()
+            return
+        across = self._pages.geometry()
+        if isinstance(page, WelcomePage | PreparePage | ExercisePage):
+            across = page.picture.geometry().translated(self._pages.pos())
+        inset = int(_HAND_INSET * self.height())
+        self.hand.setGeometry(
+            across.left() + inset,
+            across.top() + inset,
+            across.width() - 2 * inset,
+            int(_HAND_OF_HEIGHT * self.height()),
+        )
+        self.hand.show_moment(moment)
 
     def _turn_page(self, moment: Moment) -> None:
         if moment.stage is self.stage and moment.exercise_index == self._exercise_index:
@@ -238,14 +283,14 @@ class PatientWindow(QWidget):
         self.stage, self._exercise_index = moment.stage, moment.exercise_index
         match moment.stage:
             case Stage.WELCOME:
-                self._pages.setCurrentWidget(self.welcome)
+                if not self._reading:
+                    self._pages.setCurrentWidget(self.welcome)
             case Stage.PREPARE:
                 self._pages.setCurrentWidget(self.prepare)
-                self.prepare.ready_button.setFocus()
+                self.prepare.begin(moment)
             case Stage.OFFER:
                 self._pages.setCurrentWidget(self.offer)
-                self.offer.ask(moment)
-                self.offer.accept_button.setFocus()
+                self.offer.offer(moment)
             case Stage.EXERCISE | Stage.PAUSED:
                 self._pages.setCurrentWidget(self.exercise)
                 self.exercise.pause_button.setFocus()
@@ -257,26 +302,9 @@ class PatientWindow(QWidget):
             case _ as never:
                 assert_never(never)
 
-    def _open_weeks(self) -> None:
-        if self._diary is not None:
-            self._pages.setCurrentWidget(self.weeks)
-            self.weeks.show_diary(self._diary)
-
-    def _open_reading(self) -> None:
-        self._pages.setCurrentWidget(self.understanding)
-        self.understanding.show_for(self._phase)
-
-    def _back_to_welcome(self) -> None:
-        if self.stage is Stage.WELCOME:
-            self._pages.setCurrentWidget(self.welcome)
-            self.welcome.start_button.setFocus()
-
-    def _read_aloud(self, words: str) -> None:
-        if self._speech is not None:
-            self._speech.read(words)
-
     def _finish(self, outcome: Outcome) -> None:
         self.stage = Stage.FINISHED
+        self.hand.hide()
         self._pages.setCurrentWidget(self.summary)
         self.summary.show_outcome(outcome)
         if outcome.fault is not None:
@@ -290,6 +318,7 @@ class PatientWindow(QWidget):
     def note(self, sentence: str) -> None:
         """Show something small and lasting under the captions."""
         self.welcome.caption.show_note(sentence)
+        self.prepare.caption.show_note(sentence)
         self.exercise.caption.show_note(sentence)
 
     def announce(self, sentence: str) -> None:
@@ -298,9 +327,11 @@ class PatientWindow(QWidget):
 
     def _say(self, words: str) -> None:
         self.welcome.caption.show_words(words)
+        self.prepare.caption.show_words(words)
         self.exercise.caption.show_words(words)
         self._caption_age.start(CAPTION_MS)
 
     def _unsay(self) -> None:
-        self.welcome.say_where_to_stand()
+        self.welcome.say_how_to_begin()
+        self.prepare.caption.show_words("")
         self.exercise.caption.show_words("")
