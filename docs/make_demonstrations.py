@@ -15,9 +15,9 @@ from PyQt6.QtCore import QRectF, Qt
 from PyQt6.QtGui import QColor, QImage, QPainter
 
 from coach.catalogue import catalogue
-from coach.desktop.patient.demonstration import paint_drawing
 from coach.desktop.patient.laptop_place import paint_laptop_place
 from coach.desktop.shared.application import create_application
+from coach.desktop.shared.figure_painting import paint_drawing
 from coach.desktop.shared.theme import LIGHT
 from coach.desktop.shared.typeface import font
 from coach.domain.exercise import Exercise
