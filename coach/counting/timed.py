@@ -26,7 +26,10 @@ GAP_S = 2.0
 
 @dataclass(frozen=True, slots=True)
 class Timed:
-    """Immutable. ``wait_s`` is what is left of the lead or the rest; None while a hold runs."""
+    """Immutable. ``wait_s`` is what is left of the lead or the rest; None while a hold runs.
+
+    ``done`` counts the holds held in full, ``ended`` all that are over.
+    """
 
     hold_s: float
     repetitions: int
@@ -36,6 +39,7 @@ class Timed:
     start_s: float = 0.0
     held_s: float = 0.0
     done: int = 0
+    ended: int = 0
 
     @property
     def holding(self) -> bool:
@@ -48,9 +52,9 @@ class Timed:
         return max(0.0, self.hold_s - self.held_s) if self.holding else None
 
 
-def begin(hold_s: float, repetitions: int, rest_s: float, done: int = 0) -> Timed:
-    """Before the first step; ``done`` holds are over already."""
-    return Timed(hold_s, repetitions, max(rest_s, LEAST_REST_S), done=done)
+def begin(hold_s: float, repetitions: int, rest_s: float, done: int = 0, ended: int = 0) -> Timed:
+    """Before the first step; of the ``ended`` holds before it ``done`` were held in full."""
+    return Timed(hold_s, repetitions, max(rest_s, LEAST_REST_S), done=done, ended=ended)
 
 
 def advance(state: Timed, time_s: float) -> tuple[Timed, tuple[ProgressEvent, ...]]:
@@ -74,8 +78,9 @@ def advance(state: Timed, time_s: float) -> tuple[Timed, tuple[ProgressEvent, ..
         return state, ()
     over_s = state.held_s - state.hold_s
     end_s = time_s - over_s
-    ended, number = _ended(state, end_s, EndedBecause.COMPLETED), state.done + 1
-    state = replace(state, wait_s=max(0.0, state.rest_s - over_s), held_s=0.0, done=number)
+    ended = _ended(state, end_s, EndedBecause.COMPLETED)
+    state = replace(state, wait_s=max(0.0, state.rest_s - over_s), held_s=0.0)
+    state = replace(state, done=state.done + 1, ended=state.ended + 1)
     return state, (HoldCompleted(time_s), TimedHoldEnded(time_s, ended))
 
 
@@ -88,7 +93,7 @@ def finish(state: Timed, because: EndedBecause) -> tuple[ProgressEvent, ...]:
 
 def _ended(state: Timed, end_s: float, because: EndedBecause) -> TimedHold:
     return TimedHold(
-        number=state.done + 1,
+        number=state.ended + 1,
         start_s=state.start_s,
         end_s=end_s,
         held_s=min(state.held_s, state.hold_s),

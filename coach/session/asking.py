@@ -26,7 +26,8 @@ NUMBERS = range(11)
 class Asking:
     """Immutable; stamps are those of the frames.
 
-    ``chosen`` is the number taken at ``chosen_s``. Nothing is offered while the hand is up.
+    ``chosen`` is the number taken at ``chosen_s``. From ``up_s`` on the hand is up: until it is
+    down again no further number is offered.
     """
 
     since_s: float
@@ -35,10 +36,12 @@ class Asking:
     chosen_s: float = 0.0
     answered: int | None = None
     over: bool = False
+    up_s: float | None = None
 
     def offered(self, time_s: float) -> int | None:
         """Give the number that is being offered at that instant."""
-        place = int((time_s - self.since_s) // NUMBER_S) if time_s >= self.since_s else -1
+        at_s = time_s if self.up_s is None else min(time_s, self.up_s)
+        place = int((at_s - self.since_s) // NUMBER_S)
         return place if self.chosen is None and place in NUMBERS else None
 
     def shown(self, time_s: float) -> Asked:
@@ -63,7 +66,7 @@ def advance(asking: Asking, time_s: float, raised_since_s: float | None, hand_up
         return asking
     if asking.chosen is not None:
         if hand_up:
-            return Asking(time_s + NUMBER_S, asking.round)
+            return Asking(time_s + NUMBER_S, asking.round, up_s=time_s)
         if time_s - asking.chosen_s >= SURE_S:
             return replace(asking, answered=asking.chosen, over=True)
         return asking
@@ -71,8 +74,12 @@ def advance(asking: Asking, time_s: float, raised_since_s: float | None, hand_up
         chosen = asking.offered(raised_since_s - REACTION_S)
         if chosen is not None:
             return replace(asking, chosen=chosen, chosen_s=time_s)
-        return replace(asking, since_s=time_s + NUMBER_S)
-    if raised_since_s is None and time_s - asking.since_s > len(NUMBERS) * NUMBER_S + PAUSE_S:
+        return replace(asking, since_s=time_s + NUMBER_S, up_s=time_s)
+    if raised_since_s is not None:
+        return asking if asking.up_s is not None else replace(asking, up_s=raised_since_s)
+    if asking.up_s is not None:
+        return replace(asking, since_s=asking.since_s + time_s - asking.up_s, up_s=None)
+    if time_s - asking.since_s > len(NUMBERS) * NUMBER_S + PAUSE_S:
         if asking.round >= ROUNDS:
             return replace(asking, over=True)
         return Asking(time_s, asking.round + 1)
