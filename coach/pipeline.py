@@ -176,13 +176,14 @@ class Pipeline:
             return
         self._placing = placing.advance(self._placing, self._now_s, outcome.pose)
         here_s = self._now_s - self._entered_s
-        doubt = self._placing.doubt
+        bearable = self._placing.doubt in _ADVICE and here_s >= ADVICE_S
         if self._placing.planned.movement is not None:
-            ready = self._placing.ready_s >= READY_S
+            ready = bearable or self._placing.ready_s >= READY_S
         else:
             heard = here_s >= cues.introduction_s(self._course.item)
-            ready = heard and (doubt is None or here_s >= UNSEEN_S)
-        if ready or (doubt in _ADVICE and here_s >= ADVICE_S):
+            seen = bearable or self._placing.doubt is None
+            ready = heard and (seen or here_s >= UNSEEN_S)
+        if ready:
             self._obey(outcome, Order.READY)
 
     def _measure(self, outcome: _Outcome, time_s: float) -> None:
@@ -205,7 +206,7 @@ class Pipeline:
     def _obey(self, outcome: _Outcome, order: Order, pain: int | None = None) -> None:
         asked = self._course.planned
         if order is Order.PAIN and pain is not None and asked is not None:
-            outcome.too_much = outcome.too_much or pain > asked.pain_limit
+            outcome.too_much = outcome.too_much or pain > courses.pain_allowed(asked)
         if courses.leaves_exercise(self._course, order, pain):
             self._end_hold(outcome, EndedBecause.STOPPED)
         self._move(courses.order(self._course, self._now_s, order, pain))
@@ -251,8 +252,10 @@ class Pipeline:
         course, planned = self._course, self._course.item.planned
         self._entered_s = self._now_s
         self._asking = self._placing = None
-        if before.exercise_index != course.exercise_index:
+        if self._watch.side is not planned.side:
             self._watch = gestures.begin(planned.side, planned.position)
+        # A hand that is still up was told of already.
+        self._watch = replace(self._watch, position=planned.position)
         match course.stage:
             case Stage.PREPARE:
                 self._placing = placing.begin(planned)
@@ -286,7 +289,11 @@ class Pipeline:
         self._timed = None
         if planned.movement is None:
             self._timed = timed.begin(
-                planned.hold_s, planned.repetitions, planned.rest_s, course.completed
+                planned.hold_s,
+                planned.repetitions,
+                planned.rest_s,
+                course.completed,
+                len(course.timed),
             )
             return
         task = counting.task_of(planned.movement, planned.hold_s, planned.target_deg)

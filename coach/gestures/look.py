@@ -33,7 +33,7 @@ ABOVE_EYES = 0.1
 OFF_THE_FACE = 0.33
 """A head's breadth is 0.15 m (common practice), of a trunk of 0.5 m 0.3: a wrist nearer to nose,
 eyes or ears belongs to a hand at the face, on the head or behind it."""
-OFF_THE_FLOOR = {Position.SUPINE: 0.6, Position.PRONE: 0.3}
+OFF_THE_FLOOR = {Position.SUPINE: 0.6, Position.PRONE: 0.3, Position.SIDE_LYING: 0.6}
 """Lying: over the shoulder. An arm that points at the ceiling reaches 1.1, an arm lifted backward
 by 40 degrees 0.7."""
 WAVERING = 0.1
@@ -119,16 +119,22 @@ def _believed(pose: Pose, rows: list[Landmark]) -> bool:
 def _off_the_floor(pose: Pose, side: Side, position: Position) -> float:
     """How far the metric points show the other wrist from the floor, over the trunk's length.
 
-    Away from the floor is the way of the chest on the back, of the back face down.
+    Away from the floor is the way of the chest on the back, of the back face down, of the other
+    shoulder on the exercised side.
     """
     m = pose.world_m
     left, right = m[Landmark.LEFT_SHOULDER], m[Landmark.RIGHT_SHOULDER]
     trunk = (left + right - m[Landmark.LEFT_HIP] - m[Landmark.RIGHT_HIP]) / 2
-    ahead = np.cross(trunk, right - left)
-    ahead /= np.linalg.norm(ahead)
+    match position:
+        case Position.SIDE_LYING:
+            up = (left - right) * side.sign
+        case Position.SUPINE:
+            up = np.cross(trunk, right - left)
+        case _:
+            up = -np.cross(trunk, right - left)
+    up /= np.linalg.norm(up)
     shoulder, _, wrist = m[list(ROWS[side.other])]
-    sign = 1.0 if position is Position.SUPINE else -1.0
-    return sign * float(ahead @ (wrist - shoulder)) / float(np.linalg.norm(trunk))
+    return float(up @ (wrist - shoulder)) / float(np.linalg.norm(trunk))
 
 
 def _apart(point: Points, start: Points, end: Points) -> float:

@@ -119,6 +119,10 @@ class _Builder:
                 record.touched = True
             case EasierOffered():
                 self._record(entry.planned_index, entry.time_s, False).offered = entry.exercise
+                # It may end without a start: passed over by pain, or left out.
+                easier = self._record(entry.planned_index, entry.time_s, True)
+                easier.exercise, easier.movement = entry.exercise, entry.movement
+                easier.view, easier.position = entry.view, entry.position
             case ExerciseEnded():
                 record = self._record(entry.planned_index, entry.time_s, entry.eased)
                 record.ended_s, record.ended_because = entry.time_s, entry.ended_because

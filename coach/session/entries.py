@@ -92,11 +92,14 @@ class TimedHoldDone(msgspec.Struct, frozen=True, kw_only=True, tag="timed-hold")
 
 
 class EasierOffered(msgspec.Struct, frozen=True, kw_only=True, tag="easier-offered"):
-    """After too much pain, the easier neighbour was offered."""
+    """After too much pain, the easier neighbour was offered: which, and how it would be done."""
 
     time_s: Seconds
     planned_index: PlannedIndex
     exercise: Slug
+    movement: Movement | None = None
+    view: View = View.FRONT
+    position: Position = Position.STANDING
 
 
 class ExerciseEnded(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-ended"):

@@ -9,6 +9,7 @@ from msgspec.structs import replace as msgspec_replace
 from coach.catalogue import safety
 from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Stage
+from coach.domain.plan import PlannedExercise
 from coach.domain.session import SessionEnd
 from coach.session.entries import (
     Asked,
@@ -45,11 +46,11 @@ def pain(course: Course, time_s: float, score: int) -> Step:
             return replace(stopped, stopped_by_pain=True), (before, ended, *facts)
         case Stage.PAIN_BEFORE | Stage.PREPARE:
             return enter(replace(course, left_stage=None), now_s, index, score)
-        case Stage.EXERCISE if score > item.planned.pain_limit:
+        case Stage.EXERCISE if score > pain_allowed(item.planned):
             ended = _ended(course, now_s, SessionEnd.PAIN)
             moved, facts = _too_much(replace(known, stopped_by_pain=True), now_s, score)
             return moved, (ended, after, *facts)
-        case Stage.PAIN_AFTER if score > safety().pain_to_stop:
+        case Stage.PAIN_AFTER | Stage.OFFER if score > safety().pain_to_stop:
             stopped, facts = finish(known, now_s, SessionEnd.PAIN, score)
             return replace(stopped, stopped_by_pain=True), (after, *facts)
         case Stage.PAIN_AFTER if score > item.planned.pain_limit:
@@ -65,15 +66,25 @@ def pain(course: Course, time_s: float, score: int) -> Step:
             return course, ()
 
 
+def pain_allowed(planned: PlannedExercise) -> int:
+    """Give the highest score with which the exercise goes on."""
+    return min(planned.pain_limit, safety().pain_to_stop)
+
+
 def _too_much(course: Course, now_s: float, score: int) -> Step:
     """Go on after a pain above the exercise's limit: to the end, to an offer, or to the next."""
     if score > safety().pain_to_stop:
         return finish(course, now_s, SessionEnd.PAIN, score)
-    item = course.item
-    if item.easier is None or item.easier.exercise is None or item.eased:
+    item, easier = course.item, course.item.easier
+    if easier is None or easier.exercise is None or item.eased:
         return enter(course, now_s, course.exercise_index + 1, score)
     offered = EasierOffered(
-        time_s=now_s, planned_index=item.planned_index, exercise=item.easier.exercise
+        time_s=now_s,
+        planned_index=item.planned_index,
+        exercise=easier.exercise,
+        movement=easier.movement,
+        view=easier.seen_from,
+        position=easier.position,
     )
     return replace(course, stage=Stage.OFFER, left_stage=None, rest_until_s=None), (offered,)
 
