@@ -84,7 +84,11 @@ def introduction(
         said[1:1] = [("title", Sentence(f"{words.title}.", words.title)), ("arm", side)]
         if item.new:
             said += [("by-time", Sentence(each, each)) for each in (words.by_time,) if each]
-            said += [("caution", Sentence(each, each)) for each in words.cautions]
+            # A cue withdraws those of its own key that still wait.
+            said += [
+                (f"caution.{place}", Sentence(each, each))
+                for place, each in enumerate(words.cautions, start=1)
+            ]
     if item.new:
         said.append(("signals", sentence("signals", language)))
     if count > 1:

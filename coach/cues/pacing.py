@@ -132,7 +132,7 @@ def _withdraws(newer: Cue, older: Cue) -> bool:
     if newer.time_s <= older.time_s:
         return False
     stage = newer.key.startswith("stage.")
-    if newer.key == "stage.paused":
+    if newer.key == "stage.paused-by-hand":
         return older.urgency < Urgency.URGENT
     if older.key.startswith("stage.") or older.key == "again":
         return stage or newer.key == "hold"
