@@ -75,6 +75,31 @@ def test_the_store_is_never_written_over(store: Path, capsys: pytest.CaptureFixt
     assert store.read_bytes() == before
 
 
+def test_a_locked_store_asks_for_its_passphrase(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    place, words = tmp_path / "locked.sqlite", "seven invented lamps hum"
+    opened = Store(place, words)
+    document = make_session()
+    opened.import_session(document, session_file(document), "visit.zip")
+    opened.close()
+    typed = ["something else instead", words]
+    monkeypatch.setattr("coach.app.export.getpass", lambda _: typed.pop(0))
+    out = tmp_path / "note.txt"
+    assert export(place, "note", out) == 1
+    assert "type the passphrase again" in capsys.readouterr().err
+    assert not out.exists()
+    assert export(place, "note", out) == 0
+    assert "Patient: SH-017" in out.read_text("utf-8")
+
+    def nobody(_: str) -> str:
+        raise EOFError
+
+    monkeypatch.setattr("coach.app.export.getpass", nobody)
+    assert export(place, "note", out) == 1
+    assert "is locked" in capsys.readouterr().err
+
+
 def test_an_unknown_kind_is_refused(store: Path, tmp_path: Path) -> None:
     with pytest.raises(SystemExit):
         export(store, "xml", tmp_path / "out.xml")
