@@ -11,7 +11,7 @@ from PyQt6.QtWidgets import QWidget
 
 from coach.desktop.shared.figure_painting import paint_drawing
 from coach.domain.exercise import Exercise
-from coach.domain.movement import Side, View
+from coach.domain.movement import Side
 from coach.figure import stage_of
 
 FRAME_MS = 50
@@ -49,7 +49,7 @@ class Demonstration(QWidget):
     def show_exercise(self, exercise: Exercise, side: Side) -> None:
         """Show another one, from its beginning."""
         self._stage = stage_of(exercise, side)
-        self._mirrored = self._as_mirror and exercise.view in (View.FRONT, View.FOOT)
+        self._mirrored = self._as_mirror and self._stage.facing
         self._begun_s = self._clock()
         telling = exercise.telling["en"]
         self.setAccessibleName(f"Drawing: {telling.title}, {side} arm")

@@ -33,8 +33,7 @@ from coach.domain.progress import Phase
 _PANEL_OF_WIDTH = 0.38
 _PANEL_OF_HEIGHT = 0.56
 """The panel's least width as a share of the window's height, so that its numbers fit."""
-_FORM_OF_HEIGHT, _FORM_INSET = 0.15, 0.035
-_TIMED_STRETCH = 27
+_FORM_OF_HEIGHT, _FORM_INSET = 0.15, 0.06
 
 
 class ExercisePage(QWidget):
@@ -79,7 +78,7 @@ class ExercisePage(QWidget):
         column.addWidget(self.count, 14)
         column.addSpacing(12)
         column.addWidget(self.angle, 21)
-        column.addWidget(self._timed, _TIMED_STRETCH)
+        column.addWidget(self._timed, 21)
         column.addSpacing(8)
         column.addWidget(self.clock, 28)
         column.addWidget(self._then, 8)

@@ -34,7 +34,11 @@ HIGHEST = 10
 TEN_KEY = "X"
 _LOWERED = 0.16
 """How much lower than the offered number the others stand."""
-_OF_WIDTH, _OFFERED_OF_WIDTH = 0.62, 1.15
+_OF_WIDTH = 0.62
+_OFFERED_ONE, _OFFERED_TWO = 1.35, 0.75
+"""Type of the offered number, of one digit or two, as a share of its button's width."""
+_TEN_WIDER = 19
+"""The width of the last button against 10 of the others, for two large digits."""
 
 
 class SureBar(QWidget):
@@ -120,7 +124,9 @@ class ScoreButton(QAbstractButton):
         painter.drawPath(shape)
         ink = LIGHT.hold if offered else LIGHT.ink
         painter.setPen(QColor(LIGHT.on_accent if chosen else ink))
-        share = _OFFERED_OF_WIDTH if offered and self.score < HIGHEST else _OF_WIDTH
+        share = _OF_WIDTH if self.score < HIGHEST else _OF_WIDTH * 10 / _TEN_WIDER
+        if offered:
+            share = _OFFERED_ONE if self.score < HIGHEST else _OFFERED_TWO
         painter.setFont(font(min(room.width() * share, room.height() * 0.6), bold=True))
         painter.drawText(room, Qt.AlignmentFlag.AlignCenter, self.text())
         painter.end()
@@ -184,7 +190,7 @@ class PainPage(ProsePage):
         for score in range(HIGHEST + 1):
             button = ScoreButton(score, self)
             self._group.addButton(button, score)
-            scores.addWidget(button)
+            scores.addWidget(button, _TEN_WIDER if score == HIGHEST else 10)
         ends = QHBoxLayout()
         ends.addWidget(self.line(self.tr("no pain"), 0.03, wrap=False))
         ends.addStretch(1)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PyQt6.QtCore import pyqtSignal
+from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QImage
 from PyQt6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
@@ -14,7 +14,7 @@ from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.readouts import Caption, Readout, Tone
 from coach.desktop.patient.text_block import Line, TextBlock
-from coach.desktop.patient.wording import exercise_name, measured_name, side_name
+from coach.desktop.patient.wording import exercise_name, measured_name, side_name, translate
 from coach.desktop.shared.theme import LIGHT
 from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Moment, Order
@@ -74,11 +74,11 @@ class PreparePage(ProsePage):
         head = QHBoxLayout()
         head.setSpacing(14)
         head.addWidget(self._title, 1)
-        head.addWidget(self._new)
+        head.addWidget(self._new, 0, Qt.AlignmentFlag.AlignTop)
         laptop = QVBoxLayout()
         laptop.setSpacing(4)
         laptop.addWidget(self.laptop, 10)
-        laptop.addWidget(self.place, 4)
+        laptop.addWidget(self.place, 3)
         pictures = QHBoxLayout()
         pictures.setSpacing(18)
         pictures.addWidget(self.demonstration, 11)
@@ -95,9 +95,9 @@ class PreparePage(ProsePage):
         column.addLayout(head)
         column.addWidget(self._dose)
         column.addWidget(self._measured)
-        column.addLayout(pictures, 40)
-        column.addWidget(self.steps, 30)
-        column.addWidget(self.cautions, 16)
+        column.addLayout(pictures, 50)
+        column.addWidget(self.steps, 27)
+        column.addWidget(self.cautions, 13)
         column.addLayout(buttons, 9)
         return column
 
@@ -144,7 +144,7 @@ class PreparePage(ProsePage):
 
 def _what_is_measured(planned: PlannedExercise) -> str:
     if planned.movement is not None:
-        return measured_name(planned.movement)
+        return translate("patient", "Measured: {what}").format(what=measured_name(planned.movement))
     words = telling(planned)
     return "" if words is None else words.by_time or ""
 

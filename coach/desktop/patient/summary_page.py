@@ -271,7 +271,7 @@ def _still(planned: PlannedExercise) -> QWidget:
     if exercise is None:
         return QWidget()
     drawing = Demonstration(exercise, planned.side, animated=False)
-    drawing.setMinimumSize(*_STILL_PX)
+    drawing.setFixedSize(*_STILL_PX)
     return drawing
 
 

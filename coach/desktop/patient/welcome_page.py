@@ -61,8 +61,8 @@ class WelcomePage(ProsePage):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        row.addLayout(self._left(plan, items, notice), 45)
-        row.addLayout(self._cautions(plan, items), 55)
+        row.addLayout(self._left(plan, items, notice), 42)
+        row.addLayout(self._cautions(plan), 58)
 
     def button_of(self, key: Qt.Key) -> QAbstractButton | None:
         """Give the button that a key presses, besides those that go on and stop."""
@@ -101,22 +101,26 @@ class WelcomePage(ProsePage):
         words = QVBoxLayout()
         words.setContentsMargins(28, 12, 20, 8)
         words.setSpacing(4)
-        words.addWidget(self.line(self._heading(items), 0.044, bold=True))
+        words.addWidget(self.line(self._heading(items), 0.036, bold=True))
         if notice:
             words.addWidget(self.line(notice, 0.028, bold=True, role="caution"))
         if plan.title:
             words.addWidget(self.line(plan.title, 0.026, role="soft"))
-        words.addWidget(self.today, 1)
+        words.addWidget(self.today, 10)
+        cautions = _new_cautions(items)
+        self.new_cautions.show_lines(cautions)
+        self.new_cautions.setVisible(bool(cautions))
+        words.addWidget(self.new_cautions, 9)
         column = QVBoxLayout()
         column.setSpacing(0)
-        column.addLayout(words, 46)
-        column.addWidget(self.picture, 42)
+        column.addLayout(words, 57)
+        column.addWidget(self.picture, 31)
         column.addWidget(self.caption, 12)
         return column
 
-    def _cautions(self, plan: Plan, items: tuple[AgendaItem, ...]) -> QVBoxLayout:
+    def _cautions(self, plan: Plan) -> QVBoxLayout:
         self.before.show_lines(
-            (Line(self.tr("Do not start today if"), bold=True), *_rules(When.BEFORE_START))
+            (Line(self.tr("Before you start"), bold=True), *_rules(When.BEFORE_START))
         )
         self.stop.show_lines(
             (
@@ -133,17 +137,10 @@ class WelcomePage(ProsePage):
                 for rule in safety().when(When.EMERGENCY)
             )
         )
-        cautions = _new_cautions(items)
-        self.new_cautions.show_lines(cautions)
-        self.new_cautions.setVisible(bool(cautions))
-        left = QVBoxLayout()
-        left.setSpacing(8)
-        left.addWidget(self.before, 58)
-        left.addWidget(self.new_cautions, 42)
         both = QHBoxLayout()
         both.setSpacing(10)
-        both.addLayout(left, 47)
-        both.addWidget(self.stop, 53)
+        both.addWidget(self.before, 42)
+        both.addWidget(self.stop, 58)
         others = QHBoxLayout()
         others.setSpacing(10)
         for button, stretch in (
@@ -156,7 +153,7 @@ class WelcomePage(ProsePage):
         column.setContentsMargins(12, 14, 24, 20)
         column.setSpacing(8)
         column.addLayout(both, 100)
-        column.addWidget(self.emergency, 11)
+        column.addWidget(self.emergency, 15)
         column.addWidget(
             self.line(
                 self.tr(
