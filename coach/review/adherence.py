@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from coach.domain.plan import PlannedExercise, Weekday
 from coach.domain.progress import EndedBecause
 from coach.domain.session import SessionDocument
-from coach.review.history import asked, in_order, started
+from coach.review.history import holds_of, in_order, started
 
 _DAYS = 7
 
@@ -24,7 +25,11 @@ class Week:
 
 @dataclass(frozen=True, slots=True)
 class Dose:
-    """Holds and seconds of the sessions that took place: done against prescribed."""
+    """Holds and seconds of the sessions that took place: done against prescribed.
+
+    Measured and timed ones count alike, and so does an easier exercise done in the planned one's
+    place; what goes beyond the prescription does not.
+    """
 
     holds_completed: int
     holds_asked: int
@@ -52,7 +57,7 @@ class Adherence:
 
 def exercised(document: SessionDocument) -> bool:
     """Tell whether anything was held in a session: opening the program alone is no exercise."""
-    return any(r.held_s > 0 for e in document.exercises for r in e.repetitions)
+    return any(hold.held_s > 0 for e in document.exercises for hold in holds_of(e))
 
 
 def adherence(documents: Sequence[SessionDocument], until: date | None = None) -> Adherence:
@@ -86,14 +91,33 @@ def _dose(documents: Sequence[SessionDocument]) -> Dose:
     for document in documents:
         if not exercised(document):
             continue
-        for planned in document.plan.exercises:
+        for planned, done in done_of(document):
             holds_asked += planned.repetitions
             asked_s += planned.repetitions * planned.hold_s
-        for record in document.exercises:
-            planned_hold = asked(document, record)
-            for repetition in record.repetitions:
-                completed += repetition.ended_because is EndedBecause.COMPLETED
-                # Time past the prescription is no dose.
-                limit = planned_hold.hold_s if planned_hold else repetition.held_s
-                held_s += min(repetition.held_s, limit)
+            completed += min(done.completed, planned.repetitions)
+            held_s += done.held_s
     return Dose(completed, holds_asked, held_s, asked_s)
+
+
+@dataclass(frozen=True, slots=True)
+class Done:
+    """What was done of one planned exercise: holds completed, and seconds without the excess."""
+
+    completed: int = 0
+    held_s: float = 0.0
+
+
+def done_of(document: SessionDocument) -> tuple[tuple[PlannedExercise, Done], ...]:
+    """Pair each exercise due on the session's day, or begun all the same, with what was done."""
+    weekday = tuple(Weekday)[started(document).weekday()]
+    done: list[tuple[PlannedExercise, Done]] = []
+    for index, planned in enumerate(document.plan.exercises):
+        records = [r for r in document.exercises if r.planned_index == index]
+        if not records and weekday not in planned.days:
+            continue
+        holds = [hold for record in records for hold in holds_of(record)]
+        completed = sum(hold.ended_because is EndedBecause.COMPLETED for hold in holds)
+        # Time past the prescription is no dose.
+        held_s = sum(min(hold.held_s, planned.hold_s) for hold in holds)
+        done.append((planned, Done(completed, held_s)))
+    return tuple(done)

@@ -1,26 +1,28 @@
 """First, last, best, and whether the difference is more than measurement error.
 
-The standard error of measurement (SEM) is that of one session, in the movement's unit. It is the
-larger of
-
-- what the readings say of themselves: half width of the 95 % interval / 1.96; or, between sessions
-  measured in the same way, where the person's own bias cancels, what putting up the camera anew
-  does to the end of range (``norms.PLACEMENT_SEM``);
-- what this patient's own sessions show, where there are at least ``trend.ENOUGH_SESSIONS``;
-  until then a published figure (``norms.PUBLISHED``).
-
 The first and the last value are means over the sessions of a week (never more than a third of all
-sessions, at most seven): a mean of seven has an SEM smaller by the root of seven. The minimal
-detectable change is that of the difference as it was made,
+sessions, at most seven). The minimal detectable change is that of the difference as it was made:
 
-    MDC95 = 1.96 sqrt(SEM^2 / k_first + SEM^2 / k_last),
+    MDC95 = t sqrt(SEM^2 / k_first + SEM^2 / k_last + 2 P^2)
 
-which for single sessions is the usual 1.96 sqrt(2) SEM (Weir 2005, J Strength Cond Res 19:231).
-Where the scatter comes from the patient's own few sessions, Student's factor replaces 1.96, and
-good and bad weeks, where they show, make the means less sure (``Repeatability.mean_of``).
-An error that stays the same over all sessions cancels in the difference. One that changed once,
-because another camera or model measured the last sessions, neither cancels nor averages: then the
-readings' own error enters unreduced.
+SEM is this patient's own standard error of measurement of one session (``trend.repeatability``).
+It averages out over the k sessions of a week. P is the standard error of a place of the camera
+(``norms.PLACEMENT_SEM``): a laptop may stand on one shelf in the first week and on another in the
+last, so P is not averaged; good and bad weeks hide under it too. Where P was never measured, all
+of the published error stands in. t is Student's two-sided 95 % point, its degrees of freedom
+those of the sum of two variances, one known, one estimated (Welch 1947, Satterthwaite 1946
+Biometrics Bull 2:110). For two single sessions and very many degrees of freedom this is the usual
+1.96 sqrt(2) SEM (Weir 2005, J Strength Cond Res 19:231). ``python -m tests.bench.change`` prints
+how often it errs.
+
+With fewer than ``trend.ENOUGH_SESSIONS`` a published figure stands in (``norms.PUBLISHED``). An
+error of the readings that stays the same over all sessions cancels in the difference. One that
+changed once, because another camera or model measured the last sessions, neither cancels nor
+averages: then the readings' own error must be passed too.
+
+Sessions whose value is only from holds with a moving trunk are not compared
+(``history.comparable``). A change is real where it passes in tenths of a degree; where whole
+degrees would read otherwise (+7 against 7), tenths are written.
 """
 
 from __future__ import annotations
@@ -33,12 +35,22 @@ from enum import StrEnum
 from statistics import fmean
 
 from coach.domain.movement import Movement, Position, Side, Unit
-from coach.review.history import Z95, Point, Series
+from coach.review.history import Z95, Point, Series, comparable
 from coach.review.norms import PLACEMENT_SEM, PUBLISHED
-from coach.review.trend import Repeatability, repeatability, robust_line
+from coach.review.trend import (
+    DAYS_A_WEEK,
+    Repeatability,
+    Trend,
+    repeatability,
+    robust_line,
+    student95,
+    trend,
+)
 
 _WINDOW = timedelta(days=7)
 _MOST_IN_WINDOW = 7
+_STEP = {Unit.DEGREES: 1.0, Unit.RATIO: 0.01}
+"""What ``wording.amount`` rounds to."""
 _SMALLEST_REFERENCE_DEG = 10.0
 """Below this the other side's own measurement error makes a percentage meaningless."""
 
@@ -77,6 +89,7 @@ class Difference:
     ``error`` is the half width of its 95 % interval as far as the patient's own data tell,
     ``mdc`` what it must pass to be called real (larger where the published figure stands in),
     ``single_mdc`` the same for two single sessions, to be compared with published figures.
+    ``fine`` asks for one more digit, where change and ``mdc`` would read alike.
     """
 
     change: float
@@ -85,14 +98,16 @@ class Difference:
     single_mdc: float
     basis: Basis
     verdict: Verdict
+    fine: bool = False
 
 
 @dataclass(frozen=True, slots=True)
 class Summary:
     """One movement of one side: what a row of the table says.
 
-    ``difference`` is None with a single session, ``percent_of_other`` where no other side is
-    known or its value is too near zero or negative.
+    ``sessions`` counts all that gave a value, the rest those that may be compared. ``difference``
+    is None with a single one, ``percent_of_other`` where no other side is known or its value is
+    too near zero or negative, ``trend`` with few weeks.
     """
 
     movement: Movement
@@ -106,6 +121,7 @@ class Summary:
     verdict: Verdict
     repeatability: Repeatability | None
     slope_per_week: float | None
+    trend: Trend | None
     other_side_deg: float | None
     percent_of_other: float | None
     set_up_changed: bool
@@ -118,18 +134,20 @@ class Summary:
 
 def summary(series: Series, other_side_deg: float | None = None) -> Summary | None:
     """Sum up one series; None where no session gave a value."""
-    points = series.points
-    if not points:
+    if not series.points:
         return None
+    points = comparable(series.points)
+    sound = bool(points)
+    points = points or series.points
     size = window_size(points)
     first, last = points[: size[0]], points[-size[1] :]
     days = [(p.at - points[0].at) / timedelta(days=1) for p in points]
     values = [p.value for p in points]
-    own = repeatability(days, values)
+    own = repeatability(values)
     moved = not {p.set_up for p in last} <= {p.set_up for p in first}
     unit = series.movement.unit
     difference = None
-    if len(points) > 1:
+    if len(points) > 1 and sound:
         difference = compare(
             first,
             last,
@@ -143,14 +161,15 @@ def summary(series: Series, other_side_deg: float | None = None) -> Summary | No
         movement=series.movement,
         side=series.side,
         position=series.position,
-        sessions=len(points),
+        sessions=len(series.points),
         first=_window(first),
         last=last_window,
         best=max(points, key=lambda p: p.value * unit.sign),
         difference=difference,
         verdict=difference.verdict if difference else Verdict.TOO_FEW,
         repeatability=own,
-        slope_per_week=7 * robust_line(days, values)[0] if own else None,
+        slope_per_week=DAYS_A_WEEK * robust_line(days, values)[0] if own else None,
+        trend=trend(points[0].at.date(), days, values),
         other_side_deg=other_side_deg,
         percent_of_other=percent_of_other(last_window.value, other_side_deg),
         set_up_changed=moved,
@@ -176,35 +195,49 @@ def compare(
 ) -> Difference:
     """Compare the means of two groups of sessions.
 
-    ``placement_sem`` is the standard error that comes with each placing of the camera, where it
-    is known.
+    ``placement_sem`` is the standard error of a place of the camera, in the values' unit, None
+    where it was never measured: then the readings' error must be passed as well.
     """
     change = fmean(p.value for p in last) - fmean(p.value for p in first)
+    published = PUBLISHED[unit].detectable
+    known = placement_sem is not None
+    place = published / (Z95 * math.sqrt(2)) if placement_sem is None else placement_sem
     variances = [fmean((p.error / Z95) ** 2 for p in group) for group in (first, last)]
-    if placement_sem is not None and not set_up_changed:
-        variances = [placement_sem**2] * 2
-    if set_up_changed:
-        readings = Z95 * math.sqrt(sum(variances))
-    else:
-        readings = Z95 * math.sqrt(variances[0] / len(first) + variances[1] / len(last))
-    readings_single = Z95 * math.sqrt(2 * fmean(variances))
+    counts = (1, 1) if set_up_changed else (len(first), len(last))
+    readings = readings_single = 0.0
+    if set_up_changed or not known:
+        readings = Z95 * math.sqrt(sum(v / n for v, n in zip(variances, counts, strict=True)))
+        readings_single = Z95 * math.sqrt(sum(variances))
     if own:
-        observed_single = own.factor95 * math.sqrt(2) * own.sd
-        observed = own.factor95 * math.hypot(own.mean_of(len(first)), own.mean_of(len(last)))
+        scatter = own.sd**2 * (1 / len(first) + 1 / len(last))
+        observed = _detectable(scatter, own.dof, 2 * place**2)
+        observed_single = _detectable(2 * own.sd**2, own.dof, 2 * place**2)
         basis = Basis.OWN
     else:
-        observed_single = PUBLISHED[unit].detectable
-        observed = observed_single * math.sqrt((1 / len(first) + 1 / len(last)) / 2)
+        observed = observed_single = max(published, Z95 * math.sqrt(2) * place)
         basis = Basis.PUBLISHED
     mdc = max(readings, observed)
+    error = mdc if own else readings or Z95 * math.sqrt(2) * place
+    tenth = _STEP[unit] / 10
+    beyond = round(abs(change) / tenth) > round(mdc / tenth)
+    beyond_in_steps = round(abs(change) / _STEP[unit]) > round(mdc / _STEP[unit])
     return Difference(
         change=change,
-        error=mdc if own else readings,
+        error=error,
         mdc=mdc,
         single_mdc=max(readings_single, observed_single),
         basis=Basis.READINGS if readings > observed else basis,
-        verdict=Verdict.REAL if abs(change) > mdc else Verdict.WITHIN_ERROR,
+        verdict=Verdict.REAL if beyond else Verdict.WITHIN_ERROR,
+        fine=beyond != beyond_in_steps,
     )
+
+
+def _detectable(estimated: float, dof: float, known: float) -> float:
+    """Give the half width of the 95 % interval of what has two variances, one of them known."""
+    total = estimated + known
+    if estimated <= 0:
+        return Z95 * math.sqrt(total)
+    return student95(dof * (total / estimated) ** 2) * math.sqrt(total)
 
 
 def percent_of_other(value: float, other_side_deg: float | None) -> float | None:

@@ -9,7 +9,7 @@ from statistics import median
 from coach.domain.movement import Unit
 from coach.review.axis import Axis, date_axis, day_number, value_axis
 from coach.review.change import Summary, Verdict
-from coach.review.history import Point, Series
+from coach.review.history import Point, Series, comparable
 from coach.review.levels import reach_band
 from coach.review.wording import amount, change_with_error, counted, movement_of, with_error
 
@@ -92,11 +92,12 @@ def chart(series: Series, summary: Summary | None) -> Chart:
     weekly = len(dots) > MANY_SESSIONS
     difference = summary.difference if summary else None
     first = last = undecided = None
+    compared = comparable(series.points)
     if summary and difference:
         if summary.first.sessions > 1:
-            first = _level(series.points[: summary.first.sessions], summary.first.value)
+            first = _level(compared[: summary.first.sessions], summary.first.value)
         if summary.last.sessions > 1:
-            last = _level(series.points[-summary.last.sessions :], summary.last.value)
+            last = _level(compared[-summary.last.sessions :], summary.last.value)
         middle, half = summary.first.value, difference.mdc
         undecided = (middle - half, middle + half)
     return Chart(
@@ -125,10 +126,13 @@ def statement(summary: Summary | None) -> str:
     difference, unit = summary.difference, summary.unit
     if difference is None:
         value = _told(summary.first.value, summary.first.error, unit)
+        if summary.sessions > 1:
+            return f"{summary.sessions} sessions, but in too few of them the trunk kept still."
         return f"One session: {value}; {Verdict.TOO_FEW} to speak of change."
-    change = change_with_error(difference.change, difference.error, unit)
+    change = change_with_error(difference.change, difference.error, unit, fine=difference.fine)
+    least = amount(difference.mdc, unit, fine=difference.fine)
     return (
-        f"{change}: {difference.verdict} (detectable from {amount(difference.mdc, unit)}), "
+        f"{change}: {difference.verdict} (detectable from {least}), "
         f"{counted(summary.sessions, 'session')}"
     )
 

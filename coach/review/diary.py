@@ -19,7 +19,7 @@ from coach.review.change import summary
 from coach.review.diary_days import DAYS_A_WEEK, day_of, due_today, held_anything, holds_completed
 from coach.review.diary_entries import DayValue, Diary, DiarySeries, LastExercise, LastTime
 from coach.review.diary_wording import sentence_on
-from coach.review.history import Series, asked, history, in_order, started
+from coach.review.history import Series, asked, feigns, history, in_order, started
 
 WEEKS = 12
 
@@ -98,7 +98,8 @@ def _day_values(series: Series, by_id: dict[str, SessionDocument]) -> tuple[DayV
 
 def _best(repetitions: Sequence[Repetition]) -> Repetition | None:
     completed = [r for r in repetitions if r.ended_because is EndedBecause.COMPLETED]
-    return max(completed, key=lambda r: r.value * r.unit.sign, default=None)
+    sound = [r for r in completed if not feigns(r)]
+    return max(sound or completed, key=lambda r: r.value * r.unit.sign, default=None)
 
 
 def _last(documents: Sequence[SessionDocument]) -> LastTime | None:

@@ -8,10 +8,10 @@ from datetime import date, timedelta
 
 from coach.domain.movement import Movement, Position, Side
 from coach.domain.plan import EVERY_DAY, Plan, PlannedExercise, Weekday
-from coach.domain.progress import EndedBecause, Repetition, TimedHold
+from coach.domain.progress import EndedBecause
 from coach.domain.session import ExerciseRecord, SessionDocument, SessionEnd
 from coach.review.diary_entries import Day, Due, Mark
-from coach.review.history import asked
+from coach.review.history import asked, holds_of
 
 DAYS_A_WEEK = 7
 
@@ -22,16 +22,12 @@ _ByDay = Mapping[date, Sequence[SessionDocument]]
 
 def held_anything(record: ExerciseRecord) -> bool:
     """Tell whether anything was held, measured or timed."""
-    return any(hold.held_s > 0 for hold in _holds(record))
+    return any(hold.held_s > 0 for hold in holds_of(record))
 
 
 def holds_completed(record: ExerciseRecord) -> int:
     """Count the completed holds, measured or timed."""
-    return sum(hold.ended_because is EndedBecause.COMPLETED for hold in _holds(record))
-
-
-def _holds(record: ExerciseRecord) -> tuple[Repetition | TimedHold, ...]:
-    return (*record.repetitions, *record.timed)
+    return sum(hold.ended_because is EndedBecause.COMPLETED for hold in holds_of(record))
 
 
 def _key(planned: PlannedExercise) -> _Key:

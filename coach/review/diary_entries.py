@@ -53,7 +53,8 @@ class DayValue:
     """A day's last session in one movement, in the movement's unit.
 
     ``value`` is the median of its completed holds, as in ``history``; ``best`` the completed hold
-    that reached furthest, None where none was completed. Errors are half widths of 95 % intervals.
+    that reached furthest (with a still trunk, if there is one), None where none was completed.
+    Errors are half widths of 95 % intervals.
     """
 
     on: date

@@ -16,6 +16,8 @@ def sentence_on(series: Series, result: Summary | None) -> str:
     if result is None:
         return "No hold was measured yet."
     difference, unit = result.difference, series.movement.unit
+    if difference is None and result.sessions > 1:
+        return "In too few sessions the trunk kept still, so nothing can be said of a change."
     if difference is None:
         return (
             f"Measured once, on {day(result.last.end)}: "
@@ -33,11 +35,11 @@ def sentence_on(series: Series, result: Summary | None) -> str:
 def _changed(difference: Difference, unit: Unit, begin: str) -> str:
     further = difference.change * unit.sign > 0
     if unit is Unit.DEGREES:
-        size = with_error(abs(difference.change), math.ceil(difference.error), unit)
+        size = with_error(abs(difference.change), difference.error, unit, fine=difference.fine)
         way = "further" if further else "less far"
         told = f"The arm goes {size} {way} than in {begin}"
     else:
-        size = with_error(abs(difference.change), difference.error, unit)
+        size = with_error(abs(difference.change), difference.error, unit, fine=difference.fine)
         way = "higher" if further else "less high"
         told = f"The hand goes {size} of the back's length {way} than in {begin}"
     ask = "" if further else " Show this to your therapist."

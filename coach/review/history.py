@@ -2,8 +2,9 @@
 
 A session gives at most one value per movement and side: the median of its completed holds, each
 already a median over its hold. A median of holds does not grow with their number as a best one
-does, and one slipped hold does not move it. Where no hold was completed, holds of at least half
-the asked seconds stand in, and the point says so.
+does, and one slipped hold does not move it. Holds in which the trunk leaned or turned feign range:
+they count only where there is no other, and the point says so. Where no hold was completed, holds
+of at least half the asked seconds stand in, and the point says so too.
 """
 
 from __future__ import annotations
@@ -15,15 +16,18 @@ from datetime import datetime
 from statistics import fmean, median, stdev
 
 from coach.domain.fault import Fault
+from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PlannedExercise
-from coach.domain.progress import EndedBecause, Repetition
+from coach.domain.progress import EndedBecause, Repetition, TimedHold
 from coach.domain.session import ExerciseRecord, SessionDocument
 
 Z95 = 1.959964
 """The normal distribution's two-sided 95 % point."""
 _MEDIAN_TO_MEAN_SE = math.sqrt(math.pi / 2)
 _ENOUGH_OF_A_HOLD = 0.5
+FEIGNING = frozenset({FormFault.LEAN, FormFault.TURN})
+"""Faults of the trunk, which make the arm look further than the shoulder goes (common practice)."""
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -45,7 +49,10 @@ class Point:
 
     ``at`` keeps the zone offset of the place where the session was held, so ``at.date()`` is the
     patient's own date. ``error`` is the half width of the 95 % interval of ``value``.
-    ``complete`` is false where no hold reached the asked seconds.
+    ``complete`` is false where no hold reached the asked seconds, ``feigned`` true where the trunk
+    moved in all that there was, so that the value may not pass as range. ``feigned_share`` is the
+    share of all the session's holds (of half the asked seconds at least) in which it did,
+    ``lost_share`` that of the session's frames that were not measured, None where none was taken.
     """
 
     session_id: str
@@ -60,6 +67,9 @@ class Point:
     seen_fraction: float
     complete: bool
     set_up: SetUp
+    feigned: bool = False
+    feigned_share: float = 0.0
+    lost_share: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +121,27 @@ def asked(document: SessionDocument, record: ExerciseRecord) -> PlannedExercise 
     """Find what the plan asked for, None where the record points outside its plan."""
     exercises = document.plan.exercises
     return exercises[record.planned_index] if record.planned_index < len(exercises) else None
+
+
+def feigns(repetition: Repetition) -> bool:
+    """Tell whether the trunk moved in a hold instead of the shoulder alone."""
+    return not FEIGNING.isdisjoint(repetition.faults)
+
+
+def comparable(points: Sequence[Point]) -> tuple[Point, ...]:
+    """Leave out what the trunk feigned."""
+    return tuple(p for p in points if not p.feigned)
+
+
+def holds_of(record: ExerciseRecord) -> tuple[Repetition | TimedHold, ...]:
+    """Give an exercise's holds, measured and timed."""
+    return (*record.repetitions, *record.timed)
+
+
+def lost_share(document: SessionDocument) -> float | None:
+    """Give the share of frames that were taken but not measured, None where none was taken."""
+    total = document.camera.frames_lost + document.camera.frames_seen
+    return document.camera.frames_lost / total if total else None
 
 
 def in_order(documents: Iterable[SessionDocument]) -> tuple[SessionDocument, ...]:
@@ -171,7 +202,9 @@ def _point(
                 completed.append(repetition)
             elif planned and repetition.held_s >= _ENOUGH_OF_A_HOLD * planned.hold_s:
                 nearly.append(repetition)
-    holds = completed or nearly
+    held = completed + nearly
+    sound = [r for r in completed if not feigns(r)]
+    holds = sound or completed or [r for r in nearly if not feigns(r)] or nearly
     if not holds:
         return None
     values = [r.value for r in holds]
@@ -201,4 +234,7 @@ def _point(
             software.model_sha256,
             software.estimator,
         ),
+        feigned=any(map(feigns, holds)),
+        feigned_share=sum(map(feigns, held)) / len(held),
+        lost_share=lost_share(document),
     )

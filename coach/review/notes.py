@@ -27,6 +27,12 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
         for r in results
         if r.set_up_changed
     )
+    feigned = sum(p.feigned for series, _ in charted for p in series.points)
+    if feigned:
+        notes.append(
+            f"{counted(feigned, 'value')} only from holds in which the trunk leaned or turned: not "
+            "compared."
+        )
     if definitions > 1:
         notes.append("The definition of an angle changed: rows of the two are not compared.")
     open_holds = sum(not p.complete for series, _ in charted for p in series.points)
@@ -58,15 +64,16 @@ def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
         )
     if Basis.PUBLISHED in bases:
         notes.append(
-            f"With few sessions a change of {what} counts as real from {figure} on "
+            f"With few sessions a change of {what} counts as real beyond {figure} "
             f"({published.source}: {published.people}); from six sessions on the patient's own "
             "scatter decides."
         )
     if Basis.OWN in bases or Basis.READINGS in bases:
         single = max(d.single_mdc for d in differences)
+        by_hand = f"published, by hand: {figure}, {published.source}"
         notes.append(
-            f"Detectable change of {what} is the larger of what the readings and the patient's own "
-            "scatter give for these means; for two single sessions it would be up to "
-            f"{amount(single, unit)} (published, by hand: {figure}, {published.source})."
+            f"Detectable change of {what} is made of the patient's own scatter, averaged over "
+            "these sessions, and of the camera's place, not averaged; for two single sessions it "
+            f"would be up to {amount(single, unit)} ({by_hand})."
         )
     return notes

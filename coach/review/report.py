@@ -17,7 +17,7 @@ from coach.domain.session import SessionDocument
 from coach.review.adherence import Adherence, adherence
 from coach.review.change import Summary, Verdict, summary
 from coach.review.chart import Chart, chart
-from coach.review.history import Series, history, in_order, started
+from coach.review.history import Series, feigns, history, in_order, started
 from coach.review.notes import notes_on
 from coach.review.wording import (
     NONE,
@@ -72,11 +72,15 @@ class PainCourse:
 
 @dataclass(frozen=True, slots=True)
 class Quality:
-    """How well the camera saw: shares of 1, None where nothing was held or no frame taken."""
+    """How well the camera saw: shares of 1, None where nothing was held or no frame taken.
+
+    ``feigned`` is the share of measured holds in which the trunk leaned or turned.
+    """
 
     seen: float | None
     lost: float | None
     files_refused: int
+    feigned: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,6 +125,8 @@ class Report:
         seen = percent(quality.seen) if quality.seen is not None else NONE
         lost = percent(quality.lost) if quality.lost is not None else NONE
         facts.append(("Camera", f"arm seen in {seen} of hold time, {lost} of frames lost"))
+        if quality.feigned:
+            facts.append(("Form", f"trunk leaned or turned in {percent(quality.feigned)} of holds"))
         if quality.files_refused:
             facts.append(("Files refused", str(quality.files_refused)))
         return tuple(facts)
@@ -175,8 +181,10 @@ def _row(series: Series, other_side_deg: float | None) -> Row:
         NONE if single else reached(result.last.value, result.last.error, unit),
         reached(result.best.value, result.best.error, unit),
         _of_other(result),
-        change_with_error(difference.change, difference.error, unit) if difference else NONE,
-        amount(difference.mdc, unit) if difference else NONE,
+        change_with_error(difference.change, difference.error, unit, fine=difference.fine)
+        if difference
+        else NONE,
+        amount(difference.mdc, unit, fine=difference.fine) if difference else NONE,
         result.verdict.value,
     )
     return Row(series, result, cells, chart(series, result))
@@ -234,4 +242,6 @@ def _quality(
     seen = fmean((p.seen_fraction for p in points), weights) if points else None
     lost = sum(d.camera.frames_lost for d in ordered)
     total = lost + sum(d.camera.frames_seen for d in ordered)
-    return Quality(seen, lost / total if total else None, files_refused)
+    held = [r for d in ordered for e in d.exercises for r in e.repetitions if r.held_s > 0]
+    feigned = sum(map(feigns, held)) / len(held) if held else None
+    return Quality(seen, lost / total if total else None, files_refused, feigned)

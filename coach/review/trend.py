@@ -1,24 +1,23 @@
-"""How far a patient's sessions scatter about their own course."""
+"""How far a patient's sessions scatter about their own course, and where the course goes."""
 
 from __future__ import annotations
 
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date, timedelta
 
 import numpy as np
 from numpy.typing import NDArray
 
 ENOUGH_SESSIONS = 6
-"""From how many sessions on a patient's own scatter is worth estimating: four degrees of freedom
-about a line, where Student's factor has come down to 2.8."""
+"""From how many sessions on a patient's own scatter is worth estimating: below it Student's factor
+alone is over 3."""
+ENOUGH_WEEKS = 5
+"""With four values no order of them is rarer than 5 % by chance (Kendall: 2 of 24)."""
+DAYS_A_WEEK = 7
 _MOST_PAIRS = 1_000
-_PAUSE_DAYS = 21.0
-"""A pause over which nobody knows what the course did."""
-_STRETCH = 28
-"""Sessions over which a course passes for straight: four weeks of daily ones. Simulated unchanged
-patients with independent days are then called changed in 2 to 4 of 100, those whose deviations
-carry over by 0.4 in 6 to 11 (16 to 18 without ``carry_over``)."""
+_Z95 = 1.959964
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,29 +25,43 @@ class Repeatability:
     """The standard deviation between sessions of one patient, the course taken out.
 
     ``sd`` is the standard error of measurement of one session; ``dof`` its degrees of
-    freedom, so that a scatter known from few sessions is trusted less; ``carry_over`` the
-    correlation of one session's deviation with the next one's, 0-1 (good and bad weeks).
+    freedom, so that a scatter known from few sessions is trusted less.
     """
 
     sd: float
     dof: float
     sessions: int
-    carry_over: float = 0.0
-
-    @property
-    def factor95(self) -> float:
-        """Student's two-sided 95 % point for these degrees of freedom, 1.96 for very many."""
-        return student95(self.dof)
 
     def mean_of(self, count: int) -> float:
-        """Give the standard error of the mean of successive sessions, in the values' unit.
+        """Give the standard error of the mean of so many sessions, in the values' unit."""
+        return self.sd / math.sqrt(count)
 
-        sd / sqrt(count) where sessions are independent; larger where deviations carry over, by
-        the variance of the mean of a first-order autoregressive series.
-        """
-        lags = range(1, count)
-        shared = 2 * sum((1 - lag / count) * self.carry_over**lag for lag in lags)
-        return self.sd * math.sqrt((1 + shared) / count)
+
+@dataclass(frozen=True, slots=True)
+class WeekMedian:
+    """The median of one calendar week's sessions, Monday to Sunday."""
+
+    monday: date
+    value: float
+    sessions: int
+
+
+@dataclass(frozen=True, slots=True)
+class Trend:
+    """A robust line through the weeks' medians.
+
+    ``slope_per_week`` is in the values' unit, ``low`` and ``high`` the ends of its 95 % interval.
+    """
+
+    weeks: tuple[WeekMedian, ...]
+    slope_per_week: float
+    low: float
+    high: float
+
+    @property
+    def sure(self) -> bool:
+        """Whether the interval leaves no doubt of the direction."""
+        return self.low > 0 or self.high < 0
 
 
 def student95(dof: float) -> float:
@@ -77,56 +90,70 @@ def robust_line(days: Sequence[float], values: Sequence[float]) -> tuple[float, 
     return slope, float(np.median(y) - slope * np.median(x))
 
 
-def repeatability(days: Sequence[float], values: Sequence[float]) -> Repeatability | None:
-    """Estimate the scatter between sessions, None where there are too few to tell.
+def slope_interval(days: Sequence[float], values: Sequence[float]) -> tuple[float, float]:
+    """Give the ends of the slope's 95 % interval, in units a day (Sen 1968, with his ties).
 
-    Two estimates, each blind to something the other sees, and the larger counts: differences of
-    successive sessions (von Neumann et al. 1941, Ann Math Stat 12:153), which any slow course
-    leaves alone but which miss good and bad days in a row; and residuals about robust lines
-    through four weeks at a time, which see those but take a sharp bend for scatter.
+    Raises ValueError with fewer than two different days.
+    """
+    x, y = np.asarray(days, float), np.asarray(values, float)
+    n = len(x)
+    first, second = np.triu_indices(n, 1)
+    dx, dy = x[second] - x[first], y[second] - y[first]
+    apart = dx != 0
+    slopes = np.sort(dy[apart] / dx[apart])
+    if not len(slopes):
+        raise ValueError("a slope needs two different days")
+    variance = (_ordered(n) - _tied(x) - _tied(y)) / 18
+    half = _Z95 * math.sqrt(max(variance, 0.0))
+    low = max(round((len(slopes) - half) / 2) - 1, 0)
+    high = min(round((len(slopes) + half) / 2), len(slopes) - 1)
+    return float(slopes[low]), float(slopes[high])
+
+
+def _ordered(n: float) -> float:
+    return n * (n - 1) * (2 * n + 5)
+
+
+def _tied(values: NDArray[np.float64]) -> float:
+    return sum(_ordered(float(n)) for n in np.unique(values, return_counts=True)[1])
+
+
+def week_medians(
+    first: date, days: Sequence[float], values: Sequence[float]
+) -> tuple[WeekMedian, ...]:
+    """Sort values, ``days`` after ``first``, into calendar weeks."""
+    weeks: dict[date, list[float]] = {}
+    for day, value in zip(days, values, strict=True):
+        on = first + timedelta(days=math.floor(day))
+        weeks.setdefault(on - timedelta(days=on.weekday()), []).append(value)
+    return tuple(
+        WeekMedian(monday, float(np.median(found)), len(found))
+        for monday, found in sorted(weeks.items())
+    )
+
+
+def trend(first: date, days: Sequence[float], values: Sequence[float]) -> Trend | None:
+    """Lay a line after Theil and Sen through the weeks' medians; None with few weeks."""
+    weeks = week_medians(first, days, values)
+    if len(weeks) < ENOUGH_WEEKS:
+        return None
+    at = [(w.monday - weeks[0].monday) / timedelta(days=1) for w in weeks]
+    medians = [w.value for w in weeks]
+    slope, _ = robust_line(at, medians)
+    low, high = slope_interval(at, medians)
+    return Trend(weeks, DAYS_A_WEEK * slope, DAYS_A_WEEK * low, DAYS_A_WEEK * high)
+
+
+def repeatability(values: Sequence[float]) -> Repeatability | None:
+    """Estimate the scatter between sessions in order, None where there are too few to tell.
+
+    From differences of successive sessions, which any slow course leaves alone (von Neumann et
+    al. 1941, Ann Math Stat 12:153); they miss what carries over from session to session. The
+    degrees of freedom are those of independent values (from memory).
     """
     n = len(values)
     if n < ENOUGH_SESSIONS:
         return None
-    y: NDArray[np.float64] = np.asarray(values, float)
-    steps = np.diff(y)
-    successive = float(steps @ steps) / (2 * (n - 1))
-    residuals, dof = _about_lines(np.asarray(days, float), y)
-    about_line = float(residuals @ residuals) / dof
-    carry_over = max(0.0, min(_carry_over(residuals), 1 + 2 * _carry_over(steps)))
-    if successive > about_line:
-        # Degrees of freedom of a mean square successive difference, for independent values.
-        dof = 2 * (n - 1) ** 2 / (3 * n - 4)
-        return Repeatability(math.sqrt(successive), dof, n, carry_over)
-    return Repeatability(math.sqrt(about_line), dof, n, carry_over)
-
-
-def _about_lines(
-    days: NDArray[np.float64], values: NDArray[np.float64]
-) -> tuple[NDArray[np.float64], float]:
-    """Give residuals about a robust line for each stretch, and their degrees of freedom."""
-    cuts = _cuts(days)
-    residuals = [
-        y - (intercept + slope * x)
-        for x, y in zip(np.split(days, cuts), np.split(values, cuts), strict=True)
-        for slope, intercept in (robust_line(list(x), list(y)),)
-    ]
-    return np.concatenate(residuals), float(len(days) - 2 * len(residuals))
-
-
-def _cuts(days: NDArray[np.float64]) -> list[int]:
-    """Say where one stretch ends and the next begins: after long pauses, and when it is full."""
-    pauses = np.flatnonzero(np.diff(days) > _PAUSE_DAYS) + 1
-    edges = [0]
-    for pause in (*(int(p) for p in pauses), len(days)):
-        last = pause == len(days)
-        if not last and min(pause - edges[-1], len(days) - pause) < ENOUGH_SESSIONS:
-            continue
-        parts = max(1, (pause - edges[-1]) // _STRETCH)
-        edges += [edges[-1] + (pause - edges[-1]) * i // parts for i in range(1, parts + 1)]
-    return edges[1:-1]
-
-
-def _carry_over(values: NDArray[np.float64]) -> float:
-    power = float(values @ values)
-    return float(values[1:] @ values[:-1]) / power if power > 0 else 0.0
+    steps = np.diff(np.asarray(values, float))
+    sd = math.sqrt(float(steps @ steps) / (2 * (n - 1)))
+    return Repeatability(sd, 2 * (n - 1) ** 2 / (3 * n - 4), n)

@@ -32,22 +32,31 @@ def movement_of(movement: Movement, side: Side, position: Position = Position.ST
     return name if position is Position.STANDING else f"{name}, {position}"
 
 
-def whole(value: float) -> str:
-    """Round to a whole number with a true minus sign and no negative zero."""
-    rounded = round(value)
-    return f"{MINUS}{-rounded}" if rounded < 0 else str(rounded)
+def whole(value: float, *, fine: bool = False) -> str:
+    """Round to a whole number (or tenths) with a true minus sign and no negative zero."""
+    rounded = round(value, 1) if fine else round(value)
+    return f"{MINUS}{-rounded}" if rounded < 0 else str(abs(rounded))
 
 
-def amount(value: float, unit: Unit) -> str:
-    """Write a value: whole degrees or percent, since no method here is better than that."""
-    return whole(value) + DEGREE if unit is Unit.DEGREES else percent(value)
+def amount(value: float, unit: Unit, *, fine: bool = False) -> str:
+    """Write a value: whole degrees or percent, since no method here is better than that.
+
+    ``fine``: tenths, where two values would read alike that are not.
+    """
+    if unit is Unit.DEGREES:
+        return whole(value, fine=fine) + DEGREE
+    return f"{whole(100 * value, fine=fine)} %"
 
 
-def with_error(value: float, error: float, unit: Unit) -> str:
+def with_error(value: float, error: float, unit: Unit, *, fine: bool = False) -> str:
     """Write a value with the half width of its 95 % interval, which is never said to be nothing."""
     if unit is Unit.RATIO:
-        return percent_with_error(100 * value, 100 * error)
-    return f"{amount(value, unit)} {PLUS_MINUS} {max(1, round(error))}{DEGREE}"
+        return percent_with_error(100 * value, 100 * error, fine=fine)
+    return f"{amount(value, unit, fine=fine)} {PLUS_MINUS} {_error(error, fine=fine)}{DEGREE}"
+
+
+def _error(error: float, *, fine: bool) -> str:
+    return whole(max(0.1 if fine else 1.0, error), fine=fine)
 
 
 def reached(value: float, error: float, unit: Unit) -> str:
@@ -57,12 +66,12 @@ def reached(value: float, error: float, unit: Unit) -> str:
     return with_error(value, error, unit)
 
 
-def change_with_error(change: float, error: float, unit: Unit) -> str:
+def change_with_error(change: float, error: float, unit: Unit, *, fine: bool = False) -> str:
     """Write a change: signed degrees, or percent of the back's length up or down."""
     if unit is Unit.DEGREES:
-        return ("+" if round(change) > 0 else "") + with_error(change, error, unit)
+        return ("+" if round(change) > 0 else "") + with_error(change, error, unit, fine=fine)
     way = "down" if round(100 * change) > 0 else "up" if round(100 * change) < 0 else ""
-    return f"{with_error(abs(change), error, unit)} {way}".rstrip()
+    return f"{with_error(abs(change), error, unit, fine=fine)} {way}".rstrip()
 
 
 def percent(share: float) -> str:
@@ -70,9 +79,9 @@ def percent(share: float) -> str:
     return f"{whole(100 * share)} %"
 
 
-def percent_with_error(percentage: float, error: float) -> str:
+def percent_with_error(percentage: float, error: float, *, fine: bool = False) -> str:
     """Write a percentage with the half width of its 95 % interval."""
-    return f"{whole(percentage)} {PLUS_MINUS} {max(1, round(error))} %"
+    return f"{whole(percentage, fine=fine)} {PLUS_MINUS} {_error(error, fine=fine)} %"
 
 
 def day(value: date) -> str:
