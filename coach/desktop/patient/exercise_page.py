@@ -177,7 +177,7 @@ class ExercisePage(QWidget):
         self.picture.show_limb(None)
         self.picture.show_band(None)
         self.angle.show_words(self.tr("Paused"), self.tr("Let your arm rest"))
-        self.clock.show_words(self.tr("To go on"), self.tr("Press Space when you are ready"))
+        self.clock.show_words(self.tr("To go on"), self.tr("Raise your good hand, or press Space"))
 
     def _show_clock(self, moment: Moment, planned: PlannedExercise) -> None:
         left_s = moment.remaining_s

@@ -136,7 +136,7 @@ class PreparePage(ProsePage):
         if planned is None:
             return
         if moment.doubt is None:
-            self.instruction.show_words(self.tr("Your place"), self.tr("In place"), Tone.WORDS)
+            self.instruction.show_words(self.tr("Your place"), self.tr("In place"), Tone.CALM)
         else:
             words = doubt_sentence(moment.doubt, planned.side, planned.position).caption
             self.instruction.show_words(self.tr("Change this first"), words, Tone.ALARM)

@@ -23,6 +23,7 @@ class Tone(Enum):
 
     PLAIN = (None, LIGHT.ink, LIGHT.ink_soft)
     WORDS = (None, LIGHT.accent, LIGHT.ink_soft)
+    CALM = (LIGHT.card, LIGHT.accent, LIGHT.ink_soft)
     HOLD = (LIGHT.stage, LIGHT.hold, LIGHT.stage_ink)
     REST = (LIGHT.stage, LIGHT.rest, LIGHT.stage_ink)
     WAITING = (LIGHT.stage, LIGHT.stage_soft, LIGHT.stage_ink)

@@ -61,7 +61,7 @@ class WelcomePage(ProsePage):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
-        row.addLayout(self._left(plan, items, notice), 42)
+        row.addLayout(self._left(items, notice), 42)
         row.addLayout(self._cautions(plan), 58)
 
     def button_of(self, key: Qt.Key) -> QAbstractButton | None:
@@ -96,7 +96,7 @@ class WelcomePage(ProsePage):
         """Say how to start, from near and from afar."""
         self.caption.show_words(self.tr("Raise your good hand, or press Space, to begin"))
 
-    def _left(self, plan: Plan, items: tuple[AgendaItem, ...], notice: str) -> QVBoxLayout:
+    def _left(self, items: tuple[AgendaItem, ...], notice: str) -> QVBoxLayout:
         self.today.show_lines(tuple(_today_line(item) for item in items))
         words = QVBoxLayout()
         words.setContentsMargins(28, 12, 20, 8)
@@ -104,18 +104,29 @@ class WelcomePage(ProsePage):
         words.addWidget(self.line(self._heading(items), 0.036, bold=True))
         if notice:
             words.addWidget(self.line(notice, 0.028, bold=True, role="caution"))
-        if plan.title:
-            words.addWidget(self.line(plan.title, 0.026, role="soft"))
         words.addWidget(self.today, 10)
         cautions = _new_cautions(items)
         self.new_cautions.show_lines(cautions)
         self.new_cautions.setVisible(bool(cautions))
         words.addWidget(self.new_cautions, 9)
+        words.addWidget(
+            self.line(
+                self.tr(
+                    "Stretch until it pulls, not until it hurts. Easing off is always right. "
+                    "This program does not replace your therapist."
+                ),
+                0.0235,
+                bold=True,
+            )
+        )
+        mirror = QHBoxLayout()
+        mirror.setSpacing(0)
+        mirror.addWidget(self.picture, 58)
+        mirror.addWidget(self.caption, 42)
         column = QVBoxLayout()
         column.setSpacing(0)
-        column.addLayout(words, 57)
-        column.addWidget(self.picture, 31)
-        column.addWidget(self.caption, 12)
+        column.addLayout(words, 69)
+        column.addLayout(mirror, 31)
         return column
 
     def _cautions(self, plan: Plan) -> QVBoxLayout:
@@ -139,8 +150,8 @@ class WelcomePage(ProsePage):
         )
         both = QHBoxLayout()
         both.setSpacing(10)
-        both.addWidget(self.before, 42)
-        both.addWidget(self.stop, 58)
+        both.addWidget(self.before, 41)
+        both.addWidget(self.stop, 59)
         others = QHBoxLayout()
         others.setSpacing(10)
         for button, stretch in (
@@ -153,16 +164,7 @@ class WelcomePage(ProsePage):
         column.setContentsMargins(12, 14, 24, 20)
         column.setSpacing(8)
         column.addLayout(both, 100)
-        column.addWidget(self.emergency, 15)
-        column.addWidget(
-            self.line(
-                self.tr(
-                    "Stretch until it pulls, not until it hurts. Easing off is always right. "
-                    "This program does not replace your therapist."
-                ),
-                0.0235,
-            )
-        )
+        column.addWidget(self.emergency, 14)
         for button in (self.start_button, self.weeks_button, self.understanding_button):
             button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.stop_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)

@@ -174,7 +174,9 @@ class PatientWindow(QWidget):
         button: QAbstractButton | None = None
         match self.stage:
             case None | Stage.WELCOME if self._reading:
-                return False
+                if stops:
+                    self._back_to_welcome()
+                return stops
             case None | Stage.WELCOME:
                 button = self.welcome.button_of(key)
                 if onward and self.stage is Stage.WELCOME:
