@@ -204,12 +204,12 @@ class Pipeline:
         )
 
     def _obey(self, outcome: _Outcome, order: Order, pain: int | None = None) -> None:
-        asked = self._course.planned
-        if order is Order.PAIN and pain is not None and asked is not None:
-            outcome.too_much = outcome.too_much or pain > courses.pain_allowed(asked)
         if courses.leaves_exercise(self._course, order, pain):
             self._end_hold(outcome, EndedBecause.STOPPED)
-        self._move(courses.order(self._course, self._now_s, order, pain))
+        before, asked = self._course, self._course.planned
+        self._move(courses.order(before, self._now_s, order, pain))
+        if order is Order.PAIN and self._course is not before and pain is not None and asked:
+            outcome.too_much = outcome.too_much or pain > courses.pain_allowed(asked)
 
     def _end_hold(
         self,
