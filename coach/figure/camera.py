@@ -26,7 +26,7 @@ _ON_BACK = {
     View.FOOT: (34.0, 36.0),
 }
 """Likewise; straight ahead is here from beyond the feet."""
-_IN_DOORWAY = (-35.0, 16.0)
+_IN_DOORWAY = (78.0, 16.0)
 _BEFORE_WALL = (116.0, 10.0)
 _BESIDE_WALL = (-22.0, 10.0)
 _FACE_DOWN = dict.fromkeys(View, (68.0, 40.0))

@@ -22,7 +22,7 @@ _WALL_HEIGHT = 1.22
 _WALL_HALF = 0.42
 _POST_HEIGHT = 1.20
 _SEAT_BELOW_HIPS = 0.058
-_BESIDE_HAND = np.array([0.0, 0.0, -0.052])
+_BESIDE_HAND = np.array([0.03, 0.0, -0.056])
 """From the planted hand to the door frame, on the palm's side, toward which the trunk turns."""
 _UNDER_HAND = 0.030
 _BEHIND = -0.3

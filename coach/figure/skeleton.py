@@ -63,12 +63,19 @@ class Joints:
         return Joints(**values)
 
 
-def joints_of(angles: Angles, position: Position, *, on_exercised_side: bool = False) -> Joints:
+def joints_of(
+    angles: Angles,
+    position: Position,
+    *,
+    on_exercised_side: bool = False,
+    legs_flat: bool = False,
+) -> Joints:
     """Pose a person whose right side is exercised.
 
     In the room X is where someone standing faces, Z their right, and the floor is at Y = 0. Lying
     on the back the feet point to X, face down the head does; lying on one side the face points to
-    Z. ``on_exercised_side`` says on which.
+    Z, and ``on_exercised_side`` says on which. ``legs_flat`` lets someone on the back not bend the
+    knees.
     """
     arm, other, (lean, turn, bend) = angles[:4], angles[4:8], angles[8:]
     whole = np.eye(3)
@@ -82,7 +89,7 @@ def joints_of(angles: Angles, position: Position, *, on_exercised_side: bool = F
     links = np.stack([arm_directions(*other) * [1.0, 1.0, -1.0], arm_directions(*arm)]) @ frame.T
     elbow = shoulders + size.UPPER_ARM * links[:, 0]
     wrist = elbow + size.FOREARM * links[:, 1]
-    hip, knee, ankle, toe = _legs(position, pelvis)
+    hip, knee, ankle, toe = _legs(position, pelvis, flat=legs_flat)
     neck = shoulders.mean(axis=0)
     person = Joints(
         shoulder=shoulders,
@@ -115,7 +122,9 @@ def _pelvis(position: Position, bend: float) -> Vector:
     return np.zeros(3)
 
 
-def _legs(position: Position, pelvis: Vector) -> tuple[Vector, Vector, Vector, Vector]:
+def _legs(
+    position: Position, pelvis: Vector, *, flat: bool
+) -> tuple[Vector, Vector, Vector, Vector]:
     """Give hips, knees, ankles and toes, (2, 3) each."""
     out = np.array([-1.0, 1.0])[:, None] * Z
     hip = pelvis + size.HIP_HALF * out
@@ -130,6 +139,10 @@ def _legs(position: Position, pelvis: Vector) -> tuple[Vector, Vector, Vector, V
             knee = hip + size.THIGH * _unit_rows(X + 0.12 * _SEAT_SPREAD * out)
             ankle = knee - size.SHANK * Y
             toes = X + 0.2 * out
+        case Position.SUPINE if flat:
+            knee = hip + size.THIGH * _unit_rows(-Y + 0.10 * out)
+            ankle = knee + size.SHANK * _unit_rows(-Y + 0.05 * out)
+            toes = X - 0.3 * Y + 0.3 * out
         case Position.SUPINE:
             knee = hip + size.THIGH * _unit_rows(0.8 * X - Y + 0.1 * out)
             ankle = knee + size.SHANK * _unit_rows(-0.8 * X - 0.6 * Y + 0.0 * out)

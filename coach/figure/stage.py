@@ -24,6 +24,8 @@ _SEEN = 0.045
 _SWING = 1.3
 """A swing goes to both sides of where it begins: its ends are so much farther apart."""
 _MARGIN = 0.035
+_FACING = 0.6
+"""How much of the shoulders' breadth is seen of someone who faces the viewer."""
 _ON_SIDE_ELEVATION, _ON_SIDE_PLANE = 60.0, 45.0
 """Who holds the exercised arm out in front while lying on one side lies on that side."""
 
@@ -53,6 +55,8 @@ class Stage:
         self._equipment = tuple(equipment)
         plane, elevation = bends[0].arm[:2]
         self._on_exercised = elevation >= _ON_SIDE_ELEVATION and plane >= _ON_SIDE_PLANE
+        # Bent knees would hide the arms from a camera beyond the feet.
+        self._legs_flat = view is View.FOOT
         self._anchor: Vector | None = None
         self._wall = wall_side(self._posed(0.0))
         at_wall = self._wall if Equipment.WALL in self._equipment else None
@@ -81,6 +85,12 @@ class Stage:
         return self._way.to_s
 
     @property
+    def facing(self) -> bool:
+        """Whether the person faces the viewer, so that a mirror would show the other arm."""
+        across = self._posed(0.0).shoulder[RIGHT] - self._posed(0.0).shoulder[LEFT]
+        return float(across @ self._camera.right) < -_FACING * float(np.linalg.norm(across))
+
+    @property
     def size(self) -> Point:
         """Width and height of the picture; the longer one is 1."""
         return self._size
@@ -105,7 +115,10 @@ class Stage:
     def _posed(self, time_s: float) -> Joints:
         """Give the joints with the right side exercised."""
         joints = joints_of(
-            self._motion.at(time_s), self._position, on_exercised_side=self._on_exercised
+            self._motion.at(time_s),
+            self._position,
+            on_exercised_side=self._on_exercised,
+            legs_flat=self._legs_flat,
         )
         if self._anchor is None:
             return joints
