@@ -23,6 +23,7 @@ from coach.exchange.fhir_elements import (
 )
 from coach.exchange.fhir_observations import Context, observations
 from coach.exchange.fhir_plan import plan_identity, plans
+from coach.review.adherence import exercised
 from coach.review.history import history, in_order, started
 
 _WHY_ENDED: dict[SessionEnd, str] = {
@@ -118,10 +119,7 @@ def _device(software: Software) -> Resource:
 
 def _procedure(document: SessionDocument, context: Context) -> Resource:
     begin = started(document)
-    held = any(
-        any(r.held_s > 0 for r in e.repetitions) or any(h.held_s > 0 for h in e.timed)
-        for e in document.exercises
-    )
+    held = exercised(document)
     status = "completed" if document.ended_because is SessionEnd.COMPLETED else "stopped"
     found: Resource = {
         "resourceType": "Procedure",

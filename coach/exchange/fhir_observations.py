@@ -151,12 +151,12 @@ def _sitting(document: SessionDocument, series: Series, point: Point, context: C
         if (record.movement, record.side, record.position) == kind
         for hold in record.repetitions
     ]
-    found = {
+    found: Resource = {
         **_base(
             context,
             identity("sitting", document.session_id, *kind),
             "exam",
-            concept(f"{movement_of(*kind)}: range of a sitting, median of its holds"),
+            concept(f"{movement_of(*kind)}: range of a sitting, median of the holds that count"),
             moment(point.at),
         ),
         "valueQuantity": measured(point.value, unit),
@@ -167,16 +167,25 @@ def _sitting(document: SessionDocument, series: Series, point: Point, context: C
         "component": [
             component(HALF_WIDTH, measured(point.error, unit)),
             component("holds counted", quantity(point.holds, "unity")),
+            component(
+                "share of holds in which the trunk leaned or turned",
+                quantity(derived(point.feigned_share), "unity"),
+            ),
             component("seconds held and seen", quantity(derived(point.held_s), "second")),
             component("best hold", measured(point.best, unit)),
             component("mean of the holds", measured(point.mean, unit)),
             component("standard deviation of the holds", measured(point.spread, unit)),
         ],
     }
+    notes: list[Element] = []
     if not point.complete:
-        found["note"] = [
-            {"text": "No hold reached the asked seconds: holds of at least half of them count."}
-        ]
+        words = "No hold reached the asked seconds: holds of at least half of them count."
+        notes.append({"text": words})
+    if point.feigned:
+        words = "The trunk leaned or turned in every hold that counts: this may not pass as range."
+        notes.append({"text": words})
+    if notes:
+        found["note"] = notes
     return found
 
 

@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from coach.domain.progress import Repetition, TimedHold
 from coach.domain.session import ExerciseRecord, SessionDocument
 from coach.exchange.wording import METHOD, TIMED_METHOD
-from coach.review.history import asked, in_order, started
+from coach.review.history import asked, holds_of, in_order, started
 
 COLUMNS = (
     "patient", "session", "session_started_at", "exercise", "eased", "movement", "side",
@@ -36,8 +36,7 @@ def holds_table(documents: Sequence[SessionDocument]) -> bytes:
     writer.writerow(COLUMNS)
     for document in in_order(documents):
         for record in document.exercises:
-            holds: list[Repetition | TimedHold] = [*record.repetitions, *record.timed]
-            for hold in sorted(holds, key=lambda h: h.start_s):
+            for hold in sorted(holds_of(record), key=lambda h: h.start_s):
                 writer.writerow([_cell(c) for c in _row(document, record, hold)])
     # Spreadsheets take UTF-8 for an older code page unless it is marked.
     return out.getvalue().encode("utf-8-sig", errors="replace")

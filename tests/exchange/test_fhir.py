@@ -13,6 +13,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from coach.domain.fault import Fault
+from coach.domain.form import FormFault
+from coach.domain.progress import EndedBecause
 from coach.exchange.fhir import bundle, bundle_bytes
 from tests.exchange.records import full_session
 from tests.review.conftest import make_session
@@ -142,14 +144,36 @@ def test_a_hold_says_what_was_measured(found):
     assert parts["form"] == "trunk leans"
 
 
-def test_a_sitting_has_the_median_of_its_holds(found):
-    sitting = observation(found, "External rotation at side, left: range of a sitting")
-    assert sitting["valueQuantity"]["value"] == -10.75  # midway between -12 and -9.5
+def test_a_sitting_has_the_median_of_its_holds():
+    found = bundle([make_session(values=(90.0, 97.5, 91.0))])
+    sitting = observation(found, "Flexion, left: range of a sitting")
+    assert sitting["valueQuantity"]["value"] == 91.0
     count = components(sitting)["holds counted"]
-    assert (count["value"], count["code"]) == (2, "1")
+    assert (count["value"], count["code"]) == (3, "1")
+    assert "note" not in sitting
     held = {r["reference"] for r in sitting["hasMember"]}
-    holds = [observation(found, "External rotation at side, left: range in one", n) for n in (0, 1)]
+    holds = [observation(found, "Flexion, left: range in one", n) for n in range(3)]
     assert held == {f"urn:uuid:{h['id']}" for h in holds}
+
+
+def test_a_hold_with_a_leaning_trunk_is_written_but_does_not_count(found):
+    sitting = observation(found, "External rotation at side, left: range of a sitting")
+    assert sitting["valueQuantity"]["value"] == -9.5  # of -12 with a leaning trunk, and -9.5
+    parts = components(sitting)
+    assert parts["holds counted"]["value"] == 1
+    assert parts["share of holds in which the trunk leaned or turned"]["value"] == 0.5
+    assert len(sitting["hasMember"]) == 2
+
+
+def test_a_value_that_is_no_range_says_why():
+    document = make_session(values=(90.0,), held_s=12.0, ended=EndedBecause.LET_GO)
+    (record,) = document.exercises
+    leaning = msgspec.structs.replace(record.repetitions[0], faults=(FormFault.TURN,))
+    record = msgspec.structs.replace(record, repetitions=(leaning,))
+    found = bundle([msgspec.structs.replace(document, exercises=(record,))])
+    notes = " ".join(n["text"] for n in observation(found, "of a sitting")["note"])
+    assert "holds of at least half" in notes
+    assert "may not pass as range" in notes
 
 
 def test_the_hand_behind_the_back_is_a_share(found):

@@ -3,6 +3,7 @@ from __future__ import annotations
 import re
 from datetime import date
 
+import msgspec
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -60,6 +61,7 @@ def test_what_the_therapist_set_and_planned_is_told():
     assert "Phase, as set by the therapist: stiff" in judged
     assert "Irritability, as set by the therapist: low" in judged
     assert "within measurement error" in judged
+    assert "Form: trunk leaned or turned in" in section(note, "O (objective)")
     plan = section(note, "P (plan)")
     assert "1. External rotation at side, left: hold 20 s, 3 times" in plan
     assert "2 times a day, pain limit 4 of 10, not beyond 40\N{DEGREE SIGN}" in plan
@@ -78,6 +80,14 @@ def test_what_is_not_known_is_said():
     assert "other side not known" in note
     assert "Review: no date set" in note
     assert "too few sessions" in section(note, "A (assessment)")
+
+
+def test_a_patient_who_was_only_timed_has_no_range():
+    whole = full_session()
+    timed = msgspec.structs.replace(whole, exercises=whole.exercises[1:2])
+    note = visit_note([timed])
+    assert "No movement was measured." in section(note, "O (objective)")
+    assert "0 holds completed, 18 s held" in section(note, "S (subjective)")
 
 
 def test_method_error_and_version_are_named_and_no_disease():

@@ -9,6 +9,7 @@ from datetime import date
 from math import hypot, pi, sqrt
 from statistics import median, stdev
 
+import msgspec
 import pytest
 from pypdf import PdfReader
 
@@ -17,6 +18,7 @@ from coach.domain.movement import Movement, Side
 from coach.exchange.note import visit_note
 from coach.exchange.table import holds_table
 from coach.review.report import report
+from tests.exchange.records import full_session
 
 UNTIL = date(2026, 3, 1)
 FIGURE = re.compile(
@@ -74,3 +76,12 @@ def test_the_page_shows_the_median_of_the_rows_of_the_table(app, record):
         error = hypot(median(float(r["error_95"]) for r in sittings[began]), scatter)
         said = f"{median(values):.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {error:.0f}\N{DEGREE SIGN}"
         assert said in page
+
+
+def test_a_patient_who_was_only_timed_gets_a_page_and_a_note(app):
+    whole = full_session()
+    timed = [msgspec.structs.replace(whole, exercises=whole.exercises[1:2])]
+    page, note = page_text(timed), visit_note(timed, until=UNTIL, written_on=UNTIL)
+    assert "No session gave a value to draw." in page
+    assert not FIGURE.findall(page)
+    assert not FIGURE.findall(note)
