@@ -24,6 +24,7 @@ from coach.session.agenda import Agenda, due_now
 from coach.storage.diary_files import read_history
 from coach.storage.folders import journals_folder, sessions_folder
 from coach.storage.recovery import recover
+from coach.storage.sealed import check_public_key
 from coach.storage.session_file import read_bounded
 from coach.voice.espeak import Voice
 from coach.voice.speaker import Speaker
@@ -60,6 +61,8 @@ def open_plan(path: Path | None) -> Plan:
             f"The plan in {path} ended on {plan.valid_until}; ask your practice for a new "
             f"one{ring}."
         )
+    if plan.practice_key is not None:
+        check_public_key(plan.practice_key)
     return plan
 
 

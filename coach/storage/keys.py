@@ -34,6 +34,8 @@ def make_practice_key(path: Path, passphrase: str) -> str:
     A key that is there is never replaced: what was sealed for it could not be opened any more.
     """
     used = new_passphrase(passphrase)
+    if path.exists():
+        raise _taken(path)
     key = pyrage.x25519.Identity.generate()
     identity = PracticeIdentity(str(key.to_public()), key)
     _write(path, identity, used, overwrite=False)
@@ -71,7 +73,10 @@ def unlock(path: Path, passphrase: str) -> PracticeIdentity:
 
 def back_up(identity: PracticeIdentity, backup: Path, passphrase: str) -> None:
     """Write the key to a file of its own, locked with a passphrase that may be another one."""
-    _write(backup, identity, new_passphrase(passphrase), overwrite=False)
+    used = new_passphrase(passphrase)
+    if backup.exists():
+        raise _taken(backup)
+    _write(backup, identity, used, overwrite=False)
 
 
 def restore(path: Path, backup: Path, backup_passphrase: str, passphrase: str) -> str:
@@ -111,7 +116,11 @@ def _write(path: Path, identity: PracticeIdentity, used: str, *, overwrite: bool
     try:
         write_bytes(path, pyrage.passphrase.encrypt(text.encode(), used), overwrite=overwrite)
     except FileExistsError as error:
-        raise Fault(f"There is a file at {path} already: choose another name.") from error
+        raise _taken(path) from error
+
+
+def _taken(path: Path) -> Fault:
+    return Fault(f"There is a file at {path} already: choose another name.")
 
 
 def _write_public(path: Path, identity: PracticeIdentity) -> None:

@@ -8,8 +8,11 @@ from typing import Literal
 
 import msgspec
 import pytest
+from pyrage.x25519 import Identity
 
+from coach.app.patient import open_plan
 from coach.app.sitting import Folders, Sitting
+from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.domain.moment import Order
 from coach.domain.session import SessionEnd
@@ -20,6 +23,16 @@ from coach.storage.store_import import import_paths
 from tests.test_pipeline import HELD_DEG, PICTURE, SeenBody, plan
 
 PASSPHRASE = "seven herons eat toast"
+
+
+def test_a_plan_with_a_mistyped_key_is_not_opened(tmp_path: Path) -> None:
+    asked = msgspec.structs.replace(plan(), practice_key=str(Identity.generate().to_public()))
+    path = tmp_path / "plan.json"
+    path.write_bytes(msgspec.json.encode(asked))
+    assert open_plan(path) == asked
+    path.write_bytes(path.read_bytes().replace(b'"age1', b'"age1q'))
+    with pytest.raises(Fault, match="key in the plan is mistyped"):
+        open_plan(path)
 
 
 class Source:

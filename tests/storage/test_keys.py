@@ -11,7 +11,7 @@ import pytest
 
 from coach.domain.fault import Fault
 from coach.storage.keys import back_up, make_practice_key, public_key, restore, unlock
-from coach.storage.sealed import open_sealed, seal
+from coach.storage.sealed import PracticeIdentity, open_sealed, seal
 
 PASSPHRASE, OTHER = "seven herons eat toast", "thirty lamps under snow"
 
@@ -23,18 +23,28 @@ def made(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return path
 
 
-def test_the_key_is_an_age_identity_under_the_passphrase(made: Path) -> None:
+@pytest.fixture(scope="module")
+def identity(made: Path) -> PracticeIdentity:
+    """Unlocking takes a second of computing by design; most tests share one."""
+    return unlock(made, PASSPHRASE)
+
+
+def test_the_key_is_an_age_identity_under_the_passphrase(
+    made: Path, identity: PracticeIdentity
+) -> None:
     text = pyrage.passphrase.decrypt(made.read_bytes(), PASSPHRASE).decode()
     (secret,) = [line for line in text.splitlines() if not line.startswith("#")]
     key = pyrage.x25519.Identity.from_str(secret)
     assert str(key.to_public()) == public_key(made)
-    assert unlock(made, PASSPHRASE).public_key == public_key(made)
+    assert identity.public_key == public_key(made)
     sealed = pyrage.encrypt(b"sitting", [key.to_public()])
-    assert open_sealed(sealed, unlock(made, PASSPHRASE), "sealed") == b"sitting"
+    assert open_sealed(sealed, identity, "sealed") == b"sitting"
 
 
-def test_the_secret_is_on_no_file_and_the_owner_alone_may_read(made: Path) -> None:
-    secret = str(unlock(made, PASSPHRASE).key).encode()
+def test_the_secret_is_on_no_file_and_the_owner_alone_may_read(
+    made: Path, identity: PracticeIdentity
+) -> None:
+    secret = str(identity.key).encode()
     assert secret.startswith(b"AGE-SECRET-KEY-1")
     files = list(made.parent.iterdir())
     assert {f.name for f in files} == {"practice.key.age", "practice.key.age.pub"}
@@ -56,42 +66,35 @@ def test_a_key_is_never_replaced(made: Path) -> None:
     assert made.read_bytes() == before
 
 
-def test_a_backup_restores_the_key_under_a_new_passphrase(made: Path, tmp_path: Path) -> None:
+def test_a_backup_restores_the_key_under_a_new_passphrase(
+    made: Path, identity: PracticeIdentity, tmp_path: Path
+) -> None:
+    """U+00E9 and U+0065 U+0301 are canonically equivalent (Unicode Standard Annex 15)."""
     backup = tmp_path / "stick" / "backup.age"
-    back_up(unlock(made, PASSPHRASE), backup, OTHER)
+    back_up(identity, backup, "caf\u00e9 au lait at seven")
     assert b"SECRET" not in backup.read_bytes()
     new = tmp_path / "new machine" / "practice.key.age"
     with pytest.raises(Fault, match="does not open"):
         restore(new, backup, PASSPHRASE, PASSPHRASE)
     assert not new.exists()
-    assert restore(new, backup, OTHER, "a new passphrase here") == public_key(made)
+    assert restore(new, backup, "cafe\u0301 au lait at seven", OTHER) == public_key(made)
     sealed = seal(b"sitting", str(public_key(made)))
-    assert open_sealed(sealed, unlock(new, "a new passphrase here"), "s") == b"sitting"
+    assert open_sealed(sealed, unlock(new, OTHER), "s") == b"sitting"
 
 
-def test_a_different_key_is_not_restored_over(made: Path, tmp_path: Path) -> None:
-    other = tmp_path / "practice.key.age"
-    make_practice_key(other, PASSPHRASE)
-    before = other.read_bytes()
-    with pytest.raises(Fault, match="another practice key"):
-        restore(other, made, PASSPHRASE, PASSPHRASE)
-    assert other.read_bytes() == before
-
-
-def test_an_age_tool_s_locked_key_file_is_taken(tmp_path: Path) -> None:
+def test_an_age_tool_s_locked_key_is_taken_and_no_other_replaces_it(
+    made: Path, tmp_path: Path
+) -> None:
     """``age-keygen | age -p`` leaves comments before the key, and a line feed after it."""
     key = pyrage.x25519.Identity.generate()
     text = f"# created: 2026-01-02T03:04:05Z\n# public key: {key.to_public()}\n{key}\n"
     (tmp_path / "k.age").write_bytes(pyrage.passphrase.encrypt(text.encode(), OTHER))
     place = tmp_path / "practice.key.age"
     assert restore(place, tmp_path / "k.age", OTHER, PASSPHRASE) == str(key.to_public())
-
-
-def test_an_accent_may_be_typed_either_way(tmp_path: Path) -> None:
-    """U+00E9 and U+0065 U+0301 are canonically equivalent (Unicode Standard Annex 15)."""
-    path = tmp_path / "practice.key.age"
-    make_practice_key(path, "caf\u00e9 au lait at seven")
-    assert unlock(path, "cafe\u0301 au lait at seven").public_key == public_key(path)
+    before = place.read_bytes()
+    with pytest.raises(Fault, match="another practice key"):
+        restore(place, made, PASSPHRASE, PASSPHRASE)
+    assert place.read_bytes() == before
 
 
 @pytest.mark.parametrize("bad", ["", "fourteen chars", "a passphrase\nof two lines", "x" * 2_000])
