@@ -190,9 +190,18 @@ def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
     )
 
 
-def _point(
-    document: SessionDocument, at: datetime, records: Sequence[ExerciseRecord]
-) -> Point | None:
+def counted_holds(
+    document: SessionDocument, records: Iterable[ExerciseRecord]
+) -> tuple[Repetition, ...]:
+    """Choose the holds that make the value of a session in one movement."""
+    completed, nearly = _held(document, records)
+    sound = [r for r in completed if not feigns(r)]
+    return tuple(sound or completed or [r for r in nearly if not feigns(r)] or nearly)
+
+
+def _held(
+    document: SessionDocument, records: Iterable[ExerciseRecord]
+) -> tuple[list[Repetition], list[Repetition]]:
     completed: list[Repetition] = []
     nearly: list[Repetition] = []
     for record in records:
@@ -202,9 +211,15 @@ def _point(
                 completed.append(repetition)
             elif planned and repetition.held_s >= _ENOUGH_OF_A_HOLD * planned.hold_s:
                 nearly.append(repetition)
+    return completed, nearly
+
+
+def _point(
+    document: SessionDocument, at: datetime, records: Sequence[ExerciseRecord]
+) -> Point | None:
+    completed, nearly = _held(document, records)
     held = completed + nearly
-    sound = [r for r in completed if not feigns(r)]
-    holds = sound or completed or [r for r in nearly if not feigns(r)] or nearly
+    holds = counted_holds(document, records)
     if not holds:
         return None
     values = [r.value for r in holds]

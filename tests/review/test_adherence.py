@@ -2,10 +2,14 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
+import msgspec
 import pytest
 
+from coach.domain.movement import Side
+from coach.domain.plan import PlannedExercise, Weekday
 from coach.domain.progress import EndedBecause
 from coach.review.adherence import adherence
+from tests.review.six_patients import hold, plan_of, sitting
 
 
 def test_sessions_are_counted_by_the_patients_weeks(session):
@@ -50,3 +54,32 @@ def test_what_is_asked_is_the_rate_times_the_days(session, weekday, length):
     assert result.asked == length
     assert result.weeks[0].monday == date(2026, 1, 5)
     assert result.weeks[-1].monday + timedelta(days=7) > date(2026, 1, 5) + timedelta(days=last)
+
+
+def test_timed_exercises_and_easier_ones_count_as_holds():
+    plan = plan_of("A")
+    both = sitting("A", 0, [hold(n, 100.0) for n in (1, 2, 3)], plan=plan)
+    swing_only = msgspec.structs.replace(
+        sitting("A", 1, [], plan=plan), exercises=(both.exercises[1],)
+    )
+    eased = msgspec.structs.replace(
+        sitting("A", 2, [hold(1, 90.0)], plan=plan),
+        exercises=tuple(
+            msgspec.structs.replace(both.exercises[1], planned_index=i, eased=not i) for i in (0, 1)
+        ),
+    )
+    result = adherence([both, swing_only, eased])
+    assert result.done == 3
+    # Three holds and two swings are asked each day: 5 of 5, 2 of 5, and two easier with two swings.
+    assert (result.dose.holds_completed, result.dose.holds_asked) == (5 + 2 + 4, 15)
+    # 3 x 20 s and 2 x 30 s; the easier ones count up to the 20 s asked.
+    assert (result.dose.held_s, result.dose.asked_s) == (120 + 60 + 40 + 60, 360)
+
+
+def test_an_exercise_of_other_weekdays_is_not_asked(session):
+    tuesdays = PlannedExercise(
+        exercise="pendulum", side=Side.LEFT, hold_s=30, repetitions=2, days=(Weekday.TUESDAY,)
+    )
+    monday, tuesday = (session(n, planned=(tuesdays,)) for n in (0, 1))
+    assert adherence([monday]).dose.holds_asked == 3
+    assert adherence([tuesday]).dose.holds_asked == 5

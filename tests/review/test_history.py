@@ -5,9 +5,12 @@ from datetime import date, datetime, timedelta, timezone
 import pytest
 
 from coach.domain.fault import Fault
+from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Side
 from coach.domain.progress import EndedBecause
-from coach.review.history import history
+from coach.review.change import Verdict, summary
+from coach.review.history import comparable, history
+from tests.review.six_patients import hold, sitting
 
 
 def test_a_session_counts_by_the_median_of_its_holds(session):
@@ -65,3 +68,33 @@ def test_a_start_without_zone_is_refused(session, text):
 
     with pytest.raises(Fault, match="zone offset"):
         history([msgspec.structs.replace(session(), started_at=text)])
+
+
+def test_a_trunk_that_leans_or_turns_gains_no_range():
+    leaning = hold(1, 130.0, (FormFault.LEAN,))
+    turning = hold(2, 128.0, (FormFault.TURN, FormFault.HIKE))
+    raised = hold(3, 101.0, (FormFault.HIKE,))
+    mixed, alone = sitting("A", 0, [leaning, turning, raised]), sitting("A", 1, [leaning, turning])
+    first, second = history([mixed, alone])[0].points
+    assert (first.value, first.feigned, first.holds) == (101.0, False, 1)
+    assert first.feigned_share == pytest.approx(2 / 3)
+    assert (second.value, second.feigned) == (129.0, True)
+    assert comparable((first, second)) == (first,)
+
+
+def test_a_sitting_says_how_well_it_was_seen():
+    seen = sitting("A", 0, [hold(1, 100.0, seen=0.5)], frames_lost=2000, field_of_view_deg=70.0)
+    (point,) = history([seen])[0].points
+    assert (point.seen_fraction, point.set_up.field_of_view_deg) == (0.5, 70.0)
+    assert point.lost_share == 0.25  # 2000 of 8000
+
+
+def test_a_gain_that_only_the_trunk_made_is_no_change():
+    days = range(20)
+    sound = [sitting("A", d, [hold(1, 100.0 + d % 2)]) for d in days]
+    leaning = [sitting("A", d, [hold(1, 135.0, (FormFault.LEAN,))]) for d in range(20, 30)]
+    (series,) = history([*sound, *leaning])
+    found = summary(series)
+    assert found.verdict is Verdict.WITHIN_ERROR
+    assert found.best.value == 101.0
+    assert summary(history(leaning)[0]).verdict is Verdict.TOO_FEW
