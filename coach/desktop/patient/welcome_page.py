@@ -20,6 +20,8 @@ from coach.domain.plan import Plan, PlannedExercise
 
 CHANGE_OVER_S = 12.0
 """Getting into the stretch and out of it, for the guess of how long a session takes."""
+MOST_CAUTIONS = 6
+"""Lines on new exercises; more would be too small to read, and each comes again before its own."""
 _LANGUAGE = "en"
 
 
@@ -97,18 +99,19 @@ class WelcomePage(ProsePage):
         self.caption.show_words(self.tr("Raise your good hand, or press Space, to begin"))
 
     def _left(self, items: tuple[AgendaItem, ...], notice: str) -> QVBoxLayout:
-        self.today.show_lines(tuple(_today_line(item) for item in items))
+        today = tuple(_today_line(item) for item in items)
+        self.today.show_lines(today)
         words = QVBoxLayout()
         words.setContentsMargins(28, 12, 20, 8)
         words.setSpacing(4)
         words.addWidget(self.line(self._heading(items), 0.036, bold=True))
         if notice:
             words.addWidget(self.line(notice, 0.028, bold=True, role="caution"))
-        words.addWidget(self.today, 10)
+        words.addWidget(self.today, sum(len(line.text) for line in today))
         cautions = _new_cautions(items)
         self.new_cautions.show_lines(cautions)
         self.new_cautions.setVisible(bool(cautions))
-        words.addWidget(self.new_cautions, 9)
+        words.addWidget(self.new_cautions, 20 + sum(len(line.text) for line in cautions))
         words.addWidget(
             self.line(
                 self.tr(
@@ -213,7 +216,7 @@ def _today_line(item: AgendaItem) -> Line:
         parts.append(translate("patient", "measured"))
     if item.new:
         parts.append(translate("patient", "NEW"))
-    return Line(" · ".join(parts), "•", bold=item.new)
+    return Line("\N{NO-BREAK SPACE}· ".join(parts), "•", bold=item.new)
 
 
 def _new_cautions(items: tuple[AgendaItem, ...]) -> tuple[Line, ...]:
@@ -221,8 +224,15 @@ def _new_cautions(items: tuple[AgendaItem, ...]) -> tuple[Line, ...]:
     for item in items:
         words = telling(item.planned) if item.new else None
         if words is not None and words.cautions:
-            lines.append(Line(words.title, bold=True))
+            heading = translate("patient", "New for you: {title}").format(title=words.title)
+            lines.append(Line(heading, bold=True, colour=LIGHT.caution))
             lines += [Line(each, "•") for each in words.cautions]
+    if len(lines) > MOST_CAUTIONS:
+        told = translate(
+            "patient",
+            "What to mind with each new exercise is shown and said before it begins.",
+        )
+        return (Line(told, "!", bold=True),)
     return tuple(lines)
 
 
