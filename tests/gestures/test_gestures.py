@@ -276,3 +276,28 @@ def test_a_watch_stays_small_for_an_hour() -> None:
         watch, _ = gestures.advance(watch, frame / 60, down)
         sizes.append(len(watch.trail))
     assert max(sizes[10_000:]) == max(sizes[200:10_000]) <= 17
+
+
+@pytest.mark.parametrize("side", Side)
+@pytest.mark.parametrize(
+    ("toward", "up"), [("ceiling", True), ("hip", False), ("floor", False), ("camera", False)]
+)
+def test_lying_on_the_exercised_side_the_upper_hand_points_at_the_ceiling(
+    side: Side, toward: str, up: bool
+) -> None:
+    """The camera, beside a person who lies on one shoulder, stands upright and sees them so."""
+    ceiling = -side.sign * Z
+    arm = {"ceiling": ceiling, "hip": -Y, "floor": -ceiling, "camera": X}[toward]
+    placed, _ = joints(Movement.FLEXION, 90.0, side, Position.STANDING, NATURAL, MAN)
+    shoulder = placed[f"{side.other.name}_SHOULDER"]
+    placed[f"{side.other.name}_ELBOW"] = shoulder + MAN.upper_arm * arm
+    placed[f"{side.other.name}_WRIST"] = shoulder + (MAN.upper_arm + MAN.forearm) * arm
+    points = np.full((33, 3), np.nan)
+    for name, point in placed.items():
+        points[Landmark[name]] = point
+    away, down = -X, -ceiling
+    axes = np.stack([np.cross(down, away), down, away])
+    pose = project((points - (0.25 * Y + 2.5 * X)) @ axes.T, Seen(View.FRONT))
+    rows = [(row / 10, pose) for row in range(20)]
+    found = kinds(told(rows, side, Position.SIDE_LYING))
+    assert found == ([Gesture.UP] if up else [])
