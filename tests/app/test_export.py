@@ -11,7 +11,7 @@ import pytest
 from fhir.resources.R4B.bundle import Bundle
 
 from coach.__main__ import main
-from coach.storage.store import ImportOutcome, Store
+from coach.storage.store import Store
 from tests.review.conftest import make_session, session_file
 
 
@@ -22,8 +22,8 @@ def store(tmp_path: Path) -> Path:
     first = make_session(0, (80.0, 84.0), code="SH-017")
     documents = [first, make_session(1, (-12.0,)), make_session(code="SH-2")]
     for document in documents:
-        taken = opened.import_session(document, session_file(document), "visit.zip")
-        assert taken is ImportOutcome.ACCEPTED
+        opened.import_session(document, session_file(document), "visit.zip")
+    assert {entry.code: entry.sessions for entry in opened.patients()} == {"SH-017": 2, "SH-2": 1}
     opened.close()
     return place
 
