@@ -15,6 +15,7 @@ from pypdf import PdfReader
 
 from coach.desktop.shared.report_page import report_pdf
 from coach.domain.movement import Movement, Side
+from coach.exchange.fhir import bundle
 from coach.exchange.note import visit_note
 from coach.exchange.table import holds_table
 from coach.review.report import report
@@ -75,6 +76,26 @@ def test_the_page_shows_the_median_of_the_rows_of_the_table(app, record):
         scatter = 1.96 * sqrt(pi / 2) * stdev(values) / sqrt(len(values))
         error = hypot(median(float(r["error_95"]) for r in sittings[began]), scatter)
         said = f"{median(values):.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {error:.0f}\N{DEGREE SIGN}"
+        assert said in page
+
+
+def test_the_page_shows_the_values_of_the_bundle(app, record):
+    page = page_text(record)
+    found = [
+        resource
+        for resource in (e["resource"] for e in bundle(record)["entry"])
+        if resource["resourceType"] == "Observation"
+        and resource["code"]["text"].startswith("Flexion, left: range of a sitting")
+    ]
+    assert len(found) == 3
+    for sitting in (found[0], found[-1]):
+        value = sitting["valueQuantity"]["value"]
+        (half,) = (
+            c["valueQuantity"]["value"]
+            for c in sitting["component"]
+            if c["code"]["text"] == "half width of the 95 % interval"
+        )
+        said = f"{value:.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {half:.0f}\N{DEGREE SIGN}"
         assert said in page
 
 
