@@ -19,8 +19,9 @@ from coach.domain.agenda import AgendaItem
 from coach.domain.cue import Cue, Urgency
 from coach.domain.moment import Stage
 
-STAGE_FRESH_S: Final = 40.0
-"""A stage's sentences wait for each other; the next stage or a hold withdraws them."""
+STAGE_FRESH_S: Final = 120.0
+"""A stage's sentences wait for each other, the last of the longest introduction for 65 s; the next
+stage or a hold withdraws them."""
 
 
 def opening_cues(

@@ -134,7 +134,7 @@ def _withdraws(newer: Cue, older: Cue) -> bool:
     stage = newer.key.startswith("stage.")
     if newer.key == "stage.paused-by-hand":
         return older.urgency < Urgency.URGENT
-    if older.key.startswith("stage.") or older.key == "again":
+    if older.key.startswith("stage.") or older.key in ("again", "in-place"):
         return stage or newer.key == "hold"
     if older.key.startswith("correct."):
         return stage or newer.key in _CHANGES_SCENE or newer.key.startswith("correct.")

@@ -14,7 +14,7 @@ from coach.catalogue import safety
 from coach.cues.corrections import Corrections, watch_doubt, watch_speed, watch_target
 from coach.cues.happening import Happening
 from coach.cues.marks import Mark, hold_marks, marks_ahead
-from coach.cues.opening import opening_cues
+from coach.cues.opening import STAGE_FRESH_S, opening_cues
 from coach.cues.wording import FALLBACK, doubt_sentence, form_sentence, sentence
 from coach.domain.cue import Cue, Urgency
 from coach.domain.moment import Asked, Stage
@@ -80,8 +80,9 @@ def advance(state: Rules, happening: Happening) -> tuple[Rules, tuple[Cue, ...]]
         language=state.language,
     )
     if happening.stage is Stage.EXERCISE and state.stage is Stage.PREPARE:
-        key = "timed-lead" if _timed(happening) else "in-place"
-        cues.append(_cue(state, happening.time_s, 6.0, Urgency.NORMAL, key))
+        # Of a measured one the introduction may still be going on.
+        key, fresh_s = ("timed-lead", 6.0) if _timed(happening) else ("in-place", STAGE_FRESH_S)
+        cues.append(_cue(state, happening.time_s, fresh_s, Urgency.NORMAL, key))
     if happening.stage is state.stage and happening.stage in (Stage.EXERCISE, Stage.PREPARE):
         state, spoken = _corrections(state, happening)
         cues += spoken
