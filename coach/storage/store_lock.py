@@ -8,6 +8,7 @@ encrypted like the file; temporary tables stay in memory.
 from __future__ import annotations
 
 import contextlib
+import glob
 from pathlib import Path
 from typing import Any
 
@@ -19,6 +20,8 @@ from coach.storage.atomic import PART_SUFFIX, sync_file, sync_folder
 from coach.storage.disk_fault import disk_fault
 from coach.storage.passphrase import new_passphrase, normal_passphrase
 
+BACKUP_SUFFIX = ".backup"
+"""Ends the name of a copy that is made before an upgrade."""
 _PLAIN = b"SQLite format 3\x00"
 _WRONG = "file is not a database"
 
@@ -63,9 +66,10 @@ def lock_store(path: Path, passphrase: str, old_passphrase: str | None = None) -
     Close it here first: two SQLite libraries in one process do not see each other's locks
     (https://www.sqlite.org/howtocorrupt.html, 2.2.1). Another process that has it open is noticed.
 
-    The locked copy is whole on the disk before it takes the store's place; after a crash the
-    store is as it was. What lay readable on the disk before may be found there until the disk
-    uses its place again.
+    Copies beside it that an upgrade made while it was readable are locked as well; those that
+    were locked keep the passphrase they had. A locked file is whole on the disk before it takes
+    the other's place; after a crash the store is as it was. What lay readable on the disk before
+    may be found there until the disk uses its place again.
     """
     used = new_passphrase(passphrase)
     if not path.exists():
@@ -73,6 +77,13 @@ def lock_store(path: Path, passphrase: str, old_passphrase: str | None = None) -
     if is_locked(path) != (old_passphrase is not None):
         state = "locked" if is_locked(path) else "not locked"
         raise Fault(f"The store at {path} is {state} already; look which passphrase is meant.")
+    for copy in sorted(path.parent.glob(f"{glob.escape(path.name)}.*{BACKUP_SUFFIX}")):
+        if not is_locked(copy):
+            _lock(copy, used, None)
+    _lock(path, used, old_passphrase)
+
+
+def _lock(path: Path, used: str, old_passphrase: str | None) -> None:
     part = path.with_name(f".{path.name}{PART_SUFFIX}")
     try:
         part.unlink(missing_ok=True)

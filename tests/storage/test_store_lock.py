@@ -100,6 +100,20 @@ def test_locking_a_store_changes_nothing_in_it(plain: Path) -> None:
         assert stat.S_IMODE(plain.stat().st_mode) == 0o600
 
 
+def test_a_copy_from_an_upgrade_does_not_stay_readable(plain: Path) -> None:
+    copy = plain.with_name("store.sqlite.version-1.backup")
+    copy.write_bytes(plain.read_bytes())
+    with contextlib.closing(sqlite3.connect(copy)) as connection:
+        connection.execute("PRAGMA journal_mode = DELETE")
+    lock_store(plain, PASSPHRASE)
+    assert readable(plain.parent, "store") == []
+    with contextlib.closing(Store(copy, PASSPHRASE)) as store:
+        assert store.sessions_of("SH-017") == (_invented.make_session(1),)
+    lock_store(plain, OTHER, PASSPHRASE)
+    Store(copy, PASSPHRASE).close()
+    Store(plain, OTHER).close()
+
+
 def test_no_other_passphrase_opens_it(plain: Path) -> None:
     lock_store(plain, PASSPHRASE)
     for wrong in (OTHER, "", PASSPHRASE + " ", "' or 1 = '1"):
