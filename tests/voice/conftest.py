@@ -9,6 +9,7 @@ import pytest
 
 from coach.cues.happening import Happening
 from coach.cues.rules import Rules, advance
+from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Moment, Stage
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import PlannedExercise
@@ -61,7 +62,8 @@ class Exercise:
         finished = False
         for index in range(round(self.end_s * self.rate_hz) + 1):
             now_s = index / self.rate_hz
-            stage = Stage.PAIN_AFTER if finished else Stage.EXERCISE
+            at_work = Stage.EXERCISE if index else Stage.PREPARE
+            stage = Stage.PAIN_AFTER if finished else at_work
             events: list[ProgressEvent] = []
             unseen = any(a <= now_s < b for a, b in self.unseen_s)
             start_s = self.starts_s[hold] if hold < len(self.starts_s) else float("inf")
@@ -94,6 +96,7 @@ class Exercise:
                 time_s=now_s,
                 stage=stage,
                 planned=self.planned,
+                item=AgendaItem(0, self.planned),
                 events=tuple(events),
                 reading=Reading(now_s, None if unseen else 100.0, None if unseen else 5.0, doubt),
                 phase=Phase.HOLDING if announced else Phase.MOVING,

@@ -70,12 +70,14 @@ def test_a_hold_of_30_s_as_it_is_heard(
         "stage.place",
         "stage.do",
         "stage.dose",
+        "in-place",
         "hold",
         "number.halfway",
         *(f"number.{n}" for n in (10, 5, 4, 3, 2, 1)),
         "rest",
         "count-only",
         "stage.pain-after",
+        "stage.pain-by-hand",
     ]
     assert all(b["start_s"] >= a["end_s"] for a, b in pairwise(entries))
 
