@@ -145,7 +145,7 @@ def report(
     ordered = in_order(documents)
     latest = ordered[-1]
     series = history(ordered)
-    rows = tuple(_row(s, _other_side(ordered, s.movement, s.side)) for s in series)
+    rows = tuple(_row(s, other_side_of(ordered, s.movement, s.side)) for s in series)
     dates = [started(d).date() for d in ordered]
     return Report(
         patient_code=latest.plan.patient_code,
@@ -198,8 +198,13 @@ def _of_other(result: Summary) -> str:
     return percent_with_error(share, 100 * result.last.error / other_deg)
 
 
-def _other_side(ordered: Sequence[SessionDocument], movement: Movement, side: Side) -> float | None:
-    """Take the newest plan that knows; a plan that exercises both sides leaves it open."""
+def other_side_of(
+    ordered: Sequence[SessionDocument], movement: Movement, side: Side
+) -> float | None:
+    """Give the other side's range in degrees by the newest plan that knows, None where none does.
+
+    A plan that exercises both sides leaves it open: which one it means is not said.
+    """
     if movement.unit is not Unit.DEGREES:
         return None
     for document in reversed(ordered):

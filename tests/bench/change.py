@@ -14,8 +14,8 @@ session documents as in the program. What scatters, SD in degrees:
 
 The change is 15 degrees, all of it in the middle third, so that the first third and the last hold
 still; "steady" spreads it over the whole course, so that first and last weeks' means differ by
-less. "best possible" is what a test at 5 % false alarms would miss that knows the true standard error of
-the same difference.
+less. "best possible" is what a test at 5 % false alarms would miss that knows the true standard
+error of the same difference.
 """
 
 from __future__ import annotations

@@ -33,7 +33,7 @@ FLEXION = PlannedExercise(
     side=Side.LEFT,
     hold_s=HOLD_S,
     repetitions=HOLDS,
-    next_step=NextStep(sessions=3, at_least_deg=118.0, pain_at_most=3),
+    next_step=NextStep(sessions=3, at_least_deg=115.0, pain_at_most=3),
 )
 SWING = PlannedExercise(exercise="pendulum", side=Side.LEFT, hold_s=30, repetitions=2)
 
@@ -150,7 +150,7 @@ def six_patients(seed: int) -> dict[str, tuple[SessionDocument, ...]]:
     """Everyone's sessions, oldest first, by what is the matter."""
     rng = np.random.default_rng(seed)
     days = np.arange(SITTINGS)
-    level = rng.uniform(95, 110)
+    level = rng.uniform(90, 100)
     shift = np.where(days < SITTINGS // 2, 0.0, 6.0)
     return {
         "steady gain": _held(rng, "SH-101", 95 + 30 * days / SITTINGS + _scatter(rng, SITTINGS)),
