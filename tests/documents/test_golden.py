@@ -6,20 +6,25 @@ import csv
 import io
 import zipfile
 from datetime import date
+from pathlib import Path
 
 import numpy as np
 import pytest
 
+from coach.catalogue import catalogue
 from coach.documents.archive import unpack_document, unpack_session
+from coach.documents.plan import read_plan
 from coach.documents.tables import DOUBTS, FORM_COLUMNS, PHASES
 from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, Unit, View
-from coach.domain.plan import Weekday
+from coach.domain.plan import EVERY_DAY, Weekday
 from coach.domain.pose import Landmark
 from coach.domain.progress import EndedBecause, Phase
 from coach.domain.reading import Doubt, Form
 from coach.domain.session import SessionEnd
+
+GOLDEN = Path(__file__).parent / "golden"
 
 
 def test_document_of_version_1(golden_1: bytes) -> None:
@@ -69,6 +74,34 @@ def test_document_of_version_3(golden: bytes) -> None:
     assert (pendulum.offered, pendulum.ended_because) == ("armpit-squeeze", SessionEnd.PAIN)
     assert (squeeze.exercise, squeeze.eased, squeeze.planned_index) == ("armpit-squeeze", True, 2)
     assert (squeeze.pain_before, squeeze.view) == (3, View.FRONT)
+
+
+def test_plan_of_version_1() -> None:
+    plan = read_plan((GOLDEN / "plan_v1.json").read_bytes(), "golden")
+    assert (plan.version, plan.revision, plan.side, plan.issued_on) == (2, 1, None, None)
+    reach, rotation = plan.exercises
+    assert (reach.movement, reach.exercise, reach.rest_s) == (
+        Movement.HAND_BEHIND_BACK,
+        None,
+        10.0,
+    )
+    assert (rotation.position, rotation.target_deg, rotation.pain_limit) == (
+        Position.SUPINE,
+        25,
+        3,
+    )
+    assert (rotation.days, rotation.per_day, rotation.next_step) == (EVERY_DAY, 1, None)
+    assert (plan.sessions_per_week, plan.other_side[0].value_deg) == (10, 168.0)
+
+
+def test_plan_of_version_2() -> None:
+    plan = read_plan((GOLDEN / "plan_v2.json").read_bytes(), "golden", catalogue().by_name)
+    assert (plan.version, plan.revision) == (2, 3)
+    assert (plan.issued_on, plan.valid_until) == (date(2026, 11, 20), date(2027, 1, 31))
+    assert (plan.side, plan.irritability) == (Side.LEFT, Irritability.LOW)
+    pendulum = plan.exercises[2]
+    assert (pendulum.exercise, pendulum.movement, pendulum.hold_s) == ("pendulum", None, 30)
+    assert pendulum.days == (Weekday.MONDAY, Weekday.TUESDAY)
 
 
 def test_document_of_version_2(golden_2: bytes) -> None:

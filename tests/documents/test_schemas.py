@@ -139,6 +139,10 @@ def test_both_checks_agree_on_changed_sessions(raw: dict[str, Any]) -> None:
         (("exercises", 0, "repetitions", 0, "start_s"), 11.0, "starts before the exercise"),
         (("exercises", 0, "repetitions", 2, "end_s"), 131.0, "ends after the exercise"),
         (("exercises", 0, "repetitions", 1, "unit"), "deg", "2 of hand-behind-back is in the unit"),
+        (("exercises", 2, "timed", 0, "held_s"), 30.5, "timed hold 1 was held for longer"),
+        (("exercises", 2, "timed", 0, "end_s"), 147.0, "timed hold 1 was held for longer"),
+        (("exercises", 2, "timed", 0, "start_s"), 139.0, "timed hold 1 starts outside"),
+        (("exercises", 2, "exercise"), None, "neither an exercise nor a movement"),
     ],
 )
 def test_a_session_that_contradicts_itself_is_refused(

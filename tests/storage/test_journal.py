@@ -15,6 +15,7 @@ from types import ModuleType
 import pytest
 
 from coach.domain.fault import Fault
+from coach.domain.form import FormFault
 from coach.domain.movement import Position, Unit, View
 from coach.domain.reading import Form
 from coach.domain.session import SessionEnd
@@ -144,6 +145,37 @@ def test_a_journal_that_version_1_left_behind_is_recovered(tmp_path: Path) -> No
     assert len(session.readings) == 40
     assert session.readings.value[[0, 4]].tolist() == [100.0, 101.0]
     assert session.readings.form[0, :3].tolist()[::2] == [-4.5, 8.0]
+
+
+def test_a_journal_that_version_2_left_behind_is_recovered(tmp_path: Path) -> None:
+    (tmp_path / "old.journal").write_bytes((GOLDEN / "journal_v2.journal").read_bytes())
+    (found,) = recover(tmp_path, tmp_path / "sessions")
+    assert found.path is not None
+    assert (found.dropped_bytes, (tmp_path / "old.journal").exists()) == (0, False)
+    document = read_session(found.path).document
+    assert (document.version, document.plan.version) == (3, 2)
+    assert document.ended_because is SessionEnd.INTERRUPTED
+    reach, rotation = document.exercises
+    assert [(r.number, r.unit, r.faults) for r in reach.repetitions] == [
+        (1, Unit.RATIO, ()),
+        (2, Unit.RATIO, ()),
+        (3, Unit.RATIO, ()),
+    ]
+    assert (reach.exercise, reach.eased, reach.timed) == (None, False, ())
+    assert (rotation.ended_because, rotation.pain_before) == (SessionEnd.PAIN, 4)
+
+
+def test_a_journal_of_this_version_is_recovered(tmp_path: Path) -> None:
+    (tmp_path / "old.journal").write_bytes((GOLDEN / "journal_v3.journal").read_bytes())
+    (found,) = recover(tmp_path, tmp_path / "sessions")
+    assert found.path is not None
+    document = read_session(found.path).document
+    assert document.ended_because is SessionEnd.INTERRUPTED
+    reach, _, pendulum, squeeze = document.exercises
+    assert [r.faults for r in reach.repetitions] == [(), (), (FormFault.LEAN,)]
+    assert [(h.held_s, h.number) for h in pendulum.timed] == [(30.0, 1)]
+    assert (pendulum.offered, squeeze.exercise) == ("armpit-squeeze", "armpit-squeeze")
+    assert (squeeze.eased, squeeze.ended_because) == (True, SessionEnd.INTERRUPTED)
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="POSIX rights")

@@ -3,9 +3,10 @@
 The file stands for what version 3 of the program wrote and is never made anew; the script shows
 where its numbers come from. Run it with the path to write to. That of version 2 beside it holds the
 same but for what came with version 3: the timed exercise, the easier one and the faults of form.
-Those of version 1 were made in the same way by the program of their time: a session file, the
-journal of a sitting that broke off before its last pain question, and a store with the session file
-and one refusal in it.
+The plans are those of these two sittings; the journals of versions 2 and 3 are theirs, broken off
+before the last two and the last three entries. Those of version 1 were made in the same way by the
+program of their time: a session file, the journal of a sitting that broke off before its last pain
+question, and a store with the session file and one refusal in it.
 """
 
 from __future__ import annotations
