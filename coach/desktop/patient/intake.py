@@ -18,6 +18,8 @@ from coach.ports import FrameSource
 BELT_FRAMES = 2
 """How far a file may be read ahead of its analysis."""
 
+STILL_S = 0.2
+"""Between two showings of the picture at which a file stands: as often as it is looked at."""
 UNEXPECTED = (
     "Something inside the program went wrong; what was recorded so far is kept: "
     "close the program and start it again."
@@ -153,6 +155,7 @@ class Intake:
         self._stopping = threading.Event()
         self._playing = threading.Event()
         self._file_waits = file_waits
+        self._still: Frame | None = None
         self._box: Box = Mailbox()
         self._ahead_s: float | None = None
         self._stood_s = 0.0
@@ -219,19 +222,28 @@ class Intake:
                 if live and self._ahead_s is not None:
                     ahead_s = min(ahead_s, self._ahead_s)
                 self._ahead_s = ahead_s
+                self._still = arrived
                 self._box.put(arrived)
                 self._ready()
         finally:
             source.close()
 
     def _paced(self, frame: Frame) -> Frame:
-        """Wait until a file's frame is due; give it, later by as much as the file has stood."""
+        """Wait until a file's frame is due; give it, later by as much as the file has stood.
+
+        While the file stands, the picture at which it stands is given again and again: time goes
+        on for a question that nobody answers.
+        """
         if self._ahead_s is None:
             return frame
         if not self._playing.is_set():
-            while not self._playing.wait(0.1):
+            while not self._playing.wait(STILL_S):
                 if self._stopping.is_set():
                     return frame
+                if self._still is not None:
+                    present_s = time.monotonic() - self._ahead_s
+                    self._box.put(replace(self._still, time_s=present_s))
+                    self._ready()
             self._stood_s = time.monotonic() - self._ahead_s - frame.time_s
         due_s = frame.time_s + self._stood_s
         self._stopping.wait(max(0.0, due_s - (time.monotonic() - self._ahead_s)))
