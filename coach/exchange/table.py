@@ -11,7 +11,8 @@ from datetime import datetime, timedelta
 from coach.domain.progress import Repetition, TimedHold
 from coach.domain.session import ExerciseRecord, SessionDocument
 from coach.exchange.wording import METHOD, TIMED_METHOD
-from coach.review.history import asked, holds_of, in_order, started
+from coach.review.history import asked, in_order, started
+from coach.review.holds import holds_of
 
 COLUMNS = (
     "patient", "session", "session_started_at", "exercise", "eased", "movement", "side",

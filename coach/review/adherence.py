@@ -9,7 +9,8 @@ from datetime import date, timedelta
 from coach.domain.plan import PlannedExercise, Weekday
 from coach.domain.progress import EndedBecause
 from coach.domain.session import SessionDocument
-from coach.review.history import holds_of, in_order, started
+from coach.review.history import in_order, started
+from coach.review.holds import holds_of
 
 _DAYS = 7
 

@@ -5,24 +5,21 @@ sessions, at most seven). The minimal detectable change is that of the differenc
 
     MDC95 = t sqrt(SEM^2 / k_first + SEM^2 / k_last + 2 P^2)
 
-SEM is this patient's own standard error of measurement of one session (``trend.repeatability``).
-It averages out over the k sessions of a week. P is the standard error of a place of the camera
-(``norms.PLACEMENT_SEM``): a laptop may stand on one shelf in the first week and on another in the
-last, so P is not averaged; good and bad weeks hide under it too. Where P was never measured, all
-of the published error stands in. t is Student's two-sided 95 % point, its degrees of freedom
-those of the sum of two variances, one known, one estimated (Welch 1947, Satterthwaite 1946
-Biometrics Bull 2:110). For two single sessions and very many degrees of freedom this is the usual
-1.96 sqrt(2) SEM (Weir 2005, J Strength Cond Res 19:231). ``python -m tests.bench.change`` prints
-how often it errs.
+SEM is this patient's own standard error of measurement of one session (``trend.repeatability``),
+averaged over the k sessions of a week. P is that of a place of the camera (``norms``): a laptop may
+stand on one shelf in the first week and on another in the last, so P is not averaged; good and bad
+weeks hide under it too. Where it was never measured, all of the published error stands in. t is
+Student's two-sided 95 % point for the sum of an estimated and a known variance (Welch 1947,
+Satterthwaite 1946, Biometrics Bull 2:110). For two single sessions and many degrees of freedom this
+is the usual 1.96 sqrt(2) SEM (Weir 2005, J Strength Cond Res 19:231). ``tests/bench/change.py``
+prints how often it errs.
 
 With fewer than ``trend.ENOUGH_SESSIONS`` a published figure stands in (``norms.PUBLISHED``). An
-error of the readings that stays the same over all sessions cancels in the difference. One that
-changed once, because another camera or model measured the last sessions, neither cancels nor
-averages: then the readings' own error must be passed too.
-
-Sessions whose value is only from holds with a moving trunk are not compared
-(``history.comparable``). A change is real where it passes in tenths of a degree; where whole
-degrees would read otherwise (+7 against 7), tenths are written.
+error of the readings that stays the same cancels in the difference. One that changed once, because
+another camera or model measured the last sessions, does not: then the readings' own error must be
+passed too. Sessions in which only a moving trunk reached the value are not compared. A change is
+real where it passes in tenths of a degree; where whole degrees would read otherwise (+7 against 7),
+tenths are written.
 """
 
 from __future__ import annotations
@@ -37,20 +34,13 @@ from statistics import fmean
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.review.history import Z95, Point, Series, comparable
 from coach.review.norms import PLACEMENT_SEM, PUBLISHED
-from coach.review.trend import (
-    DAYS_A_WEEK,
-    Repeatability,
-    Trend,
-    repeatability,
-    robust_line,
-    student95,
-    trend,
-)
+from coach.review.trend import Repeatability, Trend, repeatability, robust_line, student95, trend
 
 _WINDOW = timedelta(days=7)
 _MOST_IN_WINDOW = 7
 _STEP = {Unit.DEGREES: 1.0, Unit.RATIO: 0.01}
 """What ``wording.amount`` rounds to."""
+_VERY_MANY = 1e9
 _SMALLEST_REFERENCE_DEG = 10.0
 """Below this the other side's own measurement error makes a percentage meaningless."""
 
@@ -168,7 +158,7 @@ def summary(series: Series, other_side_deg: float | None = None) -> Summary | No
         difference=difference,
         verdict=difference.verdict if difference else Verdict.TOO_FEW,
         repeatability=own,
-        slope_per_week=DAYS_A_WEEK * robust_line(days, values)[0] if own else None,
+        slope_per_week=_WINDOW.days * robust_line(days, values)[0] if own else None,
         trend=trend(points[0].at.date(), days, values),
         other_side_deg=other_side_deg,
         percent_of_other=percent_of_other(last_window.value, other_side_deg),
@@ -235,7 +225,7 @@ def compare(
 def _detectable(estimated: float, dof: float, known: float) -> float:
     """Give the half width of the 95 % interval of what has two variances, one of them known."""
     total = estimated + known
-    if estimated <= 0:
+    if estimated * _VERY_MANY <= known:
         return Z95 * math.sqrt(total)
     return student95(dof * (total / estimated) ** 2) * math.sqrt(total)
 

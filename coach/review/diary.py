@@ -19,7 +19,8 @@ from coach.review.change import summary
 from coach.review.diary_days import DAYS_A_WEEK, day_of, due_today, held_anything, holds_completed
 from coach.review.diary_entries import DayValue, Diary, DiarySeries, LastExercise, LastTime
 from coach.review.diary_wording import sentence_on
-from coach.review.history import Series, asked, feigns, history, in_order, started
+from coach.review.history import Series, asked, history, in_order, started
+from coach.review.holds import feigns
 
 WEEKS = 12
 

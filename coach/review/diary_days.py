@@ -11,7 +11,8 @@ from coach.domain.plan import EVERY_DAY, Plan, PlannedExercise, Weekday
 from coach.domain.progress import EndedBecause
 from coach.domain.session import ExerciseRecord, SessionDocument, SessionEnd
 from coach.review.diary_entries import Day, Due, Mark
-from coach.review.history import asked, holds_of
+from coach.review.history import asked
+from coach.review.holds import holds_of
 
 DAYS_A_WEEK = 7
 

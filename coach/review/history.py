@@ -16,18 +16,16 @@ from datetime import datetime
 from statistics import fmean, median, stdev
 
 from coach.domain.fault import Fault
-from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PlannedExercise
-from coach.domain.progress import EndedBecause, Repetition, TimedHold
+from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import ExerciseRecord, SessionDocument
+from coach.review.holds import feigns
 
 Z95 = 1.959964
 """The normal distribution's two-sided 95 % point."""
 _MEDIAN_TO_MEAN_SE = math.sqrt(math.pi / 2)
 _ENOUGH_OF_A_HOLD = 0.5
-FEIGNING = frozenset({FormFault.LEAN, FormFault.TURN})
-"""Faults of the trunk, which make the arm look further than the shoulder goes (common practice)."""
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -123,19 +121,9 @@ def asked(document: SessionDocument, record: ExerciseRecord) -> PlannedExercise 
     return exercises[record.planned_index] if record.planned_index < len(exercises) else None
 
 
-def feigns(repetition: Repetition) -> bool:
-    """Tell whether the trunk moved in a hold instead of the shoulder alone."""
-    return not FEIGNING.isdisjoint(repetition.faults)
-
-
 def comparable(points: Sequence[Point]) -> tuple[Point, ...]:
     """Leave out what the trunk feigned."""
     return tuple(p for p in points if not p.feigned)
-
-
-def holds_of(record: ExerciseRecord) -> tuple[Repetition | TimedHold, ...]:
-    """Give an exercise's holds, measured and timed."""
-    return (*record.repetitions, *record.timed)
 
 
 def lost_share(document: SessionDocument) -> float | None:

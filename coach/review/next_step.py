@@ -9,7 +9,8 @@ from coach.domain.movement import Unit
 from coach.domain.plan import NextStep, PlannedExercise
 from coach.domain.progress import EndedBecause
 from coach.domain.session import ExerciseRecord, SessionDocument, SessionEnd
-from coach.review.history import asked, feigns, in_order, started
+from coach.review.history import asked, in_order, started
+from coach.review.holds import feigns
 from coach.review.wording import amount, counted, day, with_error
 
 

@@ -17,8 +17,10 @@ from coach.domain.session import SessionDocument
 from coach.review.adherence import Adherence, adherence
 from coach.review.change import Summary, Verdict, summary
 from coach.review.chart import Chart, chart
-from coach.review.history import Series, feigns, history, in_order, started
+from coach.review.history import Series, history, in_order, started
+from coach.review.holds import feigns
 from coach.review.notes import notes_on
+from coach.review.sittings import worst_pain
 from coach.review.wording import (
     NONE,
     amount,
@@ -72,10 +74,7 @@ class PainCourse:
 
 @dataclass(frozen=True, slots=True)
 class Quality:
-    """How well the camera saw: shares of 1, None where nothing was held or no frame taken.
-
-    ``feigned`` is the share of measured holds in which the trunk leaned or turned.
-    """
+    """Shares of 1, None where nothing was held or no frame taken; ``feigned`` by the trunk."""
 
     seen: float | None
     lost: float | None
@@ -228,10 +227,9 @@ def _software(ordered: Sequence[SessionDocument]) -> str:
 def _pain(ordered: Sequence[SessionDocument]) -> PainCourse | None:
     given: list[tuple[int, date]] = []
     for document in ordered:
-        scores = [s for e in document.exercises for s in (e.pain_before, e.pain_after)]
-        known = [s for s in (*scores, document.pain_at_end) if s is not None]
-        if known:
-            given.append((max(known), started(document).date()))
+        worst = worst_pain(document)
+        if worst is not None:
+            given.append((worst, started(document).date()))
     if not given:
         return None
     worst, worst_on = max(given, key=lambda g: g[0])

@@ -9,7 +9,8 @@ from statistics import fmean
 
 from coach.domain.session import SessionDocument, SessionEnd
 from coach.review.adherence import done_of
-from coach.review.history import feigns, in_order, lost_share, started
+from coach.review.history import in_order, lost_share, started
+from coach.review.holds import feigns
 from coach.review.wording import percent
 
 POORLY_SEEN = 0.8

@@ -1,0 +1,20 @@
+"""Single holds: which there are, and which of them the trunk feigned."""
+
+from __future__ import annotations
+
+from coach.domain.form import FormFault
+from coach.domain.progress import Repetition, TimedHold
+from coach.domain.session import ExerciseRecord
+
+FEIGNING = frozenset({FormFault.LEAN, FormFault.TURN})
+"""Faults of the trunk, which make the arm look further than the shoulder goes (common practice)."""
+
+
+def feigns(repetition: Repetition) -> bool:
+    """Tell whether the trunk moved in a hold instead of the shoulder alone."""
+    return not FEIGNING.isdisjoint(repetition.faults)
+
+
+def holds_of(record: ExerciseRecord) -> tuple[Repetition | TimedHold, ...]:
+    """Give an exercise's holds, measured and timed."""
+    return (*record.repetitions, *record.timed)
