@@ -35,7 +35,7 @@ TEN_KEY = "X"
 _LOWERED = 0.16
 """How much lower than the offered number the others stand."""
 _OF_WIDTH = 0.62
-_OFFERED_ONE, _OFFERED_TWO = 1.35, 0.75
+_OFFERED_ONE, _OFFERED_TWO = 1.45, 0.75
 """Type of the offered number, of one digit or two, as a share of its button's width."""
 _TEN_WIDER = 19
 """The width of the last button against 10 of the others, for two large digits."""

@@ -128,7 +128,7 @@ class ScriptedCoaching:
         self.threads: set[int] = set()
         self.steps = 0
         self._break_at, self._error = break_at, error
-        self._stage = Stage.WELCOME
+        self._stage = self._left = Stage.WELCOME
         self._index = 0
         self._since_s = 0.0
         self._now_s = 0.0
@@ -151,13 +151,15 @@ class ScriptedCoaching:
             case Order.START, Stage.WELCOME:
                 self._stage = Stage.PAIN_BEFORE
             case Order.PAIN, Stage.PAIN_BEFORE:
-                self._pain_before, self._stage, self._since_s = pain, Stage.EXERCISE, self._now_s
+                self._pain_before, self._stage = pain, Stage.PREPARE
+            case Order.READY, Stage.PREPARE:
+                self._stage, self._since_s = Stage.EXERCISE, self._now_s
             case Order.PAIN, Stage.PAIN_AFTER:
                 self._end_exercise(SessionEnd.COMPLETED, pain)
-            case Order.PAUSE, Stage.EXERCISE:
-                self._stage = Stage.PAUSED
+            case Order.PAUSE, Stage.EXERCISE | Stage.PREPARE:
+                self._left, self._stage = self._stage, Stage.PAUSED
             case Order.RESUME, Stage.PAUSED:
-                self._stage, self._since_s = Stage.EXERCISE, self._now_s
+                self._stage, self._since_s = self._left, self._now_s
             case Order.SKIP, _:
                 self._end_exercise(SessionEnd.SKIPPED, None)
             case Order.STOP, _:
@@ -244,6 +246,7 @@ class ScriptedCoaching:
             remaining_s=remaining_s,
             resting=resting,
             repetitions=tuple(self._done),
+            completed=len(self._done),
         )
 
 

@@ -17,6 +17,7 @@ from coach.desktop.patient.band import Band
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.summary_page import middle_repetition
+from coach.desktop.patient.text_block import TextBlock
 from coach.desktop.patient.welcome_page import WelcomePage
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import with_error
@@ -53,6 +54,7 @@ HOLD = Moment(
     held_s=0.4,
     remaining_s=0.6,
     repetitions=(repetition(1, 0.0, 1.0),),
+    completed=1,
 )
 
 
@@ -231,7 +233,9 @@ def test_everything_of_a_page_lies_inside_the_window(window: PatientWindow) -> N
     moments = [
         replace(HOLD, stage=Stage.WELCOME),
         HOLD,
+        replace(HOLD, stage=Stage.PREPARE),
         replace(HOLD, stage=Stage.PAIN_BEFORE),
+        replace(HOLD, stage=Stage.OFFER),
     ]
     for moment in moments:
         feed(window, moment)
@@ -257,7 +261,9 @@ def outcome_of(window: PatientWindow, because: SessionEnd = SessionEnd.COMPLETED
 def texts(page: QWidget) -> str:
     from PyQt6.QtWidgets import QLabel
 
-    return "\n".join(label.text() for label in page.findChildren(QLabel) if label.isVisible())
+    shown = [part.text() for part in page.findChildren(QLabel) if part.isVisible()]
+    shown += [part.text for part in page.findChildren(TextBlock) if part.isVisible()]
+    return "\n".join(shown)
 
 
 def test_the_summary_tells_dose_value_pain_and_place(window: PatientWindow) -> None:
@@ -335,14 +341,15 @@ def test_the_cautions_name_the_plan_s_own_limits(app: QApplication, qtbot: QtBot
     page = WelcomePage(msgspec.structs.replace(PLAN, exercises=exercises))
     qtbot.addWidget(page)
     page.show()
-    assert "pain above 5 of 10" in texts(page)
-    assert "pain goes above 3" in texts(page)
+    assert "Pain above 3 to 5 of 10" in texts(page)
 
 
 def every_stage() -> list[Callable[[PatientWindow], None]]:
     return [
         lambda window: feed(window, replace(HOLD, stage=Stage.WELCOME)),
         lambda window: feed(window, replace(HOLD, stage=Stage.PAIN_BEFORE)),
+        lambda window: feed(window, replace(HOLD, stage=Stage.PREPARE)),
+        lambda window: feed(window, replace(HOLD, stage=Stage.OFFER)),
         lambda window: feed(window, HOLD),
         lambda window: feed(window, replace(HOLD, stage=Stage.PAUSED)),
         outcome_of,

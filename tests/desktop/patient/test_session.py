@@ -49,6 +49,12 @@ def test_a_whole_session_by_the_keyboard(open_window: Opener, qtbot: QtBot) -> N
     wait_for(qtbot, window, Stage.PAIN_BEFORE)
     press(window, Qt.Key.Key_3)
     press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.PREPARE)
+    press(window, Qt.Key.Key_P)
+    wait_for(qtbot, window, Stage.PAUSED)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.PREPARE)
+    press(window, Qt.Key.Key_Space)
     wait_for(qtbot, window, Stage.EXERCISE)
     press(window, Qt.Key.Key_Space)
     wait_for(qtbot, window, Stage.PAUSED)
@@ -60,12 +66,15 @@ def test_a_whole_session_by_the_keyboard(open_window: Opener, qtbot: QtBot) -> N
     wait_for(qtbot, window, Stage.PAIN_BEFORE)
     press(window, Qt.Key.Key_X)
     press(window, Qt.Key.Key_Space)
-    wait_for(qtbot, window, Stage.EXERCISE)
+    wait_for(qtbot, window, Stage.PREPARE)
     press(window, Qt.Key.Key_N)
     qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
     assert coaching.orders == [
         (Order.START, None),
         (Order.PAIN, 3),
+        (Order.PAUSE, None),
+        (Order.RESUME, None),
+        (Order.READY, None),
         (Order.PAUSE, None),
         (Order.RESUME, None),
         (Order.PAIN, 9),
@@ -101,6 +110,8 @@ def start(qtbot: QtBot, window: PatientWindow) -> None:
     press(window, Qt.Key.Key_Space)
     wait_for(qtbot, window, Stage.PAIN_BEFORE)
     press(window, Qt.Key.Key_0)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.PREPARE)
     press(window, Qt.Key.Key_Space)
     wait_for(qtbot, window, Stage.EXERCISE)
 
