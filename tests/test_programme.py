@@ -338,3 +338,40 @@ def test_every_exercise_of_the_catalogue_can_be_played(name: str) -> None:
         sitting.now_s += 0.5
     sitting.give(Order.STOP)
     assert sitting.document.ended_because is SessionEnd.STOPPED
+
+
+def test_a_timed_hold_that_was_paused_is_kept_and_the_next_ones_are_counted_on() -> None:
+    sitting = Sitting(named("pendulum", hold_s=20, repetitions=2, rest_s=5))
+    sitting.give(Order.START)
+    sitting.give(Order.PAIN, 1)
+    begun = sitting.until(lambda m: m.stage is Stage.EXERCISE and m.held_s > 0)
+    sitting.wait(10.0 - begun.held_s)
+    paused = sitting.give(Order.PAUSE)
+    sitting.wait(60.0)
+    sitting.give(Order.RESUME)
+    sitting.to(Stage.PAIN_AFTER)
+    (record,) = sitting.document.exercises
+    stopped, *whole = record.timed
+    assert stopped.ended_because is EndedBecause.STOPPED
+    assert stopped.held_s == pytest.approx(10.0, abs=0.3)
+    assert stopped.end_s <= paused.time_s
+    assert [(hold.number, hold.held_s) for hold in whole] == [(2, 20.0), (3, 20.0)]
+    assert whole[0].start_s > paused.time_s + 60.0
+
+
+def test_pain_above_seven_is_told_whatever_the_plan_allows() -> None:
+    sitting = Sitting(bare(Movement.ABDUCTION, pain_limit=10))
+    sitting.give(Order.START)
+    sitting.give(Order.PAIN, 7)
+    sitting.to(Stage.EXERCISE)
+    assert "pain-limit" not in sitting.said()
+    end = sitting.give(Order.PAIN, 8)
+    assert end.stage is Stage.FINISHED
+    assert "pain-stop" in [cue.key for cue in end.cues]
+    assert sitting.document.ended_because is SessionEnd.PAIN
+
+
+def test_a_number_that_nobody_asked_for_is_not_commented() -> None:
+    sitting = Sitting(bare(Movement.ABDUCTION))
+    assert sitting.give(Order.PAIN, 9).cues == ()
+    assert sitting.moments[-1].stage is Stage.WELCOME
