@@ -48,7 +48,7 @@ EXTRA_TRIES = 3
 """Unfinished holds beyond the asked repetitions before an exercise ends of itself: someone who
 lets go that often should not be kept trying. Our choice; holds lost from sight do not count."""
 TRY_S = 2.0
-"""A shorter hold is no try: everyday movement rests for up to 1.5 s (ten minutes of it, rendered)."""
+"""A shorter hold is no try: ten rendered minutes of everyday movement rest for up to 1.5 s."""
 
 
 def begin(plan: Plan, time_s: float, items: tuple[AgendaItem, ...] = ()) -> Course:
