@@ -50,7 +50,9 @@ class WeekMedian:
 class Trend:
     """A robust line through the weeks' medians.
 
-    ``slope_per_week`` is in the values' unit, ``low`` and ``high`` the ends of its 95 % interval.
+    ``slope_per_week`` is in the values' unit, ``low`` and ``high`` the ends of its 95 % interval
+    for weeks that are independent of each other: a camera moved once makes a slope too, so this
+    tells how fast, and ``change.Difference`` whether at all.
     """
 
     weeks: tuple[WeekMedian, ...]

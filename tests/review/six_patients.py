@@ -24,9 +24,9 @@ SITTINGS = 42
 LAST_DAY = date(2026, 2, 15)
 HOLD_S, HOLDS = 20.0, 3
 DAY_SD_DEG = 3.0
-"""How an unchanged shoulder scatters from day to day: our choice, about as much as the 5 degrees
-of a whole measurement by hand (clinical practice) leave beside the camera's share."""
+"""How an unchanged shoulder scatters from day to day: our choice."""
 PLACEMENT_SD_DEG = 2.5
+"""As in ``norms.PLACEMENT_SEM``."""
 HOLD_SD_DEG = 1.5
 FLEXION = PlannedExercise(
     movement=Movement.FLEXION,

@@ -9,7 +9,7 @@ from scipy import stats
 
 from coach.domain.movement import Movement, Side, Unit, View
 from coach.review.change import Basis, Verdict, compare, percent_of_other, summary
-from coach.review.history import Point, Series, SetUp
+from coach.review.history import Point, Series, SetUp, history
 from coach.review.trend import (
     Repeatability,
     repeatability,
@@ -20,6 +20,7 @@ from coach.review.trend import (
     week_medians,
 )
 from coach.review.wording import change_with_error
+from tests.review.six_patients import six_patients
 
 SET_UP = SetUp("camera", 640, 480, 62.0, View.SIDE, "a" * 64, "frame-by-frame")
 OTHER_CAMERA = SetUp("camera", 1280, 720, 70.0, View.SIDE, "a" * 64, "frame-by-frame")
@@ -267,3 +268,21 @@ def test_what_is_read_agrees_with_the_verdict(change, verdict, text):
     written = change_with_error(found.change, found.error, Unit.DEGREES, fine=found.fine)
     assert found.verdict is verdict
     assert written == text
+
+
+def test_the_slope_of_a_steady_gain_is_inside_its_interval():
+    inside = 0
+    for seed in range(40):
+        found = summary(history(six_patients(seed)["steady gain"])[0]).trend
+        assert found.sure
+        # 30 degrees in 42 days.
+        inside += found.low <= 5.0 <= found.high
+    # 95 % of 40 are 38; under 34 come up in 1 of 300 runs.
+    assert inside >= 34
+
+
+def test_a_scatter_of_nothing_leaves_the_places_error():
+    found = judged([100.0] * 20)
+    # 1.96 sqrt(2) 2.5, of flexion standing.
+    assert found.difference.mdc == pytest.approx(6.93, abs=0.01)
+    assert found.verdict is Verdict.WITHIN_ERROR

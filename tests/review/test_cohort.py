@@ -46,7 +46,7 @@ def test_each_of_six_patients_gets_the_right_decision(who):
     right = Counter(
         verdict_and_concerns(six_patients(seed)[who]) == DECISIONS[who] for seed in range(40)
     )
-    # At 5 % of wrong decisions, over 5 of 40 come up in 1 of 100 runs.
+    # At 5 % of wrong decisions, over 5 of 40 come up in 1 of 70 runs.
     assert right[False] <= 5
 
 
