@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from enum import Enum
 
 from PyQt6.QtCore import QRectF, Qt
@@ -208,7 +209,7 @@ class Caption(QWidget):
         painter.fillRect(self.rect(), QColor(LIGHT.stage))
         room = QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
         if self._note:
-            lines = 1.0 if room.width() > _NOTE_ON_ONE_LINE * tall else 2.0
+            lines = math.ceil(_NOTE_ON_ONE_LINE * tall / max(room.width(), 1.0))
             height = lines * tall * 0.026
             foot = QRectF(room.left(), room.bottom() - height, room.width(), height)
             draw_fitted(
