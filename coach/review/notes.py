@@ -7,10 +7,10 @@ from collections.abc import Sequence
 from coach.domain.movement import Unit
 from coach.review.change import Basis, Summary
 from coach.review.history import Series
-from coach.review.norms import PUBLISHED
-from coach.review.wording import amount, counted, movement_of
+from coach.review.norms import PLACEMENT_SEM, PUBLISHED
+from coach.review.sittings import POORLY_SEEN
+from coach.review.wording import amount, counted, listed, movement_of
 
-_POORLY_SEEN = 0.8
 _WHAT = {Unit.DEGREES: "an angle", Unit.RATIO: "the hand behind the back"}
 
 
@@ -40,7 +40,7 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
         notes.append(
             f"{counted(open_holds, 'value')} from holds let go before their time (hollow dots)."
         )
-    poorly = sum(p.seen_fraction < _POORLY_SEEN for series, _ in charted for p in series.points)
+    poorly = sum(p.seen_fraction < POORLY_SEEN for series, _ in charted for p in series.points)
     if poorly:
         notes.append(f"{counted(poorly, 'value')} with the arm out of sight for over a fifth.")
     notes.append(
@@ -67,6 +67,16 @@ def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
             f"With few sessions a change of {what} counts as real beyond {figure} "
             f"({published.source}: {published.people}); from six sessions on the patient's own "
             "scatter decides."
+        )
+    unplaced = [
+        movement_of(r.movement, r.side, r.position)
+        for r in results
+        if r.difference and (r.movement, r.position) not in PLACEMENT_SEM
+    ]
+    if unplaced and (Basis.OWN in bases or Basis.READINGS in bases):
+        notes.append(
+            f"{listed(unplaced)}: what placing the camera anew does was never measured, so "
+            f"no change up to {figure} counts as real ({published.source})."
         )
     if Basis.OWN in bases or Basis.READINGS in bases:
         single = max(d.single_mdc for d in differences)

@@ -42,9 +42,9 @@ COLUMNS = (
 METHOD = (
     "Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one "
     "camera at home in a self-assisted stretch: neither an active nor a passive range. A session's "
-    "value is the median of its completed holds. First and last are means of up to a week of "
-    "sessions. Errors are half widths of 95 % intervals; the share of the other side has only this "
-    "side's error in it."
+    "value is the median of its completed holds with a still trunk. First and last are means of up "
+    "to a week of sessions. Errors are half widths of 95 % intervals; the share of the other side "
+    "has only this side's error in it."
 )
 HIGH_PAIN = 7
 """Above it the clinic sheet asks for the therapist (common practice)."""

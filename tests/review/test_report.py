@@ -5,7 +5,11 @@ from datetime import date
 import pytest
 
 from coach.domain.fault import Fault
+from coach.domain.form import FormFault
+from coach.domain.movement import Movement, Side
+from coach.domain.plan import PlannedExercise
 from coach.review.report import COLUMNS, report
+from tests.review.six_patients import hold, sitting
 
 
 def cells(found, row=0):
@@ -52,9 +56,6 @@ def test_pain_and_quality_are_told(session):
 
 
 def test_a_plan_that_exercises_both_sides_gives_no_percentage(session):
-    from coach.domain.movement import Movement, Side
-    from coach.domain.plan import PlannedExercise
-
     right = PlannedExercise(movement=Movement.FLEXION, side=Side.RIGHT, hold_s=20, repetitions=3)
     found = report([session(0, other_side=160.0, planned=(right,))])
     assert cells(found)["Of other side"] == "\N{EN DASH}"
@@ -70,3 +71,24 @@ def test_the_report_never_diagnoses(session):
     text = " ".join([found.method, *found.notes, *(t for f in found.facts for t in f)]).lower()
     assert not any(word in text for word in ("capsulitis is", "frozen", "diagnos", "you have"))
     assert "neither an active nor a passive range" in text
+
+
+def test_a_movement_whose_placing_was_never_measured_says_so(session):
+    rotation = Movement.EXTERNAL_ROTATION_0
+    values = [20.0 + n % 3 for n in range(10)]
+    found = report([session(n, (v,), movement=rotation) for n, v in enumerate(values)])
+    (note,) = [n for n in found.notes if "never measured" in n]
+    assert note.startswith("External rotation at side, left")
+    # About 15 degrees by hand (Tveita 2008).
+    assert "up to 15°" in note
+    flexion = report([session(n, (v,)) for n, v in enumerate(values)])
+    assert not [n for n in flexion.notes if "never measured" in n]
+
+
+def test_feigned_range_is_told(session):
+    leaning = [hold(n, 130.0, (FormFault.LEAN,)) for n in (1, 2)]
+    found = report([sitting("A", 0, [hold(1, 100.0), hold(2, 100.0)]), sitting("A", 1, leaning)])
+    assert dict(found.facts)["Form"] == "trunk leaned or turned in 50 % of holds"
+    assert cells(found)["Best"] == "100° ± 6°"
+    assert cells(found)["Verdict"] == "too few sessions"
+    assert any("1 value only from holds in which the trunk" in n for n in found.notes)
