@@ -233,6 +233,13 @@ def test_who_does_not_answer_is_asked_after_the_next_exercise_and_not_before_it(
     assert document.pain_at_end is None
 
 
+def test_touches_of_half_a_second_are_no_tries() -> None:
+    sitting = exercising(planned())
+    for _ in range(20):
+        assert sitting.hold(EndedBecause.LET_GO).where == (Stage.EXERCISE, 0)
+    assert len(sitting.document().exercises[0].repetitions) == 20
+
+
 EVENTS = st.one_of(
     st.sampled_from(Order).map(lambda given: ("order", given)),
     st.integers(0, 10).map(lambda score: ("order", score)),
