@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from coach.app.example import example_plan
 from coach.catalogue import When, catalogue, safety
 from coach.desktop.patient.coaching import Outcome
-from coach.desktop.patient.pain_page import ScoreButton
+from coach.desktop.patient.score_button import ScoreButton
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.shared.theme import LIGHT
