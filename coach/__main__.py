@@ -102,7 +102,12 @@ def _parser() -> argparse.ArgumentParser:
 
     review = commands.add_parser("review", help="the therapist's window")
     review.add_argument("files", nargs="*", type=Path, help="session files or folders to import")
-    review.add_argument("--store", type=Path, help="where imported sessions are kept")
+    review.add_argument(
+        "--store",
+        type=_store_place,
+        metavar="FILE or URL",
+        help="where imported sessions are kept: a file, or postgresql://user@host/database",
+    )
 
     export = commands.add_parser(
         "export", help="a patient's record for another system: FHIR, table or note"
@@ -175,6 +180,10 @@ def _parser() -> argparse.ArgumentParser:
     lens.add_argument("--paper", type=_one_of(Paper), default=Paper.A4, metavar=_names(Paper))
     lens.add_argument("--out", type=Path, default=Path("lens_board.pdf"), metavar="FILE")
     return parser
+
+
+def _store_place(text: str) -> Path | str:
+    return text if "://" in text else Path(text)
 
 
 def _field_of_view(text: str) -> float:

@@ -26,7 +26,7 @@ VIOLATIONS = {
     "MediaPipe only in pose": ("capture/sources.py", "import mediapipe"),
     "Qt only in desktop": ("storage/atomic.py", "import PyQt6.QtCore"),
     "The speech library only in voice": ("app/demo.py", "import espeakng_loader"),
-    "The encryption libraries only in storage": ("app/review.py", "import pyrage"),
+    "The database and encryption libraries only in storage": ("app/review.py", "import pyrage"),
     "Nothing opens a connection": ("storage/atomic.py", "import socket"),
 }
 

@@ -18,14 +18,18 @@ from coach.storage.folders import store_path
 from coach.storage.store import Store
 
 
-def run_review(files: Sequence[Path], store_file: Path | None) -> int:
-    """Open the window, import the files, and stay until it is closed."""
+def run_review(files: Sequence[Path], place: Path | str | None) -> int:
+    """Open the window, import the files, and stay until it is closed.
+
+    ``place`` is the store's file, or the URL of its database.
+    """
     for path in files:
         if not path.exists():
             raise Fault(f"There is no file or folder '{path}'; check its name.")
     application = create_application(["coach"], name="Shoulder review")
-    place = store_file or store_path()
-    make_folder(place.parent)
+    place = place or store_path()
+    if isinstance(place, Path):
+        make_folder(place.parent)
     store = Store(place)
     try:
         window = ReviewWindow(store)

@@ -25,12 +25,13 @@ def convert(raw: Any, kind: type[T], where: str) -> T:
         return msgspec.convert(raw, kind)
     except msgspec.ValidationError as error:
         raise Fault(
-            f"{where} cannot be used: {_explain(str(error), raw, kind)}; correct it or ask for a "
+            f"{where} cannot be used: {explain(str(error), raw, kind)}; correct it or ask for a "
             "new file."
         ) from error
 
 
-def _explain(message: str, raw: Any, kind: type) -> str:
+def explain(message: str, raw: Any, kind: type) -> str:
+    """Say what a failed check of ``raw`` against ``kind`` means: the place, its value, what may."""
     what, _, path = message.partition(" - at `")
     steps = [(name, int(index) if index else 0) for name, index in _STEP.findall(path)]
     place, value, info, unit = _walk(steps, raw, inspect.type_info(kind))

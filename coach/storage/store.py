@@ -3,43 +3,41 @@
 from __future__ import annotations
 
 import hashlib
+import secrets
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
-from enum import StrEnum
-from pathlib import Path
 
 import msgspec
-from sqlalchemy import Connection, delete, insert, inspect, select
+from sqlalchemy import Connection, ScalarSelect, Text, delete, func, insert, select, update
+from sqlalchemy.sql.elements import SQLCoreOperations
 
+from coach.documents.session import read_session_document
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
 from coach.review.history import started
-from coach.storage.store_engine import open_engine, reading, writing
+from coach.storage.store_cohort import Cohort
+from coach.storage.store_doubt import doubt_about
+from coach.storage.store_practice import PracticeRecords, has_more
+from coach.storage.store_refusals import ImportOutcome, Refusal, Refusals, note
 from coach.storage.store_rows import add_session, utc_text
-from coach.storage.store_tables import (
-    STORE_VERSION,
-    files,
-    imports,
-    metadata,
-    patients,
-    sessions,
-    store_version,
-)
-from coach.storage.store_upgrade import known_version, upgrade
+from coach.storage.store_tables import files, patients, sessions
+
+__all__ = [
+    "LARGEST_FILE_BYTES",
+    "Batch",
+    "ImportOutcome",
+    "Imported",
+    "PatientEntry",
+    "Refusal",
+    "Store",
+    "new_batch",
+]  # fmt: skip
 
 LARGEST_FILE_BYTES = 64_000_000
 """A session file of two hours stays far below this."""
 _CLOCKS_DIFFER = timedelta(days=2)
 _FIRST_YEAR = 2000
 """A computer that lost its clock says 1970 or 1980."""
-
-
-class ImportOutcome(StrEnum):
-    """What became of a file."""
-
-    ACCEPTED = "accepted"
-    KNOWN = "already known"
-    REFUSED = "refused"
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,72 +51,41 @@ class PatientEntry:
 
 
 @dataclass(frozen=True, slots=True)
-class Refusal:
-    """A file that was not taken, and why."""
+class Batch:
+    """An import that can be taken back: when it ended, and how many sessions are here of it."""
 
+    id: str
     at: datetime
-    file_name: str
-    reason: str
+    sessions: int
 
 
-class Store:
-    """Received sessions, by patient; every import is kept whole or not at all.
+@dataclass(frozen=True, slots=True)
+class Imported:
+    """What became of a session; ``doubt`` is a sentence where it is doubtful."""
 
-    An older store is brought up to date when it is opened. Raises Fault where the store is newer
-    than the program, damaged, or something else.
+    outcome: ImportOutcome
+    doubt: str = ""
+
+
+def new_batch() -> str:
+    """Give a number under which the files of one import are taken in."""
+    return secrets.token_hex(16)
+
+
+class Store(PracticeRecords, Refusals, Cohort):
+    """Received sessions and the practice's records; every import is kept whole or not at all.
+
+    An older store is brought up to date when it is opened, after a copy was made beside it.
     """
 
-    def __init__(self, target: Path | str, passphrase: str | None = None) -> None:
-        """Open the SQLite file at a path, made if missing, or the database behind a URL.
-
-        With a ``passphrase`` the file is a locked one, see ``store_lock``.
-        """
-        self._engine, self.name = open_engine(target, passphrase)
-        try:
-            self._check_version()
-        except Fault:
-            self._engine.dispose()
-            raise
-
-    def close(self) -> None:
-        """Let go of the database; may be called twice."""
-        self._engine.dispose()
-
-    def _check_version(self) -> None:
-        with reading(self._engine, self.name) as connection:
-            tables = set(inspect(connection).get_table_names())
-        if not tables:
-            with writing(self._engine, self.name) as connection:
-                metadata.create_all(connection)
-                if connection.scalar(select(store_version.c.version)) is None:
-                    row = {"version": STORE_VERSION, "created_utc": utc_text(datetime.now(UTC))}
-                    connection.execute(insert(store_version), [row])
-            return
-        version = None
-        if "store_version" in tables:
-            with reading(self._engine, self.name) as connection:
-                version = known_version(connection)
-        if version is None:
-            raise Fault(
-                f"The file at {self.name} is a database, but no store of this program: choose "
-                "another file."
-            )
-        if version > STORE_VERSION:
-            raise Fault(
-                f"The store at {self.name} has version {version} and this program knows up to "
-                f"{STORE_VERSION}: install the newer program."
-            )
-        if version < STORE_VERSION:
-            with writing(self._engine, self.name) as connection:
-                upgrade(connection)
-
     def import_session(
-        self, document: SessionDocument, original: bytes, file_name: str
-    ) -> ImportOutcome:
+        self, document: SessionDocument, original: bytes, file_name: str, batch: str | None = None
+    ) -> Imported:
         """Take in one session with the bytes of its file, all or nothing.
 
-        Gives ACCEPTED, or KNOWN where the same session is here already. Raises Fault where
-        another session has the same number or the session lies in the future.
+        Gives ACCEPTED or DOUBTFUL, or KNOWN where the same session is here already. Raises Fault
+        where another session has the same number or the session lies in the future. ``batch``
+        is the import it belongs to, by default one of its own.
         """
         if len(original) > LARGEST_FILE_BYTES:
             raise Fault(
@@ -132,56 +99,111 @@ class Store:
                 "the patient's computer."
             )
         text = msgspec.json.encode(document).decode()
-        with writing(self._engine, self.name) as connection:
+        under = batch or new_batch()
+
+        def work(connection: Connection) -> Imported:
             query = select(sessions.c.document).where(sessions.c.id == document.session_id)
             present = connection.scalar(query)
             if present is not None:
-                if present != text:
+                if present != text and _read(present, file_name) != document:
                     raise Fault(
                         f"{file_name} has the number of a session that is here already, but other "
                         "contents: ask the patient which of the two files is right."
                     )
-                return ImportOutcome.KNOWN
-            add_session(connection, document, utc_text(at), text)
+                return Imported(ImportOutcome.KNOWN)
+            doubt = doubt_about(connection, document) or ""
+            add_session(
+                connection,
+                document,
+                text,
+                started_utc=utc_text(at),
+                imported_utc=utc_text(datetime.now(UTC)),
+                batch=under,
+                doubt=doubt,
+            )
             digest = hashlib.sha256(original).hexdigest()
             row = {"session_id": document.session_id, "sha256": digest, "content": original}
             connection.execute(insert(files), [row])
-            _note(connection, file_name, ImportOutcome.ACCEPTED, "", document.session_id)
-        return ImportOutcome.ACCEPTED
+            outcome = ImportOutcome.DOUBTFUL if doubt else ImportOutcome.ACCEPTED
+            note(connection, file_name, outcome, doubt, document.session_id)
+            return Imported(outcome, doubt)
 
-    def note_refusal(self, file_name: str, reason: str) -> None:
-        """Remember a file that could not be taken; a later word on the same name replaces it."""
-        with writing(self._engine, self.name) as connection:
-            _note(connection, file_name, ImportOutcome.REFUSED, reason, None)
+        return self._write(work)
 
-    def refusals(self) -> tuple[Refusal, ...]:
-        """List the files that could not be taken, newest first."""
-        c = imports.c
-        query = select(c.at_utc, c.file_name, c.reason).where(c.outcome == ImportOutcome.REFUSED)
-        with reading(self._engine, self.name) as connection:
-            rows = connection.execute(query.order_by(c.id.desc())).all()
-        return tuple(Refusal(datetime.fromisoformat(r[0]), r[1], r[2]) for r in rows)
+    def last_import(self) -> Batch | None:
+        """Give the import that came last, at whichever desk; None where there is none to undo."""
+        last = func.max(sessions.c.imported_utc)
+        query = select(sessions.c.batch, last, func.count()).where(sessions.c.batch.is_not(None))
+        query = query.group_by(sessions.c.batch).order_by(last.desc()).limit(1)
+        with self._read() as connection:
+            row = connection.execute(query).first()
+        return Batch(row[0], datetime.fromisoformat(row[1]), row[2]) if row else None
 
-    def forget_refusals(self) -> None:
-        """Empty the list of refused files."""
-        with writing(self._engine, self.name) as connection:
-            connection.execute(delete(imports).where(imports.c.outcome == ImportOutcome.REFUSED))
+    def undo_import(self, batch: str) -> int:
+        """Take an import back; gives how many sessions went.
+
+        People who came with it go as well, where nothing else is kept of them by now.
+        """
+
+        def work(connection: Connection) -> int:
+            gone = connection.execute(delete(sessions).where(sessions.c.batch == batch)).rowcount
+            came = select(patients.c.id).where(patients.c.batch == batch, patients.c.name == "")
+            for patient in connection.scalars(came).all():
+                if not has_more(connection, patient):
+                    connection.execute(delete(patients).where(patients.c.id == patient))
+            return gone
+
+        return self._write(work)
+
+    def doubts(self, code: str) -> dict[str, str]:
+        """Give the sentences about one patient's doubtful sessions, by session id."""
+        query = select(sessions.c.id, sessions.c.doubt).join(patients)
+        query = query.where(patients.c.code == code, sessions.c.doubt != "")
+        with self._read() as connection:
+            rows = connection.execute(query.order_by(sessions.c.started_utc)).all()
+        return {row.id: row.doubt for row in rows}
+
+    def settle_doubt(self, session_id: str) -> None:
+        """Take a session as it is: the therapist looked at it."""
+        this = sessions.c.id == session_id
+        self._write(
+            lambda connection: connection.execute(update(sessions).where(this).values(doubt=""))
+        )
 
     def patients(self) -> tuple[PatientEntry, ...]:
-        """List the patients, the one heard of last first."""
-        query = select(patients.c.code, sessions.c.started_at).join(
-            patients, patients.c.id == sessions.c.patient_id
+        """List the patients with sessions, the one heard of last first."""
+        totals = (
+            select(
+                sessions.c.patient_id,
+                func.count().label("sessions"),
+                func.min(sessions.c.started_utc).label("first"),
+                func.max(sessions.c.started_utc).label("last"),
+            )
+            .group_by(sessions.c.patient_id)
+            .subquery()
         )
-        with reading(self._engine, self.name) as connection:
-            rows = connection.execute(query.order_by(sessions.c.started_utc)).all()
-        found: dict[str, list[str]] = {}
-        for code, started_at in rows:
-            found.setdefault(code, []).append(started_at)
-        entries = [
-            PatientEntry(c, len(a), datetime.fromisoformat(a[0]), datetime.fromisoformat(a[-1]))
-            for c, a in found.items()
-        ]
-        return tuple(sorted(entries, key=lambda e: e.last_at, reverse=True))
+
+        def as_shown(instant: SQLCoreOperations[str]) -> ScalarSelect[str]:
+            query = select(func.min(sessions.c.started_at, type_=Text))
+            mine = sessions.c.patient_id == totals.c.patient_id
+            return query.where(mine, sessions.c.started_utc == instant).scalar_subquery()
+
+        query = (
+            select(
+                patients.c.code,
+                totals.c.sessions,
+                as_shown(totals.c.first),
+                as_shown(totals.c.last),
+            )
+            .join(patients, patients.c.id == totals.c.patient_id)
+            .order_by(totals.c.last.desc(), patients.c.code)
+        )
+        with self._read() as connection:
+            rows = connection.execute(query).all()
+        return tuple(
+            PatientEntry(code, count, datetime.fromisoformat(first), datetime.fromisoformat(last))
+            for code, count, first, last in rows
+        )
 
     def sessions_of(self, code: str) -> tuple[SessionDocument, ...]:
         """Give one patient's sessions, oldest first."""
@@ -191,21 +213,20 @@ class Store:
             .where(patients.c.code == code)
             .order_by(sessions.c.started_utc, sessions.c.id)
         )
-        with reading(self._engine, self.name) as connection:
+        with self._read() as connection:
             texts = connection.scalars(query).all()
         try:
-            decoder = msgspec.json.Decoder(SessionDocument)
-            return tuple(decoder.decode(text) for text in texts)
-        except msgspec.MsgspecError as error:
+            return tuple(_read(text, code) for text in texts)
+        except Fault as fault:
             raise Fault(
-                f"A session of {code} in the store at {self.name} is damaged ({error}): put a "
+                f"A session of {code} in the store at {self.name} is damaged ({fault}): put a "
                 "backup copy in its place."
-            ) from error
+            ) from fault
 
     def original(self, session_id: str) -> bytes:
         """Give a session's file as it came."""
         query = select(files.c.content).where(files.c.session_id == session_id)
-        with reading(self._engine, self.name) as connection:
+        with self._read() as connection:
             content = connection.scalar(query)
         if content is None:
             raise Fault(
@@ -215,21 +236,11 @@ class Store:
         return bytes(content)
 
 
-def _note(
-    connection: Connection,
-    file_name: str,
-    outcome: ImportOutcome,
-    reason: str,
-    session_id: str | None,
-) -> None:
-    name = file_name[:255]
-    refused = imports.c.outcome == ImportOutcome.REFUSED
-    connection.execute(delete(imports).where(refused, imports.c.file_name == name))
-    row = {
-        "at_utc": utc_text(datetime.now(UTC)),
-        "file_name": name,
-        "outcome": outcome,
-        "reason": reason,
-        "session_id": session_id,
-    }
-    connection.execute(insert(imports), [row])
+_DECODER = msgspec.json.Decoder(SessionDocument)
+
+
+def _read(text: str, where: str) -> SessionDocument:
+    try:
+        return _DECODER.decode(text)
+    except msgspec.MsgspecError:  # of an older version, or damaged
+        return read_session_document(text.encode(), where)

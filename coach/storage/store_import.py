@@ -9,7 +9,7 @@ from pathlib import Path
 from coach.documents.archive import unpack_session
 from coach.domain.fault import Fault
 from coach.storage.sealed import PracticeIdentity, open_session_bytes
-from coach.storage.store import ImportOutcome, Store
+from coach.storage.store import ImportOutcome, Store, new_batch
 
 _SESSION_FILES = ("*.shoulder*.zip", "*.shoulder*.age")
 """In folders; mail and browsers put a number before the ending of a second copy."""
@@ -18,7 +18,10 @@ _MOST_FILES = 20_000
 
 @dataclass(frozen=True, slots=True)
 class FileOutcome:
-    """What became of one file; ``reason`` says why it was refused, ``code`` whose it is."""
+    """What became of one file; ``code`` says whose it is.
+
+    ``reason`` is a sentence where it was refused or is doubtful.
+    """
 
     path: Path
     outcome: ImportOutcome
@@ -30,7 +33,8 @@ class FileOutcome:
         """The outcome as one line for people."""
         if self.outcome is ImportOutcome.REFUSED:
             return f"{self.path.name}: refused. {self.reason}"
-        return f"{self.path.name}: {self.outcome.value} ({self.code})"
+        line = f"{self.path.name}: {self.outcome.value} ({self.code})"
+        return f"{line}. {self.reason}" if self.reason else line
 
 
 def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
@@ -50,26 +54,33 @@ def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
     return tuple(found)
 
 
-def import_file(store: Store, path: Path, identity: PracticeIdentity | None = None) -> FileOutcome:
+def import_file(
+    store: Store,
+    path: Path,
+    identity: PracticeIdentity | None = None,
+    batch: str | None = None,
+) -> FileOutcome:
     """Import one file; a file that cannot be taken changes nothing but the list of refusals.
 
     Sealed files need the practice's ``identity``; what is kept of them is the zip inside.
+    ``batch`` is the import the file belongs to, see ``new_batch``; by default one of its own.
     Raises Fault only where the store itself cannot be written.
     """
     try:
         original = open_session_bytes(path, identity)
         # All of it is read, so that a file with a damaged table is refused now and not at replay.
         document = unpack_session(original, path.name).document
-        outcome = store.import_session(document, original, path.name)
+        imported = store.import_session(document, original, path.name, batch)
     except Fault as fault:
         store.note_refusal(path.name, str(fault))
         return FileOutcome(path, ImportOutcome.REFUSED, str(fault))
-    return FileOutcome(path, outcome, code=document.plan.patient_code)
+    return FileOutcome(path, imported.outcome, imported.doubt, document.plan.patient_code)
 
 
 def import_paths(
     store: Store, paths: Iterable[Path], identity: PracticeIdentity | None = None
 ) -> Iterator[FileOutcome]:
-    """Import files and folders, yielding each outcome as soon as it is known."""
+    """Import files and folders as one import, yielding each outcome as soon as it is known."""
+    batch = new_batch()
     for path in session_files(paths):
-        yield import_file(store, path, identity)
+        yield import_file(store, path, identity, batch)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import UTC, datetime
+from datetime import UTC, date, datetime
 from typing import Any
 
 from sqlalchemy import Connection, insert, select
@@ -13,7 +13,7 @@ from coach.review.history import asked
 from coach.storage.store_tables import exercises, patients, repetitions, sessions
 
 _EXERCISE = (
-    "planned_index", "movement", "side", "view", "ended_because", "pain_before",
+    "planned_index", "exercise", "movement", "side", "view", "ended_because", "pain_before",
     "pain_after",
 )  # fmt: skip
 _REPETITION = (
@@ -28,19 +28,22 @@ def utc_text(at: datetime) -> str:
 
 
 def add_session(
-    connection: Connection, document: SessionDocument, started_utc: str, text: str
+    connection: Connection, document: SessionDocument, text: str, **columns: str
 ) -> None:
-    """Insert a session that is not there yet, its patient where new, and what it holds."""
+    """Insert a session that is not there yet, its patient where new, and what it holds.
+
+    ``columns`` are ``started_utc``, ``imported_utc``, ``batch`` and ``doubt``.
+    """
     code = document.plan.patient_code
     patient = connection.scalar(select(patients.c.id).where(patients.c.code == code))
     if patient is None:
-        added = connection.execute(insert(patients).values(code=code))
+        new = {"code": code, "created_on": date.today(), "edition": 1, "batch": columns["batch"]}
+        added = connection.execute(insert(patients).values(new))
         (patient,) = added.inserted_primary_key or (None,)
     row = {
         "id": document.session_id,
         "patient_id": patient,
         "started_at": document.started_at,
-        "started_utc": started_utc,
         "duration_s": document.duration_s,
         "ended_because": document.ended_because,
         "software_version": document.software.version,
@@ -48,7 +51,7 @@ def add_session(
         "pain_at_end": document.pain_at_end,
         "document": text,
     }
-    connection.execute(insert(sessions), [row])
+    connection.execute(insert(sessions), [row | columns])
     add_exercises(connection, document)
 
 
@@ -83,6 +86,7 @@ def _rows(document: SessionDocument) -> tuple[list[dict[str, Any]], list[dict[st
                 "exercise_position": position,
                 "position": index,
                 "completed": repetition.ended_because is EndedBecause.COMPLETED,
+                "faults": " ".join(repetition.faults),
             }
             for index, repetition in enumerate(record.repetitions)
         )

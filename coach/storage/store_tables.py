@@ -1,9 +1,9 @@
-"""The tables of the therapist's store, version 2.
+"""The tables of the therapist's store, version 3; ``migrations`` makes them.
 
 A session's whole document is kept as JSON and is what everything is read from; exercises and
 repetitions repeat parts of it in columns for questions about many sessions at once. The file as
-it came is kept too, for replay and for measuring again. Only portable SQL: other databases may
-stand behind a URL.
+it came is kept too, for replay and for measuring again. Only portable SQL: SQLite or PostgreSQL
+stands behind it.
 """
 
 from __future__ import annotations
@@ -11,6 +11,7 @@ from __future__ import annotations
 from sqlalchemy import (
     Boolean,
     Column,
+    Date,
     Float,
     ForeignKey,
     Index,
@@ -20,9 +21,10 @@ from sqlalchemy import (
     String,
     Table,
     Text,
+    UniqueConstraint,
 )
 
-STORE_VERSION = 2
+STORE_VERSION = 3
 
 metadata = MetaData()
 
@@ -38,6 +40,10 @@ patients = Table(
     metadata,
     Column("id", Integer, primary_key=True),
     Column("code", String(64), nullable=False, unique=True),
+    Column("name", String(200), nullable=False, server_default=""),
+    Column("created_on", Date),
+    Column("edition", Integer, nullable=False, server_default="0"),
+    Column("batch", String(32)),  # of the import that made the person
 )
 
 sessions = Table(
@@ -46,13 +52,16 @@ sessions = Table(
     Column("id", String(32), primary_key=True),
     Column("patient_id", ForeignKey("patients.id"), nullable=False, index=True),
     Column("started_at", String(40), nullable=False),  # as the patient's clock showed it
-    Column("started_utc", String(32), nullable=False),  # the same instant, sortable
+    Column("started_utc", String(32), nullable=False, index=True),  # the same instant, sortable
     Column("duration_s", Float, nullable=False),
     Column("ended_because", String(20), nullable=False),
     Column("software_version", String(200), nullable=False),
     Column("definitions", Integer, nullable=False),
     Column("pain_at_end", Integer),
     Column("document", Text, nullable=False),
+    Column("batch", String(32), index=True),
+    Column("imported_utc", String(32)),
+    Column("doubt", Text, nullable=False, server_default=""),
     Index("sessions_in_order", "patient_id", "started_utc"),
 )
 
@@ -67,7 +76,8 @@ exercises = Table(
     _session_key(),
     Column("position", Integer, primary_key=True),
     Column("planned_index", Integer, nullable=False),
-    Column("movement", String(40), nullable=False),
+    Column("exercise", String(60)),
+    Column("movement", String(40)),  # none: timed only
     Column("side", String(5), nullable=False),
     Column("view", String(5), nullable=False),
     Column("posture", String(10), nullable=False),  # the document's position
@@ -76,6 +86,7 @@ exercises = Table(
     Column("pain_after", Integer),
     Column("hold_asked_s", Float),
     Column("repetitions_asked", Integer),
+    Index("exercises_by_movement", "movement", "side", "session_id"),
 )
 
 repetitions = Table(
@@ -95,6 +106,7 @@ repetitions = Table(
     Column("seen_fraction", Float, nullable=False),
     Column("completed", Boolean, nullable=False),
     Column("ended_because", String(20), nullable=False),
+    Column("faults", String(200), nullable=False),  # of form, between blanks
 )
 
 files = Table(
@@ -113,5 +125,90 @@ imports = Table(
     Column("file_name", String(255), nullable=False),
     Column("outcome", String(10), nullable=False),
     Column("reason", Text, nullable=False, default=""),
-    Column("session_id", ForeignKey("sessions.id", ondelete="CASCADE")),
+    Column("session_id", ForeignKey("sessions.id", ondelete="CASCADE"), index=True),
+)
+
+
+def _person() -> tuple[Column[int], ...]:
+    return (
+        Column("id", Integer, primary_key=True),
+        Column("edition", Integer, nullable=False),
+        Column("patient_id", ForeignKey("patients.id", ondelete="CASCADE"), nullable=False),
+    )
+
+
+def _episode() -> Column[int]:
+    return Column("episode_id", ForeignKey("episodes.id", ondelete="SET NULL"), index=True)
+
+
+episodes = Table(
+    "episodes",
+    metadata,
+    *_person(),
+    Column("side", String(5), nullable=False),
+    Column("began_on", Date, nullable=False),
+    Column("phase", String(10)),
+    Column("irritability", String(10)),
+    Column("goals", Text, nullable=False),
+    Column("note", Text, nullable=False),
+    Index("episodes_in_order", "patient_id", "began_on"),
+)
+
+treatments = Table(
+    "treatments",
+    metadata,
+    *_person(),
+    _episode(),
+    Column("on", Date, nullable=False),
+    Column("kind", String(20), nullable=False),
+    Column("text", Text, nullable=False),
+    Index("treatments_in_order", "patient_id", "on"),
+)
+
+other_side_measures = Table(
+    "other_side_measures",
+    metadata,
+    *_person(),
+    _episode(),
+    Column("on", Date, nullable=False),
+    Column("movement", String(40), nullable=False),
+    Column("value_deg", Float, nullable=False),
+    Index("other_side_measures_in_order", "patient_id", "on"),
+)
+
+hand_measures = Table(
+    "hand_measures",
+    metadata,
+    *_person(),
+    _episode(),
+    Column("on", Date, nullable=False),
+    Column("movement", String(40), nullable=False),
+    Column("side", String(5), nullable=False),
+    Column("value_deg", Float, nullable=False),
+    Column("passive", Boolean, nullable=False),
+    Index("hand_measures_in_order", "patient_id", "on"),
+)
+
+total_scores = Table(
+    "total_scores",
+    metadata,
+    *_person(),
+    _episode(),
+    Column("on", Date, nullable=False),
+    Column("name", String(100), nullable=False),
+    Column("total", Float, nullable=False),
+    Column("maximum", Float, nullable=False),
+    Index("total_scores_in_order", "patient_id", "on"),
+)
+
+issued_plans = Table(
+    "issued_plans",
+    metadata,
+    *_person(),
+    _episode(),
+    Column("revision", Integer, nullable=False),
+    Column("issued_on", Date, nullable=False),
+    Column("side", String(5)),
+    Column("plan", Text, nullable=False),
+    UniqueConstraint("patient_id", "revision", name="issued_plans_once"),
 )

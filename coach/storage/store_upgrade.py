@@ -1,11 +1,13 @@
-"""From a store of version 1 to this version, within one transaction."""
+"""Making the tables, and bringing an older store to this version, within one transaction."""
 
 from __future__ import annotations
 
 from datetime import UTC, datetime
 
 import msgspec
-from sqlalchemy import Connection, func, insert, select, update
+from alembic import command
+from alembic.config import Config
+from sqlalchemy import Connection, delete, func, insert, select, update
 
 from coach.documents.session import read_session_document
 from coach.domain.fault import Fault
@@ -13,11 +15,13 @@ from coach.storage.store_rows import add_exercises, utc_text
 from coach.storage.store_tables import (
     STORE_VERSION,
     exercises,
-    metadata,
     repetitions,
     sessions,
     store_version,
 )
+
+_BEFORE_ALEMBIC = (1, 2)
+"""Versions whose stores do not hold Alembic's own word on them."""
 
 
 def known_version(connection: Connection) -> int | None:
@@ -26,18 +30,21 @@ def known_version(connection: Connection) -> int | None:
     return version if isinstance(version, int) else None
 
 
-def upgrade(connection: Connection) -> None:
-    """Bring documents to their present version and build what repeats them in columns anew.
+def upgrade(connection: Connection, version: int | None) -> None:
+    """Bring a store of ``version``, None for an empty database, to this version.
 
-    Patients, files as they came and the list of imports stay untouched. A document that cannot be
-    read stays as it is, so that asking for it says so; it has no rows of its own.
+    Patients, files as they came and the list of imports keep what they hold; documents become
+    those of the present version and what repeats them in columns is built anew. A document that
+    cannot be read stays as it is, so that asking for it says so; it has no rows of its own.
     """
-    version = known_version(connection)
-    if version is None or version >= STORE_VERSION:  # another program was quicker
-        return
-    repeated = [exercises, repetitions]
-    metadata.drop_all(connection, tables=repeated)
-    metadata.create_all(connection, tables=repeated)
+    config = Config()
+    config.set_main_option("script_location", "coach.storage:migrations")
+    config.attributes["connection"] = connection
+    if version in _BEFORE_ALEMBIC:
+        command.stamp(config, f"v{version}")
+    command.upgrade(config, f"v{STORE_VERSION}")
+    connection.execute(delete(repetitions))
+    connection.execute(delete(exercises))
     for session_id in connection.scalars(select(sessions.c.id)).all():
         mine = sessions.c.id == session_id
         text = connection.scalar(select(sessions.c.document).where(mine)) or ""

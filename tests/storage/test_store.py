@@ -14,7 +14,7 @@ import pytest
 from sqlalchemy import event
 
 from coach.domain.fault import Fault
-from coach.storage.store import ImportOutcome, Store
+from coach.storage.store import Imported, ImportOutcome, Store
 from coach.storage.store_import import import_paths, session_files
 from coach.storage.store_tables import STORE_VERSION, metadata
 
@@ -33,7 +33,7 @@ def path(tmp_path):
 
 
 @pytest.fixture
-def store(path):
+def file_store(path):
     opened = Store(path)
     yield opened
     opened.close()
@@ -52,7 +52,7 @@ def test_what_goes_in_comes_out(store):
     sent = [make_session(n, (80.0 + n, 82.0, 84.0)) for n in (3, 1, 2)]
     for document in sent:
         outcome = store.import_session(document, b"zip of " + document.session_id.encode(), "a.zip")
-        assert outcome is ImportOutcome.ACCEPTED
+        assert outcome == Imported(ImportOutcome.ACCEPTED)
     assert store.sessions_of("SH-017") == (sent[1], sent[2], sent[0])
     assert store.original(sent[1].session_id) == b"zip of " + sent[1].session_id.encode()
     (entry,) = store.patients()
@@ -60,37 +60,35 @@ def test_what_goes_in_comes_out(store):
     assert entry.first_at.isoformat() == sent[1].started_at
 
 
-def test_the_columns_hold_what_the_document_holds(store, path):
+def test_the_columns_hold_what_the_document_holds(store, place):
     store.import_session(make_session(0, (80.0, 82.5, 84.0), hold_s=20, held_s=19), b"", "a.zip")
-    with sqlite3.connect(path) as connection:
-        query = """
+    query = """
             select p.code, e.movement, e.side, e.hold_asked_s, r.value, r.held_s, r.completed
             from patients p join sessions s on s.patient_id = p.id
             join exercises e on e.session_id = s.id
             join repetitions r on r.session_id = s.id and r.exercise_position = e.position
             order by r.position"""
-        found = connection.execute(query).fetchall()
-    assert found == [
+    assert place.ask(query) == [
         ("SH-017", "flexion", "left", 20.0, value, 19.0, 1) for value in (80.0, 82.5, 84.0)
     ]
 
 
-def test_the_same_session_twice_changes_nothing(store, path):
+def test_the_same_session_twice_changes_nothing(store, place):
     document = make_session()
     store.import_session(document, b"x", "a.zip")
-    before = rows(path)
-    assert store.import_session(document, b"x", "copy of a.zip") is ImportOutcome.KNOWN
-    assert rows(path) == before
+    before = place.rows()
+    assert store.import_session(document, b"x", "copy of a.zip") == Imported(ImportOutcome.KNOWN)
+    assert place.rows() == before
 
 
-def test_other_contents_under_a_known_number_are_refused(store, path):
+def test_other_contents_under_a_known_number_are_refused(store, place):
     document = make_session()
     store.import_session(document, b"x", "a.zip")
-    before = rows(path)
+    before = place.rows()
     other = msgspec.structs.replace(document, duration_s=1.0)
     with pytest.raises(Fault, match="other contents"):
         store.import_session(other, b"y", "b.zip")
-    assert rows(path) == before
+    assert place.rows() == before
     assert store.sessions_of("SH-017") == (document,)
 
 
@@ -102,15 +100,15 @@ def test_patients_are_kept_apart(store):
 
 
 @pytest.mark.parametrize("days", [3, 4000])
-def test_sessions_yet_to_come_are_refused(store, path, days):
+def test_sessions_yet_to_come_are_refused(store, place, days):
     later = make_session(at=datetime.now(UTC) + timedelta(days=days))
     with pytest.raises(Fault, match="check the clock"):
         store.import_session(later, b"", "a.zip")
-    assert rows(path)["sessions"] == 0
+    assert place.rows()["sessions"] == 0
 
 
-def test_a_file_for_the_owner_alone(store, path):
-    store.import_session(make_session(), b"x", "a.zip")
+def test_a_file_for_the_owner_alone(file_store, path):
+    file_store.import_session(make_session(), b"x", "a.zip")
     for file in path.parent.iterdir():
         assert stat.S_IMODE(file.stat().st_mode) == 0o600, file.name
     assert stat.S_IMODE(path.parent.stat().st_mode) == 0o700
@@ -129,10 +127,10 @@ def insertions(store, document):
     return len(seen)
 
 
-def test_a_fault_at_any_statement_leaves_nothing_behind(store, path):
+def test_a_fault_at_any_statement_leaves_nothing_behind(store, place):
     total = insertions(store, make_session(code="first"))
     assert total > 6
-    before = rows(path)
+    before = place.rows()
     for fatal in range(total):
         left = [fatal]
 
@@ -145,8 +143,9 @@ def test_a_fault_at_any_statement_leaves_nothing_behind(store, path):
         with pytest.raises(OSError, match="pulled out"):
             store.import_session(make_session(code="second"), b"x", "b.zip")
         event.remove(store._engine, "before_cursor_execute", fail)
-        assert rows(path) == before, fatal
-    assert store.import_session(make_session(code="second"), b"x", "b.zip")
+        assert place.rows() == before, fatal
+    again = store.import_session(make_session(code="second"), b"x", "b.zip")
+    assert again.outcome is ImportOutcome.ACCEPTED
     assert [e.code for e in store.patients()] == ["first", "second"]
 
 
@@ -170,30 +169,31 @@ store.import_session(module.make_session(code="killed"), b"x" * 300_000, "k.zip"
 
 @pytest.mark.skipif(sys.platform == "win32", reason="no SIGKILL")
 @pytest.mark.parametrize("statements", [2, 5, 7])
-def test_a_killed_import_never_happened(path, statements):
-    store = Store(path)
+def test_a_killed_import_never_happened(place, statements):
+    store = place.open()
     store.import_session(make_session(code="first"), b"x", "a.zip")
     store.close()
-    before = rows(path)
-    command = [sys.executable, "-c", KILLED, str(INVENTED), str(path), str(statements)]
+    before = place.rows()
+    command = [sys.executable, "-c", KILLED, str(INVENTED), str(place.target), str(statements)]
     environment = os.environ | {"PYTHONPATH": str(Path(__file__).parents[2])}
     assert subprocess.run(command, env=environment, check=False).returncode == -9
-    assert rows(path) == before
-    store = Store(path)
-    assert store.import_session(make_session(code="killed"), b"x", "k.zip")
+    assert place.rows() == before
+    store = place.open()
+    again = store.import_session(make_session(code="killed"), b"x", "k.zip")
+    assert again.outcome is ImportOutcome.ACCEPTED
     store.close()
 
 
-def test_a_full_disk_is_said_and_changes_nothing(store, path):
-    store.import_session(make_session(code="first"), b"x", "a.zip")
+def test_a_full_disk_is_said_and_changes_nothing(file_store, path):
+    file_store.import_session(make_session(code="first"), b"x", "a.zip")
     before = rows(path)
 
     def small(connection, _record, _proxy):
         connection.execute("PRAGMA max_page_count = 40")
 
-    event.listen(store._engine, "checkout", small)
+    event.listen(file_store._engine, "checkout", small)
     with pytest.raises(Fault, match="no room left"):
-        store.import_session(make_session(code="second"), b"x" * 1_000_000, "b.zip")
+        file_store.import_session(make_session(code="second"), b"x" * 1_000_000, "b.zip")
     assert rows(path) == before
 
 
@@ -215,20 +215,22 @@ def test_a_text_file_is_no_store(tmp_path):
     assert path.read_text() == "Dear colleague, " * 100
 
 
-def test_a_strange_database_is_no_store(tmp_path):
-    path = tmp_path / "recipes.sqlite"
-    with sqlite3.connect(path) as connection:
-        connection.execute("create table recipes (name text)")
+def test_a_strange_database_is_no_store(place):
+    if isinstance(place.target, Path):
+        place.target.parent.mkdir()
+    place.ask("create table recipes (name text)")
     with pytest.raises(Fault, match="no store of this program"):
-        Store(path)
-    with sqlite3.connect(path) as connection:
-        names = connection.execute("select name from sqlite_master").fetchall()
-    assert names == [("recipes",)]
+        place.open()
+    names = {
+        "sqlite": "select name from sqlite_master",
+        "postgresql": "select tablename from pg_tables where schemaname = 'public'",
+    }
+    assert place.ask(names[place.kind]) == [("recipes",)]
 
 
-def test_a_store_with_a_hole_is_said_to_be_damaged(store, path):
-    store.import_session(make_session(), os.urandom(50_000), "a.zip")
-    store.close()
+def test_a_store_with_a_hole_is_said_to_be_damaged(file_store, path):
+    file_store.import_session(make_session(), os.urandom(50_000), "a.zip")
+    file_store.close()
     size = path.stat().st_size
     with path.open("r+b") as file:
         file.seek(4096)
@@ -246,13 +248,12 @@ def test_a_folder_cannot_be_a_store(tmp_path):
         Store(tmp_path)
 
 
-def test_two_programs_see_each_others_sessions(store, path):
-    other = Store(path)
+def test_two_programs_see_each_others_sessions(store, place):
+    other = place.open()
     store.import_session(make_session(1), b"", "a.zip")
     assert len(other.sessions_of("SH-017")) == 1
     other.import_session(make_session(2), b"", "b.zip")
     assert len(store.sessions_of("SH-017")) == 2
-    other.close()
 
 
 def test_files_and_folders_give_one_outcome_each(store, tmp_path):

@@ -1,31 +1,44 @@
-"""A store of version 1, as its program left it, becomes one of this version without loss."""
+"""Stores of older versions, as their programs left them, become one of this without loss."""
 
 from __future__ import annotations
 
+import errno
 import json
 import sqlite3
+import stat
+from contextlib import closing
 from pathlib import Path
 
+import msgspec
 import pytest
-from sqlalchemy import Engine, event
+import sqlcipher3.dbapi2 as sqlcipher
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+from sqlalchemy import Connection, Engine, event, text
 
 from coach.documents.archive import unpack_document
 from coach.domain.fault import Fault
 from coach.storage.store import ImportOutcome, Store
 from coach.storage.store_import import import_file
-from coach.storage.store_tables import STORE_VERSION
+from coach.storage.store_lock import lock_store
+from coach.storage.store_tables import STORE_VERSION, metadata
+from tests.storage.conftest import Place
 
 GOLDEN = Path(__file__).parents[1] / "documents" / "golden"
+OF_VERSION_1 = ("patients", "sessions", "exercises", "repetitions", "files", "imports")
 SESSION_ID = "0a1b2c3d4e5f60718293a4b5c6d7e8f9"
+
+
+def old_store(place: Path, version: int) -> Path:
+    connection = sqlite3.connect(place)
+    connection.executescript((GOLDEN / f"store_v{version}.sql").read_text("utf-8"))
+    connection.close()
+    return place
 
 
 @pytest.fixture
 def path(tmp_path: Path) -> Path:
-    place = tmp_path / "store.sqlite"
-    connection = sqlite3.connect(place)
-    connection.executescript((GOLDEN / "store_v1.sql").read_text("utf-8"))
-    connection.close()
-    return place
+    return old_store(tmp_path / "store.sqlite", 1)
 
 
 def asked(path: Path, query: str) -> list[tuple[object, ...]]:
@@ -119,3 +132,102 @@ def test_a_damaged_document_stays_and_says_so_when_it_is_asked_for(path: Path) -
     store.close()
     (kept,) = asked(path, "select document from sessions")[0]
     assert kept == json.dumps(damaged)
+
+
+def test_a_store_of_version_2_keeps_what_it_had(tmp_path: Path) -> None:
+    path = old_store(tmp_path / "store.sqlite", 2)
+    names = ("session_v1.shoulder.zip", "session_v2.shoulder.zip")
+    originals = [(GOLDEN / name).read_bytes() for name in names]
+    documents = [unpack_document(original, "golden") for original in originals]
+    store = Store(path)
+    assert set(map(repr, store.sessions_of("INVENTED-7"))) == set(map(repr, documents))
+    assert [store.original(d.session_id) for d in documents] == originals
+    assert [import_file(store, GOLDEN / name).outcome for name in names] == [
+        ImportOutcome.KNOWN,
+        ImportOutcome.KNOWN,
+    ]
+    (refusal,) = store.refusals()
+    assert refusal.file_name == "broken.shoulder.zip"
+    (person,) = store.people()
+    assert (person.code, person.name, person.created_on) == ("INVENTED-7", "", None)
+    changed = store.change(msgspec.structs.replace(person, name="Ada Invented"))
+    assert store.people() == (changed,)
+    assert store.last_import() is None  # older versions did not keep what came together
+    store.close()
+
+
+@pytest.mark.parametrize("version", [1, 2])
+def test_a_copy_is_kept_of_what_was_upgraded(tmp_path: Path, version: int) -> None:
+    path = old_store(tmp_path / "store.sqlite", version)
+    before = dump(path)
+    Store(path).close()
+    copy = tmp_path / f"store.sqlite.version-{version}.backup"
+    assert dump(copy) == before
+    assert stat.S_IMODE(copy.stat().st_mode) == 0o600
+    assert sorted(p.name for p in tmp_path.iterdir()) == [path.name, copy.name]
+
+
+@pytest.mark.parametrize("passphrase", [None, "thirty lamps under snow"])
+def test_the_copy_comes_back_where_an_upgrade_does_harm(
+    path: Path, monkeypatch: pytest.MonkeyPatch, passphrase: str | None
+) -> None:
+    if passphrase:
+        lock_store(path, passphrase)
+
+    def content() -> list[object]:
+        with closing(sqlcipher.connect(str(path))) as connection:
+            if passphrase:
+                connection.execute(f"PRAGMA key = '{passphrase}'")
+            made = connection.execute("select name, sql from sqlite_master order by name")
+            held = [connection.execute(f"select * from {t}").fetchall() for t in OF_VERSION_1]
+            return [*made.fetchall(), *held]
+
+    before = content()
+
+    def harm(connection: Connection, _version: int | None) -> None:
+        connection.execute(text("DROP TABLE repetitions"))
+        connection.execute(text("DELETE FROM files"))
+        connection.exec_driver_sql("COMMIT")  # as no upgrade may
+        raise OSError("the stick was pulled out")
+
+    monkeypatch.setattr("coach.storage.store_database.upgrade", harm)
+    with pytest.raises(OSError, match="pulled out"):
+        Store(path, passphrase)
+    assert content() == before
+    monkeypatch.undo()
+    store = Store(path, passphrase)
+    assert [entry.sessions for entry in store.patients()] == [1]
+    store.close()
+
+
+def test_without_room_for_the_copy_the_old_store_stays(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before = dump(path)
+
+    def full(_descriptor: int) -> None:
+        raise OSError(errno.ENOSPC, "No space left on device")
+
+    monkeypatch.setattr("coach.storage.store_backup.os.fsync", full)
+    with pytest.raises(Fault, match="is full; free some space"):
+        Store(path)
+    assert dump(path) == before
+
+
+def test_the_steps_make_the_tables_that_the_program_knows(place: Place, tmp_path: Path) -> None:
+    stores = [place.open()]
+    stores += [Store(old_store(tmp_path / f"v{v}.sqlite", v)) for v in (1, 2)]
+    for store in stores:
+        with store._engine.connect() as connection:
+            context = MigrationContext.configure(connection, opts={"compare_type": True})
+            assert compare_metadata(context, metadata) == []
+        store.close()
+
+
+def test_a_newer_store_is_refused_on_each_database(place: Place) -> None:
+    place.open().close()
+    place.ask(f"update store_version set version = {STORE_VERSION + 1}")
+    before = place.rows()
+    with pytest.raises(Fault, match=r"has version 4 .* install the newer program\.$"):
+        place.open()
+    assert place.rows() == before

@@ -8,7 +8,7 @@ from pathlib import Path
 from PyQt6.QtCore import QObject, QTimer, pyqtSignal
 
 from coach.domain.fault import Fault
-from coach.storage.store import Store
+from coach.storage.store import Store, new_batch
 from coach.storage.store_import import FileOutcome, import_file, session_files
 
 
@@ -32,6 +32,7 @@ class ImportRun(QObject):
         self._waiting: list[Path] = []
         self._outcomes: list[FileOutcome] = []
         self._total = 0
+        self.batch = new_batch()
         self._timer = QTimer(self)
         self._timer.setInterval(0)
         self._timer.timeout.connect(self._next)
@@ -49,7 +50,7 @@ class ImportRun(QObject):
             self.failed.emit(str(fault))
             return
         if not self.running:
-            self._outcomes, self._total = [], 0
+            self._outcomes, self._total, self.batch = [], 0, new_batch()
         self._waiting.extend(files)
         self._total += len(files)
         self._timer.start()
@@ -64,7 +65,8 @@ class ImportRun(QObject):
             self.finished.emit(self._outcomes)
             return
         try:
-            self._outcomes.append(import_file(self._store, self._waiting.pop(0)))
+            path = self._waiting.pop(0)
+            self._outcomes.append(import_file(self._store, path, batch=self.batch))
         except Fault as fault:
             self._waiting.clear()
             self.failed.emit(str(fault))

@@ -1,0 +1,1 @@
+"""One file for each version; a step once released is never changed."""

@@ -1,0 +1,54 @@
+"""What is looked at before a record of the practice is kept."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+import msgspec
+
+from coach.documents.refusal import explain
+from coach.domain.fault import Fault
+from coach.domain.plan import Plan
+from coach.domain.practice import (
+    Episode,
+    HandMeasure,
+    IssuedPlan,
+    OtherSideMeasure,
+    Record,
+    TotalScore,
+    contradiction,
+)
+
+_PAST = (Episode, OtherSideMeasure, HandMeasure, TotalScore)
+_ZONES_DIFFER = timedelta(days=1)
+
+
+def check(record: Record, name: str) -> None:
+    """Raise Fault where a record, called ``name`` in the sentence, cannot be kept."""
+    kind, raw = type(record), msgspec.to_builtins(record)
+    try:
+        msgspec.convert(raw, kind)
+        what = contradiction(record)
+    except msgspec.ValidationError as error:
+        what = explain(str(error), raw, kind)
+    if what is None and isinstance(record, _PAST):
+        field = "began_on" if isinstance(record, Episode) else "on"
+        on: date = getattr(record, field)
+        if on > date.today() + _ZONES_DIFFER:
+            what = f"{field} is {on}, which is yet to come"
+    if what is None and isinstance(record, IssuedPlan):
+        what = _contradicts_its_plan(record)
+    if what is not None:
+        raise Fault(f"The {name} was not kept: {what}; correct it.")
+
+
+def _contradicts_its_plan(record: IssuedPlan) -> str | None:
+    try:
+        plan = msgspec.json.decode(record.plan, type=Plan)
+    except msgspec.DecodeError:
+        return "plan is no plan of this version"
+    for field, said in (("patient_code", record.code), ("revision", record.revision),
+                        ("side", record.side)):  # fmt: skip
+        if getattr(plan, field) != said:
+            return f"its plan has the {field} {getattr(plan, field)} and not {said}"
+    return None
