@@ -116,7 +116,7 @@ def _asked(state: Rules, happening: Happening) -> list[Cue]:
     if now is None:
         left = state.stage in (Stage.PAIN_BEFORE, Stage.PAIN_AFTER)
         unanswered = left and happening.score is None and before is not None
-        if unanswered and happening.stage in (Stage.PREPARE, Stage.FINISHED):
+        if unanswered and happening.stage is Stage.PREPARE:
             return [_cue(state, time_s, 8.0, Urgency.NORMAL, "pain-unanswered")]
         return []
     if now.chosen is not None and (before is None or before.chosen != now.chosen):
