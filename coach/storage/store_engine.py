@@ -40,6 +40,11 @@ def open_engine(target: Path | str, passphrase: str | None = None) -> tuple[Engi
     if isinstance(target, str) and "://" in target:
         url = _server(target)
         name = url.set(drivername="postgresql").render_as_string(hide_password=True)
+        if passphrase is not None:
+            raise Fault(
+                f"The store at {name} is on a server, which no passphrase of this program locks: "
+                "open it without one."
+            )
         try:
             return create_engine(url, pool_pre_ping=True), name
         except ImportError as error:

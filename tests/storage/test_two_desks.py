@@ -146,3 +146,8 @@ def test_another_machine_is_spoken_to_encrypted(url: str, mode: str | None) -> N
     engine, _ = open_engine(url)
     _, arguments = engine.dialect.create_connect_args(engine.url)
     assert arguments.get("sslmode") == mode
+
+
+def test_a_store_on_a_server_takes_no_passphrase() -> None:
+    with pytest.raises(Fault, match="open it without one"):
+        Store("postgresql://desk@/store", "thirty lamps under snow")

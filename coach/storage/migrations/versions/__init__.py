@@ -1,1 +1,5 @@
-"""One file for each version; a step once released is never changed."""
+"""One file for each version of the store; a step once released is never changed.
+
+A new version raises ``STORE_VERSION`` and leaves a dump of the one before in
+``tests/documents/golden``.
+"""
