@@ -127,6 +127,7 @@ class ScriptedCoaching:
         self.closed_times = 0
         self.threads: set[int] = set()
         self.steps = 0
+        self.seen: set[int] = set()
         self._break_at, self._error = break_at, error
         self._stage = self._left = Stage.WELCOME
         self._index = 0
@@ -139,6 +140,7 @@ class ScriptedCoaching:
     def step(self, frame: Frame) -> Moment:
         self.threads.add(threading.get_ident())
         self.steps += 1
+        self.seen.add(frame.index)
         if self._break_at is not None and self.steps > self._break_at:
             raise self._error()
         self._now_s = frame.time_s
