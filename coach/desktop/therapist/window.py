@@ -23,6 +23,7 @@ from coach.desktop.shared.report_page import report_pdf
 from coach.desktop.shared.theme import SPACES_PX
 from coach.desktop.therapist.import_run import ImportRun
 from coach.desktop.therapist.patient_page import PatientPage
+from coach.desktop.therapist.plan_window import PlanWindow
 from coach.desktop.therapist.side_panel import SidePanel
 from coach.domain.fault import Fault
 from coach.review.report import Report, report
@@ -51,6 +52,7 @@ class ReviewWindow(QMainWindow):
         self.setAcceptDrops(True)
         self.panel = SidePanel()
         self.page = PatientPage()
+        self.plans = PlanWindow(self, today)
         self._imports = ImportRun(store, self)
         self._message = QLabel()
         self._message.setWordWrap(True)
@@ -88,6 +90,7 @@ class ReviewWindow(QMainWindow):
         self.panel.patient_chosen.connect(self.show_patient)
         self.panel.files_wanted.connect(self._ask_files)
         self.panel.folder_wanted.connect(self._ask_folder)
+        self.panel.plan_wanted.connect(self._make_plan)
         self.panel.stop_wanted.connect(self._imports.stop)
         self.panel.forget_wanted.connect(self._forget)
         self.page.report_wanted.connect(self._ask_report)
@@ -98,6 +101,7 @@ class ReviewWindow(QMainWindow):
             ("Ctrl+O", self._ask_files),
             ("Ctrl+Shift+O", self._ask_folder),
             ("Ctrl+P", self._ask_report),
+            ("Ctrl+L", self._make_plan),
             ("Esc", self._imports.stop),
         ):
             QShortcut(QKeySequence(keys), self).activated.connect(slot)
@@ -151,6 +155,13 @@ class ReviewWindow(QMainWindow):
         except Fault as fault:
             self._warn(str(fault))
         self.refresh()
+
+    def _make_plan(self) -> None:
+        if self._report is not None:
+            self.plans.page.begin_for(self._report.patient_code)
+        self.plans.show()
+        self.plans.raise_()
+        self.plans.activateWindow()
 
     def _ask_files(self) -> None:
         names, _ = QFileDialog.getOpenFileNames(
@@ -206,7 +217,10 @@ class ReviewWindow(QMainWindow):
             self.import_paths(Path(u.toLocalFile()) for u in data.urls() if u.isLocalFile())
 
     def closeEvent(self, event: QCloseEvent | None) -> None:  # noqa: N802
-        """Stop importing; what is in the store stays."""
+        """Stop importing, unless a plan is still to be saved; what is in the store stays."""
+        if event is not None and not self.plans.may_discard():
+            event.ignore()
+            return
         self._imports.stop()
         super().closeEvent(event)
 
