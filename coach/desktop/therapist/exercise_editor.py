@@ -63,7 +63,7 @@ class ExerciseEditor(QWidget):
         self.target = OptionalNumber("Target in degrees", *_RANGE_DEG)
         self.side = OneOf("Side of this exercise", list(Side))
         self.days = Days()
-        self.rule = QCheckBox("Propose a ne&xt step after")
+        self.rule = QCheckBox("Ne&xt step after")
         self.sittings = Number("Sittings in a row", 1, 60)
         self.at_least = OptionalNumber("At least, in degrees", *_RANGE_DEG)
         self.pain_at_most = Number("Pain at most", 0, 10)
@@ -95,16 +95,16 @@ class ExerciseEditor(QWidget):
         )
         dose.addWidget(self.anew, 3, 2, 1, 2)
         dose.addWidget(self.days, 4, 0, 1, 4)
-        dose.addWidget(self.rule, 5, 0, 1, 4)
+        dose.addWidget(self.rule, 5, 0, 1, 2)
+        self._sittings_label = named("Sittings", self.sittings)
+        dose.addWidget(self._sittings_label, 5, 2)
+        dose.addWidget(self.sittings, 5, 3)
         rule = grid_of(
             self._rule_form,
-            (
-                (named("Sittings", self.sittings), named("Pain at most", self.pain_at_most)),
-                (self._at_least_label,),
-            ),
+            ((named("Pain at most", self.pain_at_most), self._at_least_label),),
         )
-        rule.addWidget(named("Propose", self.propose), 2, 0)
-        rule.addWidget(self.propose, 2, 1, 1, 3)
+        rule.addWidget(named("Propose", self.propose), 1, 0)
+        rule.addWidget(self.propose, 1, 1, 1, 3)
         column = QVBoxLayout(self)
         column.setContentsMargins(*(SPACES_PX[2],) * 4)
         column.setSpacing(SPACES_PX[0])
@@ -150,9 +150,13 @@ class ExerciseEditor(QWidget):
         degrees = planned.movement is not None and planned.movement.unit is Unit.DEGREES
         for widget in (self.target, self._target_label, self.at_least, self._at_least_label):
             widget.setVisible(degrees)
-        self._rule_form.setVisible(planned.next_step is not None)
+        self._show_rule(planned.next_step is not None)
         self.side.setEnabled(both_sides)
         self.anew.setEnabled(planned.exercise is not None)
+
+    def _show_rule(self, ruled: bool) -> None:
+        for part in (self._sittings_label, self.sittings, self._rule_form):
+            part.setVisible(ruled)
 
     def _fill(self, planned: PlannedExercise) -> None:
         self.name.setText(exercise_name(planned, self._names))
@@ -187,7 +191,7 @@ class ExerciseEditor(QWidget):
         edited = self._edited(self._planned)
         if edited != self._planned:
             self._planned = edited
-            self._rule_form.setVisible(edited.next_step is not None)
+            self._show_rule(edited.next_step is not None)
             self.changed.emit(edited)
 
     def _tell(self) -> None:

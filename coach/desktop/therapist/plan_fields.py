@@ -26,6 +26,7 @@ from coach.domain.fault import Fault
 from coach.domain.movement import View
 from coach.domain.plan import PlannedExercise, Weekday
 from coach.review.plans import DAYS
+from coach.review.wording import MOVEMENTS
 
 _NUMBER_PX = 72
 _LABEL_PX = 88
@@ -229,4 +230,4 @@ def measured_text(planned: PlannedExercise) -> str:
     camera = f"camera {_CAMERA[planned.seen_from]}"
     if planned.movement is None:
         return f"By time, not measured; {camera}"
-    return f"Measured: {planned.movement}, {planned.position}; {camera}"
+    return f"Measured: {MOVEMENTS[planned.movement].lower()}, {planned.position}; {camera}"

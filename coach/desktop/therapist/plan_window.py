@@ -21,8 +21,7 @@ from coach.storage.atomic import write_bytes
 from coach.storage.disk_fault import disk_fault
 
 _CAUTION = (
-    "The program proposes usual doses; the licensed practitioner who examined the shoulder decides "
-    "on every one of them, and on whether to stretch at all."
+    "The program proposes usual doses; the licensed practitioner who examined the shoulder decides."
 )
 _FILES = "Plans (*.json);;All files (*)"
 

@@ -170,6 +170,29 @@ def test_what_is_wrong_is_one_sentence_and_writes_nothing(window, written, tmp_p
     assert window.message.property("role") == "caution"
 
 
+def test_what_is_still_being_typed_is_saved_too(window, written, tmp_path):
+    window.open(written)
+    window.page.editor.target.setText("127,5")
+    window.save(tmp_path / "typed.json")
+    assert read_back(tmp_path / "typed.json").exercises[0].target_deg == 127.5
+
+
+def test_the_rule_for_the_next_step_is_saved_as_it_is_shown(window, written, tmp_path):
+    window.open(written)
+    editor = window.page.editor
+    assert not editor.sittings.isVisible()
+    editor.rule.setChecked(True)
+    for field in (editor.sittings, editor.at_least, editor.pain_at_most, editor.propose):
+        assert field.isVisible()
+    editor.sittings.setValue(4)
+    editor.at_least.setText("150")
+    editor.pain_at_most.setValue(2)
+    editor.propose.setCurrentIndex(0)
+    window.save(tmp_path / "rule.json")
+    rule = json.loads((tmp_path / "rule.json").read_text())["exercises"][0]["next_step"]
+    assert rule == {"sessions": 4, "at_least_deg": 150, "pain_at_most": 2, "propose": None}
+
+
 def test_the_practices_own_key_is_taken(window, written, tmp_path):
     key = make_practice_key(tmp_path / "practice.key", "twelve invented words of some length")
     window.open(written)
@@ -208,7 +231,7 @@ def test_a_target_is_asked_for_only_where_degrees_are_measured(window):
     editor = window.page.editor
     for slug, shown, said in (
         ("stick-flexion-lying", True, "Measured: flexion, supine; camera at the stiff side"),
-        ("stick-pull-up-behind", False, "Measured: hand-behind-back"),
+        ("stick-pull-up-behind", False, "Measured: hand behind back, standing; camera behind"),
         ("pendulum", False, "By time, not measured"),
     ):
         window.page.add(slug)
