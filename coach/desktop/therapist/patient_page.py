@@ -34,6 +34,7 @@ class PatientPage(QWidget):
     """Shows a ``coach.review.report.Report``."""
 
     report_wanted = pyqtSignal()
+    replay_wanted = pyqtSignal()
 
     def __init__(self) -> None:
         """Begin empty."""
@@ -70,6 +71,10 @@ class PatientPage(QWidget):
         self.write_report.setAccessibleName("Write the one-page report as a PDF file")
         self.write_report.setToolTip("Ctrl+P")
         self.write_report.clicked.connect(self.report_wanted)
+        self.replay = QPushButton("Re&play\N{HORIZONTAL ELLIPSIS}")
+        self.replay.setAccessibleName("Replay repetitions of a session")
+        self.replay.setToolTip("Ctrl+R")
+        self.replay.clicked.connect(self.replay_wanted)
         self._arrange()
         selection = self.table.selectionModel()
         assert selection is not None
@@ -82,6 +87,7 @@ class PatientPage(QWidget):
         titles.addWidget(self._title)
         titles.addWidget(self._under)
         head.addLayout(titles, 1)
+        head.addWidget(self.replay)
         head.addWidget(self.write_report)
         chart_card = QFrame()
         chart_card.setProperty("role", "card")

@@ -24,6 +24,8 @@ from coach.desktop.shared.theme import SPACES_PX
 from coach.desktop.therapist.import_run import ImportRun
 from coach.desktop.therapist.patient_page import PatientPage
 from coach.desktop.therapist.plan_window import PlanWindow
+from coach.desktop.therapist.replay_page import ReplayPage
+from coach.desktop.therapist.replay_sessions import choose_session
 from coach.desktop.therapist.side_panel import SidePanel
 from coach.domain.fault import Fault
 from coach.review.report import Report, report
@@ -94,6 +96,7 @@ class ReviewWindow(QMainWindow):
         self.panel.stop_wanted.connect(self._imports.stop)
         self.panel.forget_wanted.connect(self._forget)
         self.page.report_wanted.connect(self._ask_report)
+        self.page.replay_wanted.connect(self._replay)
         self._imports.advanced.connect(self.panel.show_progress)
         self._imports.failed.connect(self._warn)
         self._imports.finished.connect(self._imported)
@@ -101,6 +104,7 @@ class ReviewWindow(QMainWindow):
             ("Ctrl+O", self._ask_files),
             ("Ctrl+Shift+O", self._ask_folder),
             ("Ctrl+P", self._ask_report),
+            ("Ctrl+R", self._replay),
             ("Ctrl+L", self._make_plan),
             ("Esc", self._imports.stop),
         ):
@@ -191,6 +195,19 @@ class ReviewWindow(QMainWindow):
             self._warn(str(fault))
         else:
             self._tell(f"The report is in {path}.")
+
+    def _replay(self) -> None:
+        code = self._report.patient_code if self._report else None
+        try:
+            session = choose_session(self, self._store, code)
+            if session is not None:
+                page = ReplayPage(
+                    session, lambda parent: choose_session(parent, self._store, code), self
+                )
+                page.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+                page.show()
+        except Fault as fault:
+            self._warn(str(fault))
 
     def _tell(self, text: str, role: str = "soft") -> None:
         self._message.setProperty("role", role)

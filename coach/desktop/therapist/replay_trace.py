@@ -1,0 +1,226 @@
+"""The trace of a repetition over time: angle with its error, hold, doubts, form, a cursor."""
+
+from __future__ import annotations
+
+import numpy as np
+from PyQt6.QtCore import QPointF, QRectF, QSize, Qt
+from PyQt6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPolygonF
+from PyQt6.QtWidgets import QSizePolicy, QWidget
+
+from coach.desktop.shared.canvas import Align, Canvas
+from coach.review.form_series import FormSeries
+from coach.review.recording import Floats
+from coach.review.replay import Replay, Span
+from coach.review.replay_axes import close_axis, time_axis
+from coach.review.replay_wording import (
+    compensations,
+    form_moment,
+    form_name,
+    heading,
+    in_words,
+    pain,
+    result,
+    unit_sign,
+)
+
+_LEFT_EM, _HEAD_EM, _AXIS_EM, _LANE_EM = 14.5, 4.6, 1.7, 1.75
+
+
+class TraceView(QWidget):
+    """Shows the trace of a ``Replay`` with a cursor at one moment."""
+
+    def __init__(self, em_px: float) -> None:
+        """Begin empty; ``em_px`` is the height of the text."""
+        super().__init__()
+        self._em_px = em_px
+        self._replay: Replay | None = None
+        self._span, self._values = (-1.0, 1.0), (0.0, 1.0)
+        self._time_s = 0.0
+        self.setMinimumSize(QSize(420, 240))
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setAccessibleName("Trace of the repetition")
+
+    def show_replay(
+        self, shown: Replay, span: tuple[float, float], values: tuple[float, float]
+    ) -> None:
+        """Show another repetition over ``span``, seconds since its hold began, and ``values``."""
+        self._replay, self._span, self._values = shown, span, values
+        self.update()
+
+    def show_time(self, time_s: float) -> None:
+        """Move the cursor, in seconds since the session's start."""
+        self._time_s = time_s
+        if self._replay:
+            words = (in_words(self._replay, time_s), compensations(self._replay))
+            self.setAccessibleDescription("; ".join((*words, pain(self._replay))))
+        self.update()
+
+    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: N802
+        """Paint."""
+        if self._replay is None:
+            return
+        painter = QPainter(self)
+        canvas = Canvas(painter, self._em_px)
+        _Trace(canvas, QRectF(self.rect()), self._replay, self._span, self._values).paint(
+            self._time_s
+        )
+        painter.end()
+
+
+class _Trace:
+    """One painting of a trace."""
+
+    def __init__(
+        self,
+        canvas: Canvas,
+        rect: QRectF,
+        shown: Replay,
+        span: tuple[float, float],
+        values: tuple[float, float],
+    ) -> None:
+        em = canvas.em
+        self._canvas, self._rect, self._shown = canvas, rect, shown
+        left = rect.left() + _LEFT_EM * em
+        width = rect.right() - 1.2 * em - left
+        bottom = rect.bottom() - len(shown.form) * _LANE_EM * em
+        top = rect.top() + _HEAD_EM * em
+        self._box = QRectF(left, top, width, bottom - _AXIS_EM * em - top)
+        self._times = time_axis(*span, max(2, int(width / (4.5 * em))))
+        most = min(9, max(5, int(self._box.height() / (2.2 * em))))
+        self._axis = close_axis(*values, shown.repetition.unit, most)
+
+    def paint(self, time_s: float) -> None:
+        self._heading()
+        self._ground()
+        for span in self._shown.doubts:
+            self._doubt(span)
+        self._value()
+        for lane, series in enumerate(self._shown.form):
+            self._lane(lane, series, time_s)
+        x = self._x(time_s)
+        if self._box.left() <= x <= self._box.right():
+            top, bottom = QPointF(x, self._box.top()), QPointF(x, self._rect.bottom())
+            self._canvas.line(top, bottom, self._canvas.palette.focus, 0.16)
+
+    def _x(self, time_s: float) -> float:
+        share = self._times.share(time_s - self._shown.repetition.start_s)
+        return self._box.left() + share * self._box.width()
+
+    def _y(self, value: float) -> float:
+        return self._box.bottom() - self._axis.share(value) * self._box.height()
+
+    def _heading(self) -> None:
+        canvas, em, shown = self._canvas, self._canvas.em, self._shown
+        rows = (
+            (f"{heading(shown)}: {result(shown)}", 1.15, True, canvas.palette.ink),
+            (
+                f"{compensations(shown)}; {pain(shown)}",
+                1.0,
+                bool(shown.repetition.faults),
+                canvas.palette.caution if shown.repetition.faults else canvas.palette.ink_soft,
+            ),
+        )
+        for i, (text, size, bold, colour) in enumerate(rows):
+            box = QRectF(
+                self._rect.left(), self._rect.top() + 1.7 * i * em, self._rect.width(), 1.6 * em
+            )
+            canvas.text(box, text, size=size, bold=bold, colour=colour)
+
+    def _ground(self) -> None:
+        canvas, em, colours, box = self._canvas, self._canvas.em, self._canvas.palette, self._box
+        begin, end = (self._x(t) for t in self._shown.hold_s)
+        canvas.fill(QRectF(begin, box.top(), end - begin, box.height()), colours.hold, 0.3)
+        label = QRectF(begin, box.top() - 1.35 * em, max(end - begin, 5 * em), 1.3 * em)
+        canvas.text(label, "hold", size=0.9, bold=True, colour=colours.ink_soft)
+        for tick in self._axis.ticks:
+            y = self._y(tick.at)
+            canvas.line(QPointF(box.left(), y), QPointF(box.right(), y), colours.hairline, 0.06)
+            place = QRectF(box.left() - 6.5 * em, y - 0.7 * em, 6 * em, 1.4 * em)
+            right = Align.AlignRight | Align.AlignVCenter
+            text = tick.label + unit_sign(self._shown.repetition.unit)
+            canvas.text(place, text, size=0.9, colour=colours.ink_soft, align=right)
+        for tick in self._times.ticks:
+            x = self._x(tick.at + self._shown.repetition.start_s)
+            place = QRectF(x - 3 * em, box.bottom() + 0.2 * em, 6 * em, 1.3 * em)
+            text = tick.label.replace("-", "\N{MINUS SIGN}")
+            canvas.text(place, text, size=0.9, colour=colours.ink_soft, align=Align.AlignCenter)
+            top, bottom = QPointF(x, box.top()), QPointF(x, box.bottom())
+            canvas.line(top, bottom, colours.hairline, 0.04)
+
+    def _doubt(self, span: Span) -> None:
+        canvas, em, colours = self._canvas, self._canvas.em, self._canvas.palette
+        begin = self._x(span.start_s)
+        place = QRectF(begin, self._box.top(), self._x(span.end_s) - begin, self._box.height())
+        hatch = QBrush(QColor(colours.line), Qt.BrushStyle.BDiagPattern)
+        canvas.painter.fillRect(place, hatch)
+        text = span.doubt.replace("-", " ") if span.doubt else "no frame"
+        width = canvas.width(text, 0.9) + 0.4 * em
+        if width < place.width():
+            words = QRectF(place.center().x() - width / 2, place.top() + em, width, 1.4 * em)
+            canvas.fill(words, colours.card)
+            canvas.text(words, text, size=0.9, colour=colours.ink_soft, align=Align.AlignCenter)
+
+    def _value(self) -> None:
+        canvas, colours, shown = self._canvas, self._canvas.palette, self._shown
+        low, high = shown.value - shown.error, shown.value + shown.error
+        for run in shown.runs(shown.value):
+            edge = self._line(run, low) + self._line(run, high)[::-1]
+            canvas.fill(edge, colours.series[0], 0.16)
+            canvas.painter.setPen(canvas.pen(colours.series[0], 0.16))
+            canvas.painter.drawPolyline(QPolygonF(self._line(run, shown.value)))
+        y = self._y(shown.repetition.value)
+        begin, end = (self._x(t) for t in shown.hold_s)
+        dashed = Qt.PenStyle.DashLine
+        canvas.line(QPointF(begin, y), QPointF(end, y), colours.series[1], 0.16, dashed)
+
+    def _line(self, run: slice, values: Floats) -> list[QPointF]:
+        times = self._shown.time_s[run].tolist()
+        points = zip(times, values[run].tolist(), strict=True)
+        return [QPointF(self._x(t), self._y(v)) for t, v in points]
+
+    def _lane(self, lane: int, series: FormSeries, time_s: float) -> None:
+        canvas, em, colours, shown = (
+            self._canvas,
+            self._canvas.em,
+            self._canvas.palette,
+            self._shown,
+        )
+        top = self._rect.bottom() - (len(shown.form) - lane) * _LANE_EM * em
+        height = (_LANE_EM - 0.3) * em
+        colour = colours.caution if series.faults else colours.ink_soft
+        name = ("! " if series.faults else "") + form_name(series)
+        now = form_moment(series, shown.trace_row(time_s))
+        left = self._rect.left()
+        canvas.text(
+            QRectF(left, top, 7.4 * em, height),
+            name,
+            size=0.95,
+            bold=bool(series.faults),
+            colour=colour,
+        )
+        right = Align.AlignRight | Align.AlignVCenter
+        canvas.text(QRectF(left + 7 * em, top, 7 * em, height), now, size=0.95, align=right)
+        place = QRectF(self._box.left(), top, self._box.width(), height)
+        canvas.fill(place, colours.accent_wash, 0.35)
+        begin, end = (self._x(t) for t in shown.hold_s)
+        hold = QRectF(begin, top, end - begin, height)
+        canvas.fill(hold, colours.caution if series.faults else colours.hold, 0.25)
+        known = np.isfinite(series.value) & np.isfinite(series.error)
+        if not known.any():
+            return
+        edges = np.concatenate(
+            ((series.value - series.error)[known], (series.value + series.error)[known], [0.0])
+        )
+        lo, hi = float(edges.min()), float(edges.max())
+        scale = height / max(hi - lo, 1e-9)
+        for run in shown.runs(np.where(known, series.value, np.nan)):
+            times = [self._x(t) for t in shown.time_s[run].tolist()]
+
+            def line(values: Floats, run: slice = run, times: list[float] = times) -> list[QPointF]:
+                heights = ((hi - values[run]) * scale + top).tolist()
+                return [QPointF(x, y) for x, y in zip(times, heights, strict=True)]
+
+            band = line(series.value - series.error) + line(series.value + series.error)[::-1]
+            canvas.fill(band, colours.series[2], 0.16)
+            canvas.painter.setPen(canvas.pen(colour, 0.12))
+            canvas.painter.drawPolyline(QPolygonF(line(series.value)))

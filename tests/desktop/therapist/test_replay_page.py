@@ -1,0 +1,175 @@
+"""The replay by keyboard alone, on sessions made by hand."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+from PyQt6.QtCore import Qt
+from PyQt6.QtWidgets import QAbstractButton, QInputDialog
+
+from coach.desktop.therapist.replay_page import ReplayPage
+from coach.desktop.therapist.window import ReviewWindow
+from coach.documents.archive import StoredSession
+from coach.documents.tables import FORM_COLUMNS, STORED_LANDMARKS, LandmarkTable, ReadingTable
+from coach.domain.fault import Fault
+from coach.domain.movement import Movement
+
+KEY = Qt.Key
+
+
+@pytest.fixture
+def stored(invented):
+    """Sessions with landmarks ten times a second; the values rise by a degree a second."""
+
+    def make(number=0, **parts):
+        time_s = np.arange(0, 1000) / 10
+        n, k = len(time_s), len(STORED_LANDMARKS)
+        return StoredSession(
+            document=invented.make_session(number, **parts),
+            readings=ReadingTable(
+                time_s=time_s,
+                planned_index=np.zeros(n, np.int16),
+                phase=np.zeros(n, np.int16),
+                value=50 + time_s,
+                error=np.full(n, 6.0),
+                doubt=np.full(n, -1, np.int16),
+                form=np.full((n, len(FORM_COLUMNS)), 1.0),
+            ),
+            landmarks=LandmarkTable(
+                landmarks=STORED_LANDMARKS,
+                time_s=time_s,
+                size_px=np.tile([640, 480], (n, 1)),
+                people=np.ones(n, np.int64),
+                brightness=np.full(n, 0.5),
+                image_px=np.random.default_rng(1).uniform(100, 400, (n, k, 2)),
+                world_m=np.zeros((n, k, 3)),
+                visibility=np.ones((n, k)),
+            ),
+        )
+
+    return make
+
+
+@pytest.fixture
+def page(app, stored, qtbot):
+    opened = ReplayPage(stored(), lambda _: stored(7, values=(120.0, 121.0)))
+    qtbot.addWidget(opened)
+    opened.show()
+    qtbot.waitExposed(opened)
+    opened.activateWindow()
+    return opened
+
+
+def test_arrows_step_one_picture_and_stay_inside(page, qtbot):
+    assert page.since_s == 0
+    qtbot.keyClick(page, KEY.Key_Right)
+    assert page.since_s == pytest.approx(0.1)
+    qtbot.keyClick(page, KEY.Key_Left)
+    qtbot.keyClick(page, KEY.Key_Left)
+    assert page.since_s == pytest.approx(-0.1)
+    qtbot.keyClick(page, KEY.Key_Home)
+    qtbot.keyClick(page, KEY.Key_Left)
+    assert page.since_s == pytest.approx(-5)  # the recording begins 5 s before the hold
+    qtbot.keyClick(page, KEY.Key_End)
+    assert page.since_s == pytest.approx(23)  # 20 s of hold and 3 s after it
+
+
+def test_space_plays_at_the_speed_of_the_key_and_pauses(page, qtbot):
+    for key, seconds in ((KEY.Key_1, 0.5), (KEY.Key_2, 1.0), (KEY.Key_3, 2.0)):
+        page.move_to(0)
+        qtbot.keyClick(page, key)
+        page.advance(2.0)
+        assert page.since_s == pytest.approx(seconds)
+        assert [b.isChecked() for b in page.speeds].count(True) == 1
+    qtbot.keyClick(page, KEY.Key_Space)
+    assert page.playing
+    assert page.play.text() == "Pause"
+    qtbot.keyClick(page, KEY.Key_Space)
+    assert not page.playing
+    qtbot.keyClick(page, KEY.Key_Space)
+    page.advance(1000)
+    assert not page.playing
+    qtbot.keyClick(page, KEY.Key_Space)
+    assert page.playing
+    assert page.since_s < 0
+
+
+def test_page_keys_go_through_the_repetitions(page, qtbot):
+    numbers = []
+    for key in (KEY.Key_PageDown, KEY.Key_PageDown, KEY.Key_PageDown, KEY.Key_PageUp):
+        qtbot.keyClick(page, key)
+        numbers.append(page.shown[0].repetition.number)
+    assert numbers == [2, 3, 3, 2]
+
+
+def test_a_second_session_stands_at_the_same_point_of_its_hold(page, qtbot):
+    qtbot.keyClick(page, KEY.Key_PageDown)
+    assert not page.figures[1].isVisible()
+    qtbot.keyClick(page, KEY.Key_C)
+    assert page.figures[1].isVisible()
+    page.move_to(2.0)
+    words = [trace.accessibleDescription() for trace in page.traces]
+    # The second holds begin at 35 s, where the trace stands at 85 degrees.
+    first, second = "5 Jan 2026, repetition 2: 87° ± 6°", "12 Jan 2026, repetition 2: 87° ± 6°"
+    assert words[0].startswith(f"{first}, 2.0 s into the hold")
+    assert words[1].startswith(f"{second}, 2.0 s into the hold")
+    # The other session has two repetitions only; its last one stays.
+    qtbot.keyClick(page, KEY.Key_PageDown)
+    assert [each.repetition.number for each in page.shown] == [3, 2]
+    page.move_to(1.0)
+    assert "116° ± 6°, 1.0 s into" in page.traces[0].accessibleDescription()
+
+
+def test_another_exercise_is_not_compared(page, stored, qtbot, monkeypatch):
+    monkeypatch.setattr(page, "_choose", lambda _: stored(8, movement=Movement.ABDUCTION))
+    qtbot.keyClick(page, KEY.Key_C)
+    assert page._message.isVisible()
+    assert "has no repetition of Flexion" in page._message.text()
+    assert len(page.shown) == 1
+
+
+def test_a_session_without_repetitions_is_refused(app, stored):
+    with pytest.raises(Fault, match="no measured repetition"):
+        ReplayPage(stored(values=()), lambda _: None)
+
+
+def test_everything_that_takes_the_keyboard_has_a_name(page):
+    buttons = page.findChildren(QAbstractButton)
+    assert len(buttons) == 10
+    assert all(button.accessibleName() and button.toolTip() for button in buttons)
+    assert all(view.accessibleName() for view in (*page.figures, *page.traces))
+
+
+@pytest.mark.parametrize("size", [(1280, 800), (1920, 1080)])
+def test_a_figure_is_painted_in_the_colour_of_the_measured_arm(page, size):
+    page.resize(*size)
+    page.move_to(0.0)
+    image = page.figures[0].grab().toImage()
+    colours = {
+        image.pixelColor(x, y).name()
+        for x in range(0, image.width(), 2)
+        for y in range(0, image.height(), 2)
+    }
+    assert {"#ffb938", "#9fc3ff", "#1a1328"} <= colours
+
+
+def test_the_window_opens_a_stored_session(app, store, invented, qtbot, monkeypatch, tmp_path):
+    for n in range(2):
+        path = tmp_path / f"{n}.shoulder.zip"
+        path.write_bytes(invented.session_file(invented.make_session(n)))
+    window = ReviewWindow(store)
+    qtbot.addWidget(window)
+    window.show()
+    with qtbot.waitSignal(window._imports.finished, timeout=60_000):
+        window.import_paths([tmp_path])
+    offered = []
+
+    def choose(parent, title, label, items, *_):
+        offered.extend(items)
+        return items[1], True
+
+    monkeypatch.setattr(QInputDialog, "getItem", choose)
+    qtbot.keyClick(window, KEY.Key_R, Qt.KeyboardModifier.ControlModifier)
+    (opened,) = window.findChildren(ReplayPage)
+    assert [text[:10] for text in offered] == ["6 Jan 2026", "5 Jan 2026", "A session "]
+    assert opened.shown[0].started_at.day == 5
