@@ -69,6 +69,10 @@ def _run(options: argparse.Namespace) -> int:
             from coach.app.demo import run_demo
 
             return run_demo(options.out, show=options.show)
+        case "key":
+            from coach.app.key import Deed, run_key
+
+            return run_key(Deed(options.deed), options.file)
         case "review":
             from coach.app.review import run_review
 
@@ -116,6 +120,12 @@ def _parser() -> argparse.ArgumentParser:
     export.add_argument("--patient", required=True, metavar="CODE", help="as in the plan")
     export.add_argument("--kind", type=_one_of(Kind), required=True, metavar=_names(Kind))
     export.add_argument("--out", type=Path, required=True, metavar="FILE")
+
+    key = commands.add_parser("key", help="the practice's key, and the lock of its store")
+    key.add_argument(
+        "deed", choices=("make", "show", "back-up", "restore", "lock-store"), help="what to do"
+    )
+    key.add_argument("file", nargs="?", type=Path, help="the backup, or the store")
 
     demo = commands.add_parser("demo", help="the whole job on a sample clip, no screen needed")
     demo.add_argument("--out", type=Path, default=Path("demo"), help="folder for what it makes")

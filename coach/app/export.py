@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import datetime
-from getpass import getpass
 from pathlib import Path
 from typing import assert_never
 
+from coach.app.passphrases import asked
 from coach.catalogue.load import catalogue
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
@@ -30,7 +30,7 @@ def run_export(store_file: Path | None, patient_code: str, kind: Kind, out: Path
         raise Fault(f"There is no store at '{place}'; import session files with 'coach review'.")
     if out.exists() and out.samefile(place):
         raise Fault(f"'{out}' is the store itself; choose another name for the export.")
-    store = Store(place, _passphrase(place))
+    store = Store(place, asked(f"the locked store {place}") if is_locked(place) else None)
     try:
         documents = store.sessions_of(patient_code)
         known = [entry.code for entry in store.patients()]
@@ -46,18 +46,6 @@ def run_export(store_file: Path | None, patient_code: str, kind: Kind, out: Path
     write_bytes(out, exported(documents, kind, datetime.now().astimezone()))
     print(f"{out}: {len(documents)} session{'s' if len(documents) > 1 else ''} of {patient_code}")
     return 0
-
-
-def _passphrase(place: Path) -> str | None:
-    """Ask at the terminal for what opens a locked store; it is never an argument or shown."""
-    if not is_locked(place):
-        return None
-    try:
-        return getpass(f"Passphrase of the store {place}: ")
-    except EOFError:
-        raise Fault(
-            f"The store at '{place}' is locked; run the command where you can type its passphrase."
-        ) from None
 
 
 def exported(documents: Sequence[SessionDocument], kind: Kind, now: datetime) -> bytes:

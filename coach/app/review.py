@@ -9,13 +9,17 @@ from pathlib import Path
 from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.shared.chart import chart_png
 from coach.desktop.shared.report_page import report_pdf
+from coach.desktop.therapist.passphrase_dialog import ask_passphrase
 from coach.desktop.therapist.window import ReviewWindow, report_name
 from coach.domain.fault import Fault
 from coach.domain.movement import Position
 from coach.review.report import report
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.folders import store_path
+from coach.storage.keys import practice_key_path, unlock
+from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store
+from coach.storage.store_lock import is_locked
 
 
 def run_review(files: Sequence[Path], place: Path | str | None) -> int:
@@ -30,15 +34,34 @@ def run_review(files: Sequence[Path], place: Path | str | None) -> int:
     place = place or store_path()
     if isinstance(place, Path):
         make_folder(place.parent)
-    store = Store(place)
+    locked = isinstance(place, Path) and is_locked(place)
+    store = Store(place, _asked("The passphrase of the store:") if locked else None)
     try:
-        window = ReviewWindow(store)
+        window = ReviewWindow(store, identity=_identity())
         window.show()
         if files:
             window.import_paths(files)
         return run_windows(application)
     finally:
         store.close()
+
+
+def _identity() -> PracticeIdentity | None:
+    """Unlock the practice's key, where there is one; put aside, sealed files are refused."""
+    path = practice_key_path()
+    if not path.exists():
+        return None
+    passphrase = ask_passphrase(
+        "The passphrase of the practice's key, to open sealed files (Cancel: go on without):"
+    )
+    return None if passphrase is None else unlock(path, passphrase)
+
+
+def _asked(question: str) -> str:
+    passphrase = ask_passphrase(question)
+    if passphrase is None:
+        raise Fault("The store is locked and stays closed without its passphrase.")
+    return passphrase
 
 
 def write_report_files(store: Store, patient_code: str, folder: Path) -> tuple[Path, ...]:

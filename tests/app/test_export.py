@@ -84,7 +84,7 @@ def test_a_locked_store_asks_for_its_passphrase(
     opened.import_session(document, session_file(document), "visit.zip")
     opened.close()
     typed = ["something else instead", words]
-    monkeypatch.setattr("coach.app.export.getpass", lambda _: typed.pop(0))
+    monkeypatch.setattr("coach.app.passphrases.getpass", lambda _: typed.pop(0))
     out = tmp_path / "note.txt"
     assert export(place, "note", out) == 1
     assert "type the passphrase again" in capsys.readouterr().err
@@ -95,9 +95,9 @@ def test_a_locked_store_asks_for_its_passphrase(
     def nobody(_: str) -> str:
         raise EOFError
 
-    monkeypatch.setattr("coach.app.export.getpass", nobody)
+    monkeypatch.setattr("coach.app.passphrases.getpass", nobody)
     assert export(place, "note", out) == 1
-    assert "is locked" in capsys.readouterr().err
+    assert "locked store" in capsys.readouterr().err
 
 
 def test_an_unknown_kind_is_refused(store: Path, tmp_path: Path) -> None:

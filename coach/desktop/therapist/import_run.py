@@ -8,6 +8,7 @@ from pathlib import Path
 from PyQt6.QtCore import QObject, QTimer, pyqtSignal
 
 from coach.domain.fault import Fault
+from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store, new_batch
 from coach.storage.store_import import FileOutcome, import_file, session_files
 
@@ -25,10 +26,16 @@ class ImportRun(QObject):
     failed = pyqtSignal(str)
     """The store could not be written; ``finished`` follows."""
 
-    def __init__(self, store: Store, parent: QObject | None = None) -> None:
-        """Begin idle."""
+    def __init__(
+        self,
+        store: Store,
+        identity: PracticeIdentity | None = None,
+        parent: QObject | None = None,
+    ) -> None:
+        """Begin idle; ``identity`` opens sealed files, which are refused without."""
         super().__init__(parent)
         self._store = store
+        self._identity = identity
         self._waiting: list[Path] = []
         self._outcomes: list[FileOutcome] = []
         self._total = 0
@@ -66,7 +73,7 @@ class ImportRun(QObject):
             return
         try:
             path = self._waiting.pop(0)
-            self._outcomes.append(import_file(self._store, path, batch=self.batch))
+            self._outcomes.append(import_file(self._store, path, self._identity, batch=self.batch))
         except Fault as fault:
             self._waiting.clear()
             self.failed.emit(str(fault))

@@ -31,6 +31,7 @@ from coach.domain.fault import Fault
 from coach.review.report import Report, report
 from coach.review.wording import counted
 from coach.storage.atomic import write_bytes
+from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import ImportOutcome, Store
 from coach.storage.store_import import FileOutcome
 
@@ -44,8 +45,16 @@ _EMPTY = (
 class ReviewWindow(QMainWindow):
     """Imports session files, shows one patient at a time, writes the report."""
 
-    def __init__(self, store: Store, today: Callable[[], date] = date.today) -> None:
-        """Show what a store holds; the caller closes the store."""
+    def __init__(
+        self,
+        store: Store,
+        today: Callable[[], date] = date.today,
+        identity: PracticeIdentity | None = None,
+    ) -> None:
+        """Show what a store holds; the caller closes the store.
+
+        ``identity`` opens files that were sealed for the practice.
+        """
         super().__init__()
         self._store = store
         self._today = today
@@ -55,7 +64,7 @@ class ReviewWindow(QMainWindow):
         self.panel = SidePanel()
         self.page = PatientPage()
         self.plans = PlanWindow(self, today)
-        self._imports = ImportRun(store, self)
+        self._imports = ImportRun(store, identity, self)
         self._message = QLabel()
         self._message.setWordWrap(True)
         self._message.setAccessibleName("Message")

@@ -1,0 +1,65 @@
+"""The practice's key at the command line, and sealed files into a locked store."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import pytest
+
+from coach.__main__ import main
+from coach.storage.keys import practice_key_path, public_key, unlock
+from coach.storage.store import Store
+from coach.storage.store_lock import is_locked
+
+WORDS = "nine invented lanterns sway"
+OTHER = "four invented kettles sing"
+
+
+@pytest.fixture(autouse=True)
+def own_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("STIFF_SHOULDER_COACH_FOLDER", str(tmp_path / "data"))
+
+
+def typing(monkeypatch: pytest.MonkeyPatch, *words: str) -> None:
+    waiting = list(words)
+    monkeypatch.setattr("coach.app.passphrases.getpass", lambda _: waiting.pop(0))
+
+
+def test_a_key_is_made_backed_up_lost_and_restored(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    typing(monkeypatch, WORDS, WORDS)
+    assert main(["key", "make"]) == 0
+    public = public_key(practice_key_path())
+    assert public is not None
+    assert public.startswith("age1")
+    assert public in capsys.readouterr().out
+    backup = tmp_path / "backup.age"
+    typing(monkeypatch, WORDS, OTHER, OTHER)
+    assert main(["key", "back-up", str(backup)]) == 0
+    for path in practice_key_path().parent.glob("practice.key*"):
+        path.unlink()
+    assert main(["key", "show"]) == 1
+    typing(monkeypatch, OTHER, WORDS, WORDS)
+    assert main(["key", "restore", str(backup)]) == 0
+    assert unlock(practice_key_path(), WORDS).public_key == public
+
+
+def test_two_different_passphrases_make_nothing(monkeypatch: pytest.MonkeyPatch) -> None:
+    typing(monkeypatch, WORDS, OTHER)
+    assert main(["key", "make"]) == 1
+    assert not practice_key_path().exists()
+
+
+def test_a_backup_needs_a_name(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["key", "back-up"]) == 1
+    assert "needs the name of the backup file" in capsys.readouterr().err
+
+
+def test_a_store_is_locked(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    place = tmp_path / "review.sqlite"
+    Store(place).close()
+    typing(monkeypatch, WORDS, WORDS)
+    assert main(["key", "lock-store", str(place)]) == 0
+    assert is_locked(place)
+    Store(place, WORDS).close()
