@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import numpy as np
 from PyQt6.QtCore import QPointF, QRectF, QSize, Qt
-from PyQt6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPolygonF
+from PyQt6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPixmap, QPolygonF
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.shared.canvas import Align, Canvas
@@ -36,6 +36,8 @@ class TraceView(QWidget):
         self._replay: Replay | None = None
         self._span, self._values = (-1.0, 1.0), (0.0, 1.0)
         self._time_s = 0.0
+        self._still = QPixmap()
+        """All but the cursor, which would take too long to paint for each picture of a second."""
         self.setMinimumSize(QSize(420, 240))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName("Trace of the repetition")
@@ -45,6 +47,7 @@ class TraceView(QWidget):
     ) -> None:
         """Show another repetition over ``span``, seconds since its hold began, and ``values``."""
         self._replay, self._span, self._values = shown, span, values
+        self._still = QPixmap()
         self.update()
 
     def show_time(self, time_s: float) -> None:
@@ -59,12 +62,22 @@ class TraceView(QWidget):
         """Paint."""
         if self._replay is None:
             return
+        ratio = self.devicePixelRatioF()
+        if self._still.size() != self.size() * ratio:
+            self._still = QPixmap(self.size() * ratio)
+            self._still.setDevicePixelRatio(ratio)
+            self._still.fill(Qt.GlobalColor.transparent)
+            painter = QPainter(self._still)
+            self._trace(painter, self._replay).paint_still()
+            painter.end()
         painter = QPainter(self)
-        canvas = Canvas(painter, self._em_px)
-        _Trace(canvas, QRectF(self.rect()), self._replay, self._span, self._values).paint(
-            self._time_s
-        )
+        painter.drawPixmap(0, 0, self._still)
+        self._trace(painter, self._replay).paint_moment(self._time_s)
         painter.end()
+
+    def _trace(self, painter: QPainter, shown: Replay) -> _Trace:
+        canvas = Canvas(painter, self._em_px)
+        return _Trace(canvas, QRectF(self.rect()), shown, self._span, self._values)
 
 
 class _Trace:
@@ -89,18 +102,33 @@ class _Trace:
         most = min(9, max(5, int(self._box.height() / (2.2 * em))))
         self._axis = close_axis(*values, shown.repetition.unit, most)
 
-    def paint(self, time_s: float) -> None:
+    def paint_still(self) -> None:
         self._heading()
         self._ground()
         for span in self._shown.doubts:
             self._doubt(span)
         self._value()
         for lane, series in enumerate(self._shown.form):
-            self._lane(lane, series, time_s)
+            self._lane(lane, series)
+
+    def paint_moment(self, time_s: float) -> None:
+        canvas, em = self._canvas, self._canvas.em
+        row = self._shown.trace_row(time_s)
+        right = Align.AlignRight | Align.AlignVCenter
+        for lane, series in enumerate(self._shown.form):
+            place = self._lane_box(lane)
+            now = QRectF(self._rect.left() + 7 * em, place.top(), 7 * em, place.height())
+            canvas.text(now, form_moment(series, row), size=0.95, align=right)
         x = self._x(time_s)
         if self._box.left() <= x <= self._box.right():
             top, bottom = QPointF(x, self._box.top()), QPointF(x, self._rect.bottom())
-            self._canvas.line(top, bottom, self._canvas.palette.focus, 0.16)
+            canvas.line(top, bottom, canvas.palette.focus, 0.16)
+
+    def _lane_box(self, lane: int) -> QRectF:
+        step = _LANE_EM * self._canvas.em
+        top = self._rect.bottom() - (len(self._shown.form) - lane) * step
+        height = step - 0.3 * self._canvas.em
+        return QRectF(self._box.left(), top, self._box.width(), height)
 
     def _x(self, time_s: float) -> float:
         share = self._times.share(time_s - self._shown.repetition.start_s)
@@ -178,29 +206,19 @@ class _Trace:
         points = zip(times, values[run].tolist(), strict=True)
         return [QPointF(self._x(t), self._y(v)) for t, v in points]
 
-    def _lane(self, lane: int, series: FormSeries, time_s: float) -> None:
+    def _lane(self, lane: int, series: FormSeries) -> None:
         canvas, em, colours, shown = (
             self._canvas,
             self._canvas.em,
             self._canvas.palette,
             self._shown,
         )
-        top = self._rect.bottom() - (len(shown.form) - lane) * _LANE_EM * em
-        height = (_LANE_EM - 0.3) * em
+        place = self._lane_box(lane)
+        top, height = place.top(), place.height()
         colour = colours.caution if series.faults else colours.ink_soft
         name = ("! " if series.faults else "") + form_name(series)
-        now = form_moment(series, shown.trace_row(time_s))
-        left = self._rect.left()
-        canvas.text(
-            QRectF(left, top, 7.4 * em, height),
-            name,
-            size=0.95,
-            bold=bool(series.faults),
-            colour=colour,
-        )
-        right = Align.AlignRight | Align.AlignVCenter
-        canvas.text(QRectF(left + 7 * em, top, 7 * em, height), now, size=0.95, align=right)
-        place = QRectF(self._box.left(), top, self._box.width(), height)
+        box = QRectF(self._rect.left(), top, 7.4 * em, height)
+        canvas.text(box, name, size=0.95, bold=bool(series.faults), colour=colour)
         canvas.fill(place, colours.accent_wash, 0.35)
         begin, end = (self._x(t) for t in shown.hold_s)
         hold = QRectF(begin, top, end - begin, height)

@@ -120,6 +120,42 @@ def test_a_second_session_stands_at_the_same_point_of_its_hold(page, qtbot):
     assert "116° ± 6°, 1.0 s into" in page.traces[0].accessibleDescription()
 
 
+def cursor_columns(trace):
+    image = trace.grab().toImage()
+    height = image.height() - 10  # in the lowest lane
+    return [x for x in range(image.width()) if image.pixelColor(x, height).name() == "#0b5fd0"]
+
+
+def test_both_cursors_stand_in_one_column_and_go_on_together(page, qtbot):
+    qtbot.keyClick(page, KEY.Key_C)
+    columns = []
+    for since_s in (0.0, 4.0, 8.0):
+        page.move_to(since_s)
+        first, second = (cursor_columns(trace) for trace in page.traces)
+        assert first
+        assert first == second
+        columns.append(first[0])
+    # Equal times are equally far apart.
+    assert columns[1] - columns[0] == pytest.approx(columns[2] - columns[1], abs=1)
+    assert columns[1] > columns[0]
+
+
+def test_another_repetition_and_another_size_are_painted_anew(page):
+    def heading():
+        image = page.traces[0].grab().toImage()
+        return image.copy(0, 0, image.width(), 22)
+
+    first = heading()
+    page.move_to(3.0)
+    assert heading() == first
+    page.go_to(1)
+    assert heading() != first
+    page.go_to(0)
+    assert heading() == first
+    page.resize(1500, 900)
+    assert heading().width() > first.width()
+
+
 def test_another_exercise_is_not_compared(page, stored, qtbot, monkeypatch):
     monkeypatch.setattr(page, "_choose", lambda _: stored(8, movement=Movement.ABDUCTION))
     qtbot.keyClick(page, KEY.Key_C)
