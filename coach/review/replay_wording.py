@@ -68,7 +68,7 @@ def compensations(shown: Replay) -> str:
     faults = shown.repetition.faults
     if faults:
         return "Compensation in the hold: " + listed([_FAULTS[fault] for fault in faults])
-    return "No compensation past its limit in the hold"
+    return "No compensation noted in the hold"
 
 
 def moment(shown: Replay, time_s: float) -> str:

@@ -156,6 +156,7 @@ def test_words_carry_date_error_and_pain(session):
     shown = replay(session(values=(101.6,), pain=(2, None)), readings([5.0], [100.0]), STILL, 0, 1)
     assert heading(shown) == "5 Jan 2026, repetition 1"
     assert result(shown) == "102° ± 6°, held 20 s, completed"
+    assert compensations(shown) == "No compensation noted in the hold"
     assert pain(shown) == "pain before 2 of 10, after not given"
 
 
