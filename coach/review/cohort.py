@@ -5,7 +5,7 @@ Nothing here judges a shoulder; it sorts a list of patients for the person who d
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
@@ -68,14 +68,18 @@ class Standing:
 
 def cohort(patients: Mapping[str, Sequence[SessionDocument]], today: date) -> tuple[Standing, ...]:
     """Sort patients, by code, with the most pressing reason first; the rest by code."""
+    return in_need(standing(code, documents, today) for code, documents in patients.items())
+
+
+def in_need(standings: Iterable[Standing]) -> tuple[Standing, ...]:
+    """Put the most pressing first."""
     order = list(Concern)
-    found = [standing(code, documents, today) for code, documents in patients.items()]
 
     def pressing(one: Standing) -> tuple[int, str]:
         first = order.index(one.reasons[0].concern) if one.reasons else len(order)
         return first, one.patient_code
 
-    return tuple(sorted(found, key=pressing))
+    return tuple(sorted(standings, key=pressing))
 
 
 def standing(code: str, documents: Sequence[SessionDocument], today: date) -> Standing:

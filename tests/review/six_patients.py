@@ -58,7 +58,7 @@ def hold(
         start_s=start_s,
         end_s=start_s + HOLD_S,
         held_s=HOLD_S,
-        value=round(value, 1),
+        value=round(float(value), 1),
         error=6.2,
         spread=1.0,
         seen_fraction=seen,

@@ -18,8 +18,9 @@ from PyQt6.QtWidgets import (
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.patient_list import PatientList
+from coach.review.cohort import Standing
 from coach.review.wording import counted, day
-from coach.storage.store import PatientEntry, Refusal
+from coach.storage.store import Batch, PatientEntry, Refusal
 
 _WIDTH_PX = 246
 _REFUSED_PX = 150
@@ -34,6 +35,7 @@ class SidePanel(QWidget):
     plan_wanted = pyqtSignal()
     stop_wanted = pyqtSignal()
     forget_wanted = pyqtSignal()
+    undo_wanted = pyqtSignal()
 
     def __init__(self) -> None:
         """Begin empty."""
@@ -58,6 +60,8 @@ class SidePanel(QWidget):
         self.make_plan.clicked.connect(self.plan_wanted)
         self.stop = _button("&Stop importing", "Esc")
         self.stop.clicked.connect(self.stop_wanted)
+        self.undo = _button("&Undo the last import", "Ctrl+Z")
+        self.undo.clicked.connect(self.undo_wanted)
         self.progress = QProgressBar()
         self.progress.setAccessibleName("Files imported")
         self._refused_title = QLabel()
@@ -85,6 +89,7 @@ class SidePanel(QWidget):
         column.addWidget(self.import_files)
         column.addWidget(self.import_folder)
         column.addWidget(self.make_plan)
+        column.addWidget(self.undo)
         column.addWidget(self.progress)
         column.addWidget(self.stop)
         column.addWidget(self.list, 1)
@@ -92,14 +97,30 @@ class SidePanel(QWidget):
         column.addWidget(self.refused)
         column.addWidget(self.forget)
 
-    def show_patients(self, entries: Sequence[PatientEntry], chosen: str | None) -> None:
-        """Show other patients and choose one of them, the first where it is not there."""
-        self._patients.show(entries)
+    def show_patients(
+        self,
+        entries: Sequence[PatientEntry],
+        chosen: str | None,
+        standings: Sequence[Standing] = (),
+    ) -> None:
+        """Show other patients and choose one of them, the first where it is not there.
+
+        ``standings`` say whom to look at first, and why.
+        """
+        self._patients.show(entries, standings)
         if entries:
             index = self._patients.index(max(0, self._patients.row_of(chosen)))
             selection = self.list.selectionModel()
             assert selection is not None
             selection.setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
+
+    def show_undo(self, batch: Batch | None) -> None:
+        """Offer to undo an import; nothing where there is none."""
+        self.undo.setVisible(batch is not None)
+        if batch is not None:
+            words = f"Takes {counted(batch.sessions, 'session')} out again (Ctrl+Z)"
+            self.undo.setToolTip(words)
+            self.undo.setAccessibleDescription(words)
 
     def show_refusals(self, refusals: Sequence[Refusal]) -> None:
         """Show what was refused; nothing where nothing was."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from datetime import date
 from pathlib import Path
 
@@ -14,6 +14,7 @@ from PyQt6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QMainWindow,
+    QMessageBox,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -28,11 +29,12 @@ from coach.desktop.therapist.replay_page import ReplayPage
 from coach.desktop.therapist.replay_sessions import choose_session
 from coach.desktop.therapist.side_panel import SidePanel
 from coach.domain.fault import Fault
+from coach.review.cohort import Standing, in_need, standing
 from coach.review.report import Report, report
 from coach.review.wording import counted
 from coach.storage.atomic import write_bytes
 from coach.storage.sealed import PracticeIdentity
-from coach.storage.store import ImportOutcome, Store
+from coach.storage.store import ImportOutcome, PatientEntry, Store
 from coach.storage.store_import import FileOutcome
 
 _EMPTY = (
@@ -40,6 +42,7 @@ _EMPTY = (
     "Drop session files or a folder of them into this window, or press Import files (Ctrl+O).\n"
     "A patient's program leaves one file a session, named by date and ending in .shoulder.zip."
 )
+_YES = QMessageBox.StandardButton.Yes
 
 
 class ReviewWindow(QMainWindow):
@@ -59,6 +62,7 @@ class ReviewWindow(QMainWindow):
         self._store = store
         self._today = today
         self._report: Report | None = None
+        self._standings: dict[tuple[PatientEntry, date], Standing] = {}
         self.setWindowTitle("Shoulder review")
         self.setAcceptDrops(True)
         self.panel = SidePanel()
@@ -104,6 +108,7 @@ class ReviewWindow(QMainWindow):
         self.panel.plan_wanted.connect(self._make_plan)
         self.panel.stop_wanted.connect(self._imports.stop)
         self.panel.forget_wanted.connect(self._forget)
+        self.panel.undo_wanted.connect(self._undo)
         self.page.report_wanted.connect(self._ask_report)
         self.page.replay_wanted.connect(self._replay)
         self._imports.advanced.connect(self.panel.show_progress)
@@ -115,6 +120,7 @@ class ReviewWindow(QMainWindow):
             ("Ctrl+P", self._ask_report),
             ("Ctrl+R", self._replay),
             ("Ctrl+L", self._make_plan),
+            ("Ctrl+Z", self._undo),
             ("Esc", self._imports.stop),
         ):
             QShortcut(QKeySequence(keys), self).activated.connect(slot)
@@ -124,12 +130,38 @@ class ReviewWindow(QMainWindow):
         try:
             entries = self._store.patients()
             self.panel.show_refusals(self._store.refusals())
+            self.panel.show_undo(self._store.last_import())
+            standings = self._standings_of(entries)
         except Fault as fault:
             self._warn(str(fault))
             return
         self._stack.setCurrentIndex(1 if entries else 0)
         shown = self._report.patient_code if self._report else None
-        self.panel.show_patients(entries, chosen or shown)
+        self.panel.show_patients(entries, chosen or shown, standings)
+
+    def _standings_of(self, entries: Sequence[PatientEntry]) -> tuple[Standing, ...]:
+        """Say whom to look at first; who has nothing new is not read again."""
+        today = self._today()
+        self._standings = {
+            (entry, today): self._standings.get((entry, today))
+            or standing(entry.code, self._store.sessions_of(entry.code), today)
+            for entry in entries
+        }
+        return in_need(self._standings.values())
+
+    def _undo(self) -> None:
+        try:
+            batch = self._store.last_import()
+            if batch is None:
+                return
+            question = f"Take {counted(batch.sessions, 'session')} of the last import out again?"
+            if QMessageBox.question(self, "Shoulder review", question) == _YES:
+                gone = self._store.undo_import(batch.id)
+                self._tell(f"{counted(gone, 'session')} taken out again.")
+        except Fault as fault:
+            self._warn(str(fault))
+        self._report = None
+        self.refresh()
 
     def show_patient(self, code: str) -> None:
         """Show one patient."""

@@ -6,13 +6,14 @@ import pytest
 from pypdf import PdfReader
 from PyQt6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PyQt6.QtGui import QDropEvent
-from PyQt6.QtWidgets import QAbstractButton, QFileDialog, QLabel, QWidget
+from PyQt6.QtWidgets import QAbstractButton, QFileDialog, QLabel, QMessageBox, QWidget
 
 from coach.desktop.therapist.movement_table import MovementTable
 from coach.desktop.therapist.patient_list import PatientList
 from coach.desktop.therapist.window import ReviewWindow, report_name
 from coach.domain.fault import Fault
 from coach.review.report import report
+from tests.review.six_patients import LAST_DAY, six_patients
 
 
 @pytest.fixture
@@ -161,3 +162,36 @@ def test_the_models_keep_qts_rules(app, store, invented, qtmodeltester):
 def test_a_code_is_no_path(invented):
     name = report_name(report([invented.make_session(code="../../etc/x y")]))
     assert name == "______etc_x_y_2026-01-05_report.pdf"
+
+
+def test_the_last_import_can_be_taken_back(window, mail, qtbot, monkeypatch):
+    arrive(qtbot, window, lambda: window.import_paths([mail]))
+    assert window.panel.undo.isVisible()
+    assert len(window._store.patients()) == 2
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.No)
+    window.panel.undo.click()
+    assert len(window._store.patients()) == 2
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
+    window.panel.undo.click()
+    assert window._store.patients() == ()
+    assert not window.panel.undo.isVisible()
+    assert any("9 sessions taken out again" in text for text in shown_texts(window))
+
+
+def test_whom_to_look_at_first_comes_first_with_the_reason(app, store, qtbot):
+    for documents in six_patients(3).values():
+        for document in documents:
+            store.import_session(document, document.session_id.encode(), "visit.zip")
+    window = ReviewWindow(store, today=lambda: LAST_DAY)
+    qtbot.addWidget(window)
+    model = window.panel.list.model()
+    rows = [model.index(row, 0) for row in range(model.rowCount())]
+    words = {
+        text.split("\n")[0]: text.split("\n")[2]
+        for text in (row.data(Qt.ItemDataRole.DisplayRole) for row in rows)
+    }
+    first = rows[0].data(Qt.ItemDataRole.DisplayRole).split("\n")[0]
+    assert "pain rose" in words[first] or "high pain" in words[first]
+    assert any("stopped" in why for why in words.values())
+    assert any(why == "nothing stands out" for why in words.values())
+    assert len(rows[0].data(Qt.ItemDataRole.ToolTipRole)) > 20
