@@ -17,10 +17,11 @@ _CLOSE = (Qt.Key.Key_Escape, Qt.Key.Key_Backspace)
 class LeavesPage(ProsePage):
     """Title and number of the leaf above, ``body`` between, buttons below.
 
-    Who inherits fills ``body`` and says in ``show_leaf`` what a leaf shows.
+    Who inherits fills ``body`` and shows a leaf whenever ``turned`` gives its place.
     """
 
     closed = pyqtSignal()
+    turned = pyqtSignal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin with no leaf."""
@@ -67,10 +68,6 @@ class LeavesPage(ProsePage):
         if target != self.leaf:
             self._go(target)
 
-    def show_leaf(self, index: int) -> None:
-        """Show one leaf."""
-        raise NotImplementedError
-
     def handle_key(self, key: Qt.Key) -> bool:
         """Do what a key is for; False where it is for nothing here."""
         if key in _ONWARD:
@@ -100,7 +97,7 @@ class LeavesPage(ProsePage):
 
     def _go(self, index: int) -> None:
         self.leaf = index
-        self.show_leaf(index)
+        self.turned.emit(index)
         self.number.setText(
             self.tr("{at} of {count}").format(at=index + 1, count=self._count)
             if self._count > 1

@@ -23,6 +23,7 @@ class UnderstandingPage(LeavesPage):
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin empty."""
         super().__init__(parent)
+        self.turned.connect(self.show_leaf)
         self._pages: tuple[Page, ...] = ()
         self._phase: StiffnessPhase | None = None
         self._paragraphs = [self.line("", 0.0365) for _ in range(_MOST_PARAGRAPHS)]

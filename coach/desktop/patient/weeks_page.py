@@ -26,6 +26,7 @@ class WeeksPage(LeavesPage):
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin empty."""
         super().__init__(parent)
+        self.turned.connect(self.show_leaf)
         self._diary: Diary | None = None
         self._today = self.line("", 0.036, bold=True)
         self._due = [self.line("", 0.034) for _ in range(MOST_DUE + 1)]
