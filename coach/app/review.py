@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date
+from functools import partial
 from pathlib import Path
 
 from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.shared.chart import chart_png
 from coach.desktop.shared.report_page import report_pdf
-from coach.desktop.therapist.passphrase_dialog import ask_passphrase
+from coach.desktop.therapist.passphrase_dialog import unlocked
 from coach.desktop.therapist.window import ReviewWindow, report_name
 from coach.domain.fault import Fault
 from coach.domain.movement import Position
@@ -34,8 +35,7 @@ def run_review(files: Sequence[Path], place: Path | str | None) -> int:
     place = place or store_path()
     if isinstance(place, Path):
         make_folder(place.parent)
-    locked = isinstance(place, Path) and is_locked(place)
-    store = Store(place, _asked("The passphrase of the store:") if locked else None)
+    store = _opened(place)
     try:
         window = ReviewWindow(store, identity=_identity())
         window.show()
@@ -51,17 +51,19 @@ def _identity() -> PracticeIdentity | None:
     path = practice_key_path()
     if not path.exists():
         return None
-    passphrase = ask_passphrase(
-        "The passphrase of the practice's key, to open sealed files (Cancel: go on without):"
+    return unlocked(
+        "The passphrase of the practice's key, to open sealed files (Cancel: go on without):",
+        partial(unlock, path),
     )
-    return None if passphrase is None else unlock(path, passphrase)
 
 
-def _asked(question: str) -> str:
-    passphrase = ask_passphrase(question)
-    if passphrase is None:
+def _opened(place: Path | str) -> Store:
+    if not (isinstance(place, Path) and is_locked(place)):
+        return Store(place)
+    store = unlocked("The passphrase of the store:", partial(Store, place))
+    if store is None:
         raise Fault("The store is locked and stays closed without its passphrase.")
-    return passphrase
+    return store
 
 
 def write_report_files(store: Store, patient_code: str, folder: Path) -> tuple[Path, ...]:

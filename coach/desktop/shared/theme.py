@@ -9,6 +9,7 @@ meaning is carried by colour only. The contrasts asked for by WCAG 2.2 AA (crite
 from __future__ import annotations
 
 from dataclasses import dataclass
+from pathlib import Path
 from string import Template
 
 
@@ -106,6 +107,9 @@ TARGET_PX = 44
 
 _PADDING_PX = 8
 _BORDER_PX = 2
+_ARROW_PX = 28
+_ARROWS = Path(__file__).with_name("arrows")
+"""Drawn in the palette's ``accent`` and, where nothing can be done, ``line``."""
 
 _SHEET = Template("""
 * { color: $ink; }
@@ -128,19 +132,53 @@ QPushButton {
 QPushButton:hover { background: $accent_wash; }
 QPushButton:pressed { background: $accent_deep; color: $on_accent; }
 QPushButton:focus { border: 4px solid $focus; padding: 6px 16px; }
-QPushButton:disabled { color: $ink_soft; border-color: $line; background: $paper; }
 QPushButton:checked, QPushButton[role="primary"] { background: $accent; color: $on_accent; }
 QPushButton[role="primary"]:hover { background: $accent_deep; }
-QPushButton[role="primary"]:disabled { background: $paper; color: $ink_soft; }
 QPushButton[role="stop"] { color: $caution; border-color: $caution; }
 QPushButton[role="stop"]:hover { background: $caution_wash; }
 QPushButton[role="stop"]:pressed { background: $caution; color: $card; }
+QPushButton:disabled, QPushButton[role="primary"]:disabled, QPushButton[role="stop"]:disabled {
+    color: $ink_soft; border-color: $hairline; background: $paper;
+}
+QPushButton:checked:disabled { border-color: $line; background: $hairline; }
 QLineEdit, QPlainTextEdit, QComboBox, QAbstractSpinBox, QDateEdit {
     background: $card; border: 1px solid $line; border-radius: 8px; padding: 6px 10px;
     min-height: 28px; selection-background-color: $accent; selection-color: $on_accent;
 }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus {
     border: 3px solid $focus;
+}
+QLineEdit:disabled, QPlainTextEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled {
+    background: $paper; color: $ink_soft; border-color: $hairline;
+}
+QComboBox, QAbstractSpinBox { padding-right: ${arrow}px; }
+QComboBox::drop-down, QAbstractSpinBox::up-button, QAbstractSpinBox::down-button,
+QDateEdit::drop-down {
+    subcontrol-origin: border; width: ${arrow}px; background: transparent; border: 0;
+    border-radius: 7px;
+}
+QComboBox::drop-down, QDateEdit::drop-down { subcontrol-position: center right; }
+QAbstractSpinBox::up-button { subcontrol-position: top right; }
+QAbstractSpinBox::down-button { subcontrol-position: bottom right; }
+QAbstractSpinBox::up-button:hover, QAbstractSpinBox::down-button:hover,
+QComboBox::drop-down:hover, QDateEdit::drop-down:hover { background: $accent_wash; }
+QAbstractSpinBox::up-button:pressed, QAbstractSpinBox::down-button:pressed {
+    background: $hairline;
+}
+QAbstractSpinBox::up-arrow, QAbstractSpinBox::down-arrow, QComboBox::down-arrow {
+    width: 12px; height: 12px;
+}
+QAbstractSpinBox::up-arrow { image: url("$arrows/up.svg"); }
+QAbstractSpinBox::down-arrow, QComboBox::down-arrow { image: url("$arrows/down.svg"); }
+QAbstractSpinBox::up-arrow:disabled, QAbstractSpinBox::up-arrow:off {
+    image: url("$arrows/up_off.svg");
+}
+QAbstractSpinBox::down-arrow:disabled, QAbstractSpinBox::down-arrow:off,
+QComboBox::down-arrow:disabled {
+    image: url("$arrows/down_off.svg");
+}
+QCheckBox:disabled, QRadioButton:disabled, QLabel:disabled, QGroupBox:disabled {
+    color: $ink_soft;
 }
 QAbstractItemView {
     background: $card; border: 1px solid $line; border-radius: 8px; gridline-color: $hairline;
@@ -180,6 +218,8 @@ def style_sheet(palette: Palette = LIGHT, factor: float = 1.0) -> str:
     return _SHEET.substitute(
         {name: getattr(palette, name) for name in Palette.__slots__ if name != "series"},
         border=_BORDER_PX,
+        arrow=_ARROW_PX,
+        arrows=_ARROWS.as_posix(),
         padding=_PADDING_PX,
         lead=sizes.lead_px,
         title=sizes.title_px,

@@ -13,16 +13,23 @@ from coach.domain.fault import Fault
 from coach.review.replay import Replay, repetitions_of
 from coach.review.replay_wording import exercise_name
 from coach.review.wording import counted, day
-from coach.storage.session_file import read_session
+from coach.storage.sealed import PracticeIdentity, open_session_bytes
 from coach.storage.store import Store
 
 Choose = Callable[[QWidget], StoredSession | None]
 
+SESSION_FILES = "Session files (*.shoulder*.zip *.shoulder*.age *.zip);;All files (*)"
+"""What a dialog of files offers."""
 _FROM_FILE = "A session file\N{HORIZONTAL ELLIPSIS}"
 
 
-def choose_session(parent: QWidget, store: Store, code: str | None) -> StoredSession | None:
-    """Ask for one of a patient's sessions or for a file; None where the asking was given up."""
+def choose_session(
+    parent: QWidget, store: Store, code: str | None, identity: PracticeIdentity | None = None
+) -> StoredSession | None:
+    """Ask for one of a patient's sessions or for a file; None where the asking was given up.
+
+    ``identity`` opens a file that was sealed for the practice.
+    """
     documents = store.sessions_of(code)[::-1] if code else ()
     names = {}
     for document in documents:
@@ -39,10 +46,11 @@ def choose_session(parent: QWidget, store: Store, code: str | None) -> StoredSes
             return None
         if chosen in names:
             return unpack_session(store.original(names[chosen]), f"the session of {chosen}")
-    name, _ = QFileDialog.getOpenFileName(
-        parent, "Session file to replay", "", "Session files (*.zip);;All files (*)"
-    )
-    return read_session(Path(name)) if name else None
+    name, _ = QFileDialog.getOpenFileName(parent, "Session file to replay", "", SESSION_FILES)
+    if not name:
+        return None
+    path = Path(name)
+    return unpack_session(open_session_bytes(path, identity), path.name)
 
 
 def same_exercise(session: StoredSession, first: Replay) -> tuple[int, int]:

@@ -26,8 +26,9 @@ from coach.desktop.therapist.import_run import ImportRun
 from coach.desktop.therapist.patient_page import PatientPage
 from coach.desktop.therapist.plan_window import PlanWindow
 from coach.desktop.therapist.replay_page import ReplayPage
-from coach.desktop.therapist.replay_sessions import choose_session
+from coach.desktop.therapist.replay_sessions import SESSION_FILES, choose_session
 from coach.desktop.therapist.side_panel import SidePanel
+from coach.documents.archive import StoredSession
 from coach.domain.fault import Fault
 from coach.review.cohort import Standing, in_need, standing
 from coach.review.report import Report, report
@@ -60,6 +61,7 @@ class ReviewWindow(QMainWindow):
         """
         super().__init__()
         self._store = store
+        self._identity = identity
         self._today = today
         self._report: Report | None = None
         self._standings: dict[tuple[PatientEntry, date], Standing] = {}
@@ -209,9 +211,7 @@ class ReviewWindow(QMainWindow):
         self.plans.activateWindow()
 
     def _ask_files(self) -> None:
-        names, _ = QFileDialog.getOpenFileNames(
-            self, "Import session files", "", "Session files (*.zip);;All files (*)"
-        )
+        names, _ = QFileDialog.getOpenFileNames(self, "Import session files", "", SESSION_FILES)
         self.import_paths(map(Path, names))
 
     def _ask_folder(self) -> None:
@@ -240,15 +240,16 @@ class ReviewWindow(QMainWindow):
     def _replay(self) -> None:
         code = self._report.patient_code if self._report else None
         try:
-            session = choose_session(self, self._store, code)
+            session = self._session_of(self, code)
             if session is not None:
-                page = ReplayPage(
-                    session, lambda parent: choose_session(parent, self._store, code), self
-                )
+                page = ReplayPage(session, lambda parent: self._session_of(parent, code), self)
                 page.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
                 page.show()
         except Fault as fault:
             self._warn(str(fault))
+
+    def _session_of(self, parent: QWidget, code: str | None) -> StoredSession | None:
+        return choose_session(parent, self._store, code, self._identity)
 
     def _tell(self, text: str, role: str = "soft") -> None:
         self._message.setProperty("role", role)

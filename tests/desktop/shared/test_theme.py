@@ -9,8 +9,8 @@ import pytest
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-from PyQt6.QtGui import QFontDatabase, QFontInfo, QRawFont
-from PyQt6.QtWidgets import QApplication
+from PyQt6.QtGui import QColor, QFontDatabase, QFontInfo, QRawFont
+from PyQt6.QtWidgets import QApplication, QComboBox, QDateEdit, QLineEdit, QSpinBox
 
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.theme import LIGHT, Palette, style_sheet
@@ -150,3 +150,36 @@ def test_without_a_screen_it_says_so(monkeypatch: pytest.MonkeyPatch) -> None:
     application._choose_platform(offscreen_allowed=True)
     assert os.environ["QT_QPA_PLATFORM"] == "offscreen"
     assert "QT_QPA_PLATFORM_PLUGIN_PATH" not in os.environ
+
+
+@pytest.mark.parametrize(("on", "colour"), [(True, LIGHT.accent), (False, LIGHT.line)])
+def test_a_box_of_numbers_has_two_arrows_that_tell_whether_they_work(
+    app: QApplication, on: bool, colour: str
+) -> None:
+    box = QSpinBox()
+    box.setValue(5)
+    box.setEnabled(on)
+    box.resize(200, 44)
+    box.ensurePolished()
+    image = box.grab().toImage()
+    at = [y for x in range(172, 198) for y in range(4, 40) if near(image.pixelColor(x, y), colour)]
+    assert len([y for y in at if y < 20]) >= 5
+    assert len([y for y in at if y > 24]) >= 5
+
+
+def near(pixel: QColor, colour: str) -> bool:
+    wanted = QColor(colour)
+    pairs = zip(pixel.getRgb()[:3], wanted.getRgb()[:3], strict=True)
+    return sum(abs(a - b) for a, b in pairs) < 30
+
+
+def test_what_cannot_be_used_looks_different(app: QApplication) -> None:
+    for kind in (QSpinBox, QLineEdit, QComboBox, QDateEdit):
+        field = kind()
+        field.resize(200, 44)
+        grounds = []
+        for on in (True, False):
+            field.setEnabled(on)
+            field.ensurePolished()
+            grounds.append(field.grab().toImage().pixelColor(100, 8).name().upper())
+        assert grounds == [LIGHT.card, LIGHT.paper]

@@ -5,16 +5,20 @@ from __future__ import annotations
 import numpy as np
 import pytest
 from PyQt6.QtCore import Qt
-from PyQt6.QtWidgets import QAbstractButton, QInputDialog
+from PyQt6.QtWidgets import QAbstractButton, QFileDialog, QInputDialog
 
 from coach.desktop.therapist.replay_page import ReplayPage
+from coach.desktop.therapist.replay_sessions import choose_session
 from coach.desktop.therapist.window import ReviewWindow
 from coach.documents.archive import StoredSession
 from coach.documents.tables import FORM_COLUMNS, STORED_LANDMARKS, LandmarkTable, ReadingTable
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement
+from coach.storage.keys import make_practice_key, unlock
+from coach.storage.sealed import seal
 
 KEY = Qt.Key
+PASSPHRASE = "four words that do not belong together"
 
 
 @pytest.fixture
@@ -209,3 +213,23 @@ def test_the_window_opens_a_stored_session(app, store, invented, qtbot, monkeypa
     (opened,) = window.findChildren(ReplayPage)
     assert [text[:10] for text in offered] == ["6 Jan 2026", "5 Jan 2026", "A session "]
     assert opened.shown[0].started_at.day == 5
+
+
+def test_a_sealed_file_is_opened_with_the_practices_key(
+    app, store, invented, monkeypatch, tmp_path
+):
+    path = make_practice_key_and_seal(tmp_path, invented)
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(path), ""))
+    identity = unlock(tmp_path / "practice.key.age", PASSPHRASE)
+    found = choose_session(None, store, None, identity)
+    assert found.document == invented.make_session(3)
+    assert len(found.landmarks.time_s) > 0
+    with pytest.raises(Fault, match="is sealed"):
+        choose_session(None, store, None)
+
+
+def make_practice_key_and_seal(folder, invented):
+    public_key = make_practice_key(folder / "practice.key.age", PASSPHRASE)
+    path = folder / "visit.shoulder.age"
+    path.write_bytes(seal(invented.session_file(invented.make_session(3)), public_key))
+    return path
