@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from datetime import date
 from enum import StrEnum
 from typing import Annotated
@@ -112,6 +113,33 @@ class IssuedPlan(OfEpisode, frozen=True, kw_only=True, forbid_unknown_fields=Tru
     issued_on: date
     side: Side | None = None
     plan: PlanText
+
+
+class PatientRecords(msgspec.Struct, frozen=True, kw_only=True):
+    """All that a practice wrote down of one person; each kind oldest first."""
+
+    person: Person
+    episodes: tuple[Episode, ...] = ()
+    treatments: tuple[Treatment, ...] = ()
+    other_side: tuple[OtherSideMeasure, ...] = ()
+    by_hand: tuple[HandMeasure, ...] = ()
+    scores: tuple[TotalScore, ...] = ()
+    plans: tuple[IssuedPlan, ...] = ()
+
+    @property
+    def episode(self) -> Episode | None:
+        """The episode that began last."""
+        return self.episodes[-1] if self.episodes else None
+
+    @property
+    def last_plan(self) -> IssuedPlan | None:
+        """The plan that was issued last."""
+        return self.plans[-1] if self.plans else None
+
+    @property
+    def newest_other_side(self) -> Mapping[Movement, OtherSideMeasure]:
+        """The other side's newest measure of each movement."""
+        return {measure.movement: measure for measure in self.other_side}
 
 
 def contradiction(record: Record) -> str | None:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 
 import msgspec
-from sqlalchemy import Connection, ScalarSelect, Text, delete, func, insert, select, update
+from sqlalchemy import Connection, ScalarSelect, Text, delete, func, insert, select
 from sqlalchemy.sql.elements import SQLCoreOperations
 
 from coach.documents.session import read_session_document
@@ -17,7 +17,9 @@ from coach.domain.session import SessionDocument
 from coach.review.history import started
 from coach.storage.store_cohort import Cohort
 from coach.storage.store_doubt import doubt_about
-from coach.storage.store_practice import PracticeRecords, has_more
+from coach.storage.store_doubts import COUNTED, Decision, Doubt, Doubts
+from coach.storage.store_kinds import has_more
+from coach.storage.store_practice import PracticeRecords
 from coach.storage.store_refusals import ImportOutcome, Refusal, Refusals, note
 from coach.storage.store_rows import add_session, utc_text
 from coach.storage.store_tables import files, patients, sessions
@@ -25,6 +27,8 @@ from coach.storage.store_tables import files, patients, sessions
 __all__ = [
     "LARGEST_FILE_BYTES",
     "Batch",
+    "Decision",
+    "Doubt",
     "ImportOutcome",
     "Imported",
     "PatientEntry",
@@ -72,7 +76,7 @@ def new_batch() -> str:
     return secrets.token_hex(16)
 
 
-class Store(PracticeRecords, Refusals, Cohort):
+class Store(PracticeRecords, Refusals, Doubts, Cohort):
     """Received sessions and the practice's records; every import is kept whole or not at all.
 
     An older store is brought up to date when it is opened, after a copy was made beside it.
@@ -155,21 +159,6 @@ class Store(PracticeRecords, Refusals, Cohort):
 
         return self._write(work)
 
-    def doubts(self, code: str) -> dict[str, str]:
-        """Give the sentences about one patient's doubtful sessions, by session id."""
-        query = select(sessions.c.id, sessions.c.doubt).join(patients)
-        query = query.where(patients.c.code == code, sessions.c.doubt != "")
-        with self._read() as connection:
-            rows = connection.execute(query.order_by(sessions.c.started_utc)).all()
-        return {row.id: row.doubt for row in rows}
-
-    def settle_doubt(self, session_id: str) -> None:
-        """Take a session as it is: the therapist looked at it."""
-        this = sessions.c.id == session_id
-        self._write(
-            lambda connection: connection.execute(update(sessions).where(this).values(doubt=""))
-        )
-
     def patients(self) -> tuple[PatientEntry, ...]:
         """List the patients with sessions, the one heard of last first."""
         totals = (
@@ -179,6 +168,7 @@ class Store(PracticeRecords, Refusals, Cohort):
                 func.min(sessions.c.started_utc).label("first"),
                 func.max(sessions.c.started_utc).label("last"),
             )
+            .where(COUNTED)
             .group_by(sessions.c.patient_id)
             .subquery()
         )
@@ -186,7 +176,8 @@ class Store(PracticeRecords, Refusals, Cohort):
         def as_shown(instant: SQLCoreOperations[str]) -> ScalarSelect[str]:
             query = select(func.min(sessions.c.started_at, type_=Text))
             mine = sessions.c.patient_id == totals.c.patient_id
-            return query.where(mine, sessions.c.started_utc == instant).scalar_subquery()
+            this = sessions.c.started_utc == instant
+            return query.where(mine, this, COUNTED).scalar_subquery()
 
         query = (
             select(
@@ -206,17 +197,20 @@ class Store(PracticeRecords, Refusals, Cohort):
         )
 
     def sessions_of(self, code: str) -> tuple[SessionDocument, ...]:
-        """Give one patient's sessions, oldest first."""
+        """Give one patient's sessions, oldest first, without those left out.
+
+        A session that was given to another patient than it names is told as theirs.
+        """
         query = (
             select(sessions.c.document)
             .join(patients, patients.c.id == sessions.c.patient_id)
-            .where(patients.c.code == code)
+            .where(patients.c.code == code, COUNTED)
             .order_by(sessions.c.started_utc, sessions.c.id)
         )
         with self._read() as connection:
             texts = connection.scalars(query).all()
         try:
-            return tuple(_read(text, code) for text in texts)
+            return tuple(_of(code, _read(text, code)) for text in texts)
         except Fault as fault:
             raise Fault(
                 f"A session of {code} in the store at {self.name} is damaged ({fault}): put a "
@@ -244,3 +238,10 @@ def _read(text: str, where: str) -> SessionDocument:
         return _DECODER.decode(text)
     except msgspec.MsgspecError:  # of an older version, or damaged
         return read_session_document(text.encode(), where)
+
+
+def _of(code: str, document: SessionDocument) -> SessionDocument:
+    if document.plan.patient_code == code:
+        return document
+    plan = msgspec.structs.replace(document.plan, patient_code=code)
+    return msgspec.structs.replace(document, plan=plan)

@@ -10,6 +10,7 @@ from sqlalchemy import select
 from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.storage.store_database import Database
+from coach.storage.store_doubts import COUNTED
 from coach.storage.store_rows import utc_text
 from coach.storage.store_tables import exercises, patients, repetitions, sessions
 
@@ -61,7 +62,7 @@ class Cohort(Database):
                 repetitions,
                 (r.session_id == e.session_id) & (r.exercise_position == e.position),
             )
-            .where(e.movement == movement)
+            .where(e.movement == movement, COUNTED)
             .order_by(patients.c.code, s.started_utc, s.id, e.position, r.position)
         )  # fmt: skip
         if since is not None:

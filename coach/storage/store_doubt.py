@@ -1,4 +1,4 @@
-"""Whether a session contradicts the plans that its patient was given."""
+"""Whether a session contradicts what the practice knows of its patient."""
 
 from __future__ import annotations
 
@@ -19,6 +19,12 @@ def doubt_about(connection: Connection, document: SessionDocument) -> str | None
     None where nothing does, and where no plan of the patient is known.
     """
     plan = document.plan
+    alike = _alike(connection, plan.patient_code)
+    if alike is not None:
+        return (
+            f"The session names {plan.patient_code}, whom the practice does not know, and it knows "
+            f"{alike}: make sure whose session it is."
+        )
     query = select(issued_plans.c.revision, issued_plans.c.side, issued_plans.c.issued_on)
     query = query.join(patients).where(patients.c.code == plan.patient_code)
     known = {revision: (side, on) for revision, side, on in connection.execute(query)}
@@ -43,6 +49,19 @@ def doubt_about(connection: Connection, document: SessionDocument) -> str | None
             f"{plan.patient_code} was issued on {issued_on}: make sure whose session it is."
         )
     return None
+
+
+def _alike(connection: Connection, code: str) -> str | None:
+    """Give the known code that a new one is but for spaces, signs and capitals."""
+    known = connection.scalars(select(patients.c.code).order_by(patients.c.code)).all()
+    if code in known:
+        return None
+    return next((k for k in known if _bare(k) == _bare(code)), None)
+
+
+def _bare(code: str) -> str:
+    bare = "".join(c for c in code.casefold() if c.isalnum())
+    return bare or code
 
 
 def _listed(revisions: list[int]) -> str:

@@ -34,15 +34,9 @@ def add_session(
 
     ``columns`` are ``started_utc``, ``imported_utc``, ``batch`` and ``doubt``.
     """
-    code = document.plan.patient_code
-    patient = connection.scalar(select(patients.c.id).where(patients.c.code == code))
-    if patient is None:
-        new = {"code": code, "created_on": date.today(), "edition": 1, "batch": columns["batch"]}
-        added = connection.execute(insert(patients).values(new))
-        (patient,) = added.inserted_primary_key or (None,)
     row = {
         "id": document.session_id,
-        "patient_id": patient,
+        "patient_id": patient_of(connection, document.plan.patient_code, columns["batch"]),
         "started_at": document.started_at,
         "duration_s": document.duration_s,
         "ended_because": document.ended_because,
@@ -53,6 +47,17 @@ def add_session(
     }
     connection.execute(insert(sessions), [row | columns])
     add_exercises(connection, document)
+
+
+def patient_of(connection: Connection, code: str, batch: str | None) -> int:
+    """Give the key of the person of a code, who is added as one of the import where new."""
+    patient = connection.scalar(select(patients.c.id).where(patients.c.code == code))
+    if patient is None:
+        new = {"code": code, "created_on": date.today(), "edition": 1, "batch": batch}
+        added = connection.execute(insert(patients).values(new))
+        (patient,) = added.inserted_primary_key or (None,)
+    assert patient is not None
+    return int(patient)
 
 
 def add_exercises(connection: Connection, document: SessionDocument) -> None:

@@ -1,4 +1,4 @@
-"""The tables of the therapist's store, version 3; ``migrations`` makes them.
+"""The tables of the therapist's store, version 4; ``migrations`` makes them.
 
 A session's whole document is kept as JSON and is what everything is read from; exercises and
 repetitions repeat parts of it in columns for questions about many sessions at once. The file as
@@ -24,7 +24,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
-STORE_VERSION = 3
+STORE_VERSION = 4
 
 metadata = MetaData()
 
@@ -62,6 +62,7 @@ sessions = Table(
     Column("batch", String(32), index=True),
     Column("imported_utc", String(32)),
     Column("doubt", Text, nullable=False, server_default=""),
+    Column("decision", String(10), nullable=False, server_default=""),  # about the doubt
     Index("sessions_in_order", "patient_id", "started_utc"),
 )
 

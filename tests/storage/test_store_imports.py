@@ -11,12 +11,13 @@ from types import ModuleType
 import msgspec
 import pytest
 
+from coach.domain.fault import Fault
 from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side
 from coach.domain.plan import Plan
 from coach.domain.practice import IssuedPlan, Person, Treatment, TreatmentKind
 from coach.domain.session import SessionDocument
-from coach.storage.store import ImportOutcome, Store, new_batch
+from coach.storage.store import Decision, ImportOutcome, Store, new_batch
 from coach.storage.store_import import import_file, import_paths
 from tests.storage.conftest import Place
 
@@ -135,16 +136,18 @@ def test_a_session_against_the_known_plans_is_taken_and_doubted(
     assert given.sessions_of("SH-017") == (document,)
     if not said:
         assert outcome.outcome is ImportOutcome.ACCEPTED
-        assert given.doubts("SH-017") == {}
+        assert given.doubts() == ()
         return
     assert outcome.outcome is ImportOutcome.DOUBTFUL
-    (doubt,) = given.doubts("SH-017").values()
-    assert outcome.reason == doubt
-    assert outcome.line == f"0.shoulder.zip: doubtful (SH-017). {doubt}"
-    assert doubt.endswith("make sure whose session it is.")
-    assert re.search(said, doubt)
-    given.settle_doubt(document.session_id)
-    assert given.doubts("SH-017") == {}
+    (doubt,) = given.doubts()
+    assert (doubt.session_id, doubt.named, doubt.code) == (document.session_id, "SH-017", "SH-017")
+    assert outcome.reason == doubt.sentence
+    assert outcome.line == f"0.shoulder.zip: doubtful (SH-017). {doubt.sentence}"
+    assert doubt.sentence.endswith("make sure whose session it is.")
+    assert re.search(said, doubt.sentence)
+    given.decide(doubt, Decision.BELONGS)
+    assert given.doubts() == ()
+    assert given.sessions_of("SH-017") == (document,)
 
 
 def test_without_known_plans_nothing_is_doubted(store: Store, invented: ModuleType) -> None:
@@ -220,3 +223,69 @@ def test_the_list_of_patients_is_in_order_of_instants(store: Store, invented: Mo
     assert (late.code, late.sessions, early.code, early.sessions) == ("LATE", 1, "EARLY", 2)
     assert early.first_at.isoformat() == "2026-01-01T09:00:00-08:00"
     assert early.last_at.isoformat() == "2026-01-05T23:00:00+02:00"
+
+
+@pytest.fixture
+def doubted(store: Store, invented: ModuleType) -> SessionDocument:
+    """A session of a code that the practice knows but for a sign and a capital."""
+    for code in ("SH-017", "SH-2"):
+        store.add(Person(code=code))
+    document: SessionDocument = invented.make_session(code="sh 017")
+    imported = store.import_session(document, b"x", "a.zip")
+    assert imported.outcome is ImportOutcome.DOUBTFUL
+    assert "names sh 017, whom the practice does not know, and it knows SH-017" in imported.doubt
+    return document
+
+
+def test_a_doubtful_session_is_given_to_whom_the_therapist_says(
+    store: Store, place: Place, doubted: SessionDocument
+) -> None:
+    before = place.rows()
+    (doubt,) = store.doubts()
+    given = store.decide(doubt, Decision.BELONGS, "SH-2")
+    (session,) = store.sessions_of("SH-2")
+    plan = msgspec.structs.replace(doubted.plan, patient_code="SH-2")
+    assert session == msgspec.structs.replace(doubted, plan=plan)
+    assert [(e.code, e.sessions) for e in store.patients()] == [("SH-2", 1)]
+    assert [p.code for p in store.people()] == ["SH-017", "SH-2"]
+    assert [h.code for h in store.cohort(Movement.FLEXION)] == ["SH-2"] * 3
+    assert store.doubts() == ()
+    assert store.doubts([Decision.BELONGS]) == (given,)
+    # The same file again changes nothing of it.
+    assert store.import_session(doubted, b"x", "a.zip").outcome is ImportOutcome.KNOWN
+    assert store.decide(given, Decision.OPEN) == doubt
+    assert store.sessions_of("sh 017") == (doubted,)
+    assert place.rows() == before
+
+
+def test_a_session_left_out_counts_for_nothing_and_can_come_back(
+    store: Store, place: Place, doubted: SessionDocument
+) -> None:
+    before = place.rows()
+    (doubt,) = store.doubts()
+    left_out = store.decide(doubt, Decision.LEFT_OUT)
+    assert store.sessions_of("sh 017") == store.patients() == store.cohort(Movement.FLEXION) == ()
+    assert store.original(doubted.session_id) == b"x"
+    assert store.open_doubts() == 0
+    store.decide(left_out, Decision.OPEN)
+    assert store.sessions_of("sh 017") == (doubted,)
+    assert store.open_doubts() == 1
+    assert place.rows() == before
+
+
+def test_what_another_desk_decided_stands(
+    store: Store, place: Place, doubted: SessionDocument
+) -> None:
+    (seen,) = store.doubts()
+    place.open().decide(seen, Decision.BELONGS, "SH-017")
+    for decision in (Decision.LEFT_OUT, Decision.BELONGS):
+        with pytest.raises(Fault, match="was decided at another desk meanwhile"):
+            store.decide(seen, decision, "SH-2")
+    assert len(store.sessions_of("SH-017")) == 1
+
+
+def test_a_session_is_given_to_known_people_only(store: Store, doubted: SessionDocument) -> None:
+    (doubt,) = store.doubts()
+    with pytest.raises(Fault, match="no person with the code SH-9"):
+        store.decide(doubt, Decision.BELONGS, "SH-9")
+    assert store.doubts() == (doubt,)

@@ -129,6 +129,21 @@ def test_a_record_is_kept_changed_and_removed(
     assert listed(desk, kind) == ()
 
 
+def test_all_records_of_a_person_at_once(practice: Store) -> None:
+    kept = [practice.add(record) for _, record, _ in RECORDS]
+    later = practice.add(replaced(_OTHER, on=DAY + timedelta(days=9), value_deg=175.0))
+    found = practice.records_of(CODE)
+    assert found.person == practice.person(CODE)
+    assert (found.episode, found.last_plan) == (kept[0], kept[5])
+    assert (*found.treatments, *found.by_hand, *found.scores) == (kept[1], kept[3], kept[4])
+    assert found.other_side == (kept[2], later)
+    assert found.newest_other_side == {Movement.FLEXION: later}
+    empty = practice.records_of("INV-4")
+    assert (empty.episode, empty.last_plan, empty.treatments) == (None, None, ())
+    with pytest.raises(Fault, match="no person with the code INV-9"):
+        practice.records_of("INV-9")
+
+
 @KINDS
 def test_what_another_desk_changed_is_not_overwritten(
     practice: Store, place: Place, kind: str, record: Record, other: dict[str, Any]

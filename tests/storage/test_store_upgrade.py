@@ -18,7 +18,7 @@ from sqlalchemy import Connection, Engine, event, text
 
 from coach.documents.archive import unpack_document
 from coach.domain.fault import Fault
-from coach.storage.store import ImportOutcome, Store
+from coach.storage.store import Decision, ImportOutcome, Store
 from coach.storage.store_import import import_file
 from coach.storage.store_lock import lock_store
 from coach.storage.store_tables import STORE_VERSION, metadata
@@ -134,6 +134,26 @@ def test_a_damaged_document_stays_and_says_so_when_it_is_asked_for(path: Path) -
     assert kept == json.dumps(damaged)
 
 
+def test_a_store_of_version_3_keeps_its_records_and_its_doubt(tmp_path: Path) -> None:
+    path = old_store(tmp_path / "store.sqlite", 3)
+    store = Store(path)
+    records = store.records_of("INVENTED-7")
+    assert records.person.name == "Ada Invented"
+    assert records.episode
+    assert records.episode.goals == "Reach the upper shelf."
+    kept = (*records.treatments, *records.by_hand)
+    assert [r.episode_id for r in kept] == [records.episode.id] * 2
+    assert records.last_plan
+    assert records.last_plan.revision == 9
+    (doubt,) = store.doubts()
+    assert (doubt.named, doubt.code, doubt.decision) == ("INVENTED-7", "INVENTED-7", Decision.OPEN)
+    assert "names revision 1 of a plan" in doubt.sentence
+    (session,) = store.sessions_of("INVENTED-7")
+    original = (GOLDEN / "session_v2.shoulder.zip").read_bytes()
+    assert repr(session) == repr(unpack_document(original, "golden"))
+    store.close()
+
+
 def test_a_store_of_version_2_keeps_what_it_had(tmp_path: Path) -> None:
     path = old_store(tmp_path / "store.sqlite", 2)
     names = ("session_v1.shoulder.zip", "session_v2.shoulder.zip")
@@ -156,7 +176,7 @@ def test_a_store_of_version_2_keeps_what_it_had(tmp_path: Path) -> None:
     store.close()
 
 
-@pytest.mark.parametrize("version", [1, 2])
+@pytest.mark.parametrize("version", [1, 2, 3])
 def test_a_copy_is_kept_of_what_was_upgraded(tmp_path: Path, version: int) -> None:
     path = old_store(tmp_path / "store.sqlite", version)
     before = dump(path)
