@@ -13,7 +13,8 @@ class AgendaItem:
 
     ``planned_index`` counts in the plan. ``easier`` is the easier neighbour, to be offered after
     too much pain; ``eased`` marks one that is done in the planned one's place. ``new`` is true
-    where the person has not done this exercise before.
+    where the person has not done this exercise before, ``told`` where its cautions were heard on
+    this day.
     """
 
     planned_index: int
@@ -21,3 +22,4 @@ class AgendaItem:
     easier: PlannedExercise | None = None
     eased: bool = False
     new: bool = False
+    told: bool = False

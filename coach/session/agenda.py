@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
@@ -53,25 +54,31 @@ def due_now(
     done_ever = {kind_of(record) for document in own for record in document.exercises}
     today = now.date()
     done_today = [
-        kind_of(record)
+        (document.plan, record)
         for document in own
         if datetime.fromisoformat(document.started_at).date() == today
         for record in document.exercises
-        if record.ended_because is SessionEnd.COMPLETED
     ]
+    told_today = {record.exercise for _, record in done_today if record.repetitions or record.timed}
+    often = Counter(
+        counted_for(record, asked, plan)
+        for asked, record in done_today
+        if record.ended_because is SessionEnd.COMPLETED
+    )
     items = tuple(
         AgendaItem(
             index,
             planned,
             easier=easier_than(planned, known),
             new=kind_of(planned) not in done_ever,
+            told=planned.exercise in told_today,
         )
         for index, planned in enumerate(plan.exercises)
     )
     due = tuple(
         item
         for item in items
-        if is_due(item.planned, today) and done_today.count(kind_of(item.planned)) < _often(item)
+        if is_due(item.planned, today) and often[item.planned_index] < item.planned.per_day
     )
     return Agenda(
         _together(due or items), nothing_due=not due, minutes_ago=_minutes_since(own, now)
@@ -86,6 +93,24 @@ def is_due(planned: PlannedExercise, today: date) -> bool:
 def kind_of(done: PlannedExercise | ExerciseRecord) -> Kind:
     """Give what makes an exercise the same from one plan to the next."""
     return (done.exercise, done.movement, done.side, done.position)
+
+
+def counted_for(record: ExerciseRecord, asked: Plan, plan: Plan) -> int | None:
+    """Give the place in ``plan`` of what was done under the plan ``asked``; None where nowhere.
+
+    A plan may hold the same exercise several times, with other targets or doses. Then it counts
+    for the one that asks for just the same, else for the one at its place among its like.
+    """
+    done = asked.exercises[record.planned_index]
+    like = [index for index, each in enumerate(plan.exercises) if kind_of(each) == kind_of(record)]
+    same = [index for index in like if plan.exercises[index] == done]
+    if not like:
+        return None
+    before = asked.exercises[: record.planned_index]
+    if same:
+        return same[min(before.count(done), len(same) - 1)]
+    place = sum(kind_of(each) == kind_of(record) for each in before)
+    return like[min(place, len(like) - 1)]
 
 
 def easier_than(planned: PlannedExercise, known: Mapping[str, Exercise]) -> PlannedExercise | None:
@@ -105,10 +130,6 @@ def easier_than(planned: PlannedExercise, known: Mapping[str, Exercise]) -> Plan
         view=easier.view,
         pain_limit=planned.pain_limit,
     )
-
-
-def _often(item: AgendaItem) -> int:
-    return item.planned.per_day
 
 
 def _together(items: tuple[AgendaItem, ...]) -> tuple[AgendaItem, ...]:

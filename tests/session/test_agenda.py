@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime, timedelta
 
 import pytest
+from msgspec import structs
 
 from coach.catalogue import catalogue
 from coach.domain.movement import Movement, Position, Side, View
@@ -122,6 +123,53 @@ def test_several_times_a_day() -> None:
         assert not at("2026-11-25T21:00:00+01:00", asked, *done).nothing_due
     done = [sitting(each, *asked.exercises) for each in begun]
     assert at("2026-11-25T21:00:00+01:00", asked, *done).nothing_due
+
+
+def indices(agenda: Agenda) -> list[int]:
+    return [item.planned_index for item in agenda.items]
+
+
+LOW, HIGH = bare(target_deg=60), bare(target_deg=90)
+
+
+@pytest.mark.parametrize("done_index", [0, 1])
+@pytest.mark.parametrize(
+    "pair",
+    [(bare(), bare(side=Side.RIGHT)), (LOW, HIGH), (bare(), bare())],
+    ids=["sides", "targets", "twice"],
+)
+def test_the_same_exercise_twice_in_a_plan_is_done_when_each_was(
+    pair: tuple[PlannedExercise, PlannedExercise], done_index: int
+) -> None:
+    asked = plan(*pair)
+    whole = sitting("2026-11-25T08:00:00+01:00", *pair)
+    one = structs.replace(whole, exercises=(whole.exercises[done_index],))
+    now = "2026-11-25T18:00:00+01:00"
+    assert indices(at(now, asked, one)) == [1 - done_index]
+    assert at(now, asked, whole).nothing_due
+
+
+def test_twice_in_a_plan_and_twice_a_day_is_four_times() -> None:
+    pair = (bare(target_deg=60, per_day=2), bare(target_deg=90, per_day=2))
+    asked = plan(*pair)
+    morning = sitting("2026-11-25T08:00:00+01:00", *pair)
+    noon = sitting("2026-11-25T12:00:00+01:00", *pair)
+    half = structs.replace(noon, exercises=noon.exercises[1:])
+    now = "2026-11-25T18:00:00+01:00"
+    assert indices(at(now, asked, morning)) == [0, 1]
+    assert indices(at(now, asked, morning, half)) == [0]
+    assert at(now, asked, morning, noon).nothing_due
+
+
+def test_what_was_done_under_the_plan_before_counts_for_what_asks_the_same() -> None:
+    done = sitting("2026-11-25T08:00:00+01:00", HIGH, LOW)
+    only_high = structs.replace(done, exercises=done.exercises[:1])
+    now = "2026-11-25T18:00:00+01:00"
+    # The plan was turned about at noon, or its targets changed.
+    assert indices(at(now, plan(LOW, HIGH), only_high)) == [0]
+    changed = plan(bare(target_deg=70), bare(target_deg=100))
+    assert indices(at(now, changed, only_high)) == [1]
+    assert at(now, plan(bare(target_deg=70)), done).nothing_due
 
 
 @pytest.mark.parametrize(
