@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterable, Iterator
 
 import numpy as np
 import pytest
+from msgspec import structs
 
 from coach.catalogue import catalogue
 from coach.documents.session import read_session_document, write_session_document
@@ -375,3 +376,37 @@ def test_a_number_that_nobody_asked_for_is_not_commented() -> None:
     sitting = Sitting(bare(Movement.ABDUCTION))
     assert sitting.give(Order.PAIN, 9).cues == ()
     assert sitting.moments[-1].stage is Stage.WELCOME
+
+
+@pytest.mark.parametrize(
+    ("exercise", "told"),
+    [(bare(Movement.ABDUCTION, hold_s=30), "lost-hold"), (named("pendulum"), "broken-hold")],
+    ids=["measured", "timed"],
+)
+def test_a_hold_in_which_the_laptop_slept_is_broken_and_says_so(
+    exercise: PlannedExercise, told: str
+) -> None:
+    sitting = Sitting(structs.replace(exercise, hold_s=30))
+    sitting.give(Order.START)
+    sitting.give(Order.PAIN, 1)
+    sitting.until(lambda m: m.stage is Stage.EXERCISE and m.held_s > 3.0)
+    held_s = sitting.moments[-1].held_s
+    sitting.now_s += 600.0
+    sitting.step()
+    assert told in sitting.said()
+    (record,) = sitting.document.exercises
+    (hold,) = (*record.repetitions, *record.timed)
+    assert hold.ended_because is EndedBecause.LOST
+    assert hold.held_s == pytest.approx(held_s, abs=0.3)
+    assert sitting.moments[-1].completed == 0
+
+
+def test_a_rest_in_which_the_laptop_slept_is_over() -> None:
+    sitting = Sitting(bare(Movement.ABDUCTION, repetitions=2, rest_s=30))
+    sitting.give(Order.START)
+    sitting.give(Order.PAIN, 1)
+    resting = sitting.until(lambda m: m.resting)
+    assert resting.remaining_s is not None
+    sitting.now_s += 600.0
+    assert not sitting.step().resting
+    assert "again" in [cue.key for cue in sitting.moments[-1].cues]

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import time
 import uuid
 from collections.abc import Iterable
 from dataclasses import dataclass, field
@@ -10,6 +9,7 @@ from datetime import datetime
 from pathlib import Path
 
 from coach import __version__
+from coach.capture.clock import steady_s
 from coach.desktop.patient.coaching import Outcome
 from coach.domain.agenda import AgendaItem
 from coach.domain.fault import Fault
@@ -66,7 +66,7 @@ class Sitting:
             folders.journals, opening_entry(plan, source, estimator.model_sha256, field_of_view_deg)
         )
         if started_s is None:
-            started_s = time.monotonic() if source.kind == "camera" else 0.0
+            started_s = steady_s() if source.kind == "camera" else 0.0
         self._now_s = started_s
         self._pipeline = Pipeline(plan, estimator, self._keep, started_s, field_of_view_deg, items)
 

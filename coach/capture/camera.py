@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 import threading
-import time
 from collections.abc import Callable, Iterator
 from typing import Literal
 
+from coach.capture.clock import steady_s
 from coach.capture.devices import CameraDevice, Picture
+from coach.capture.picture import PictureTrouble, picture_trouble
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 
 FAILED_GRABS_IN_A_ROW = 15
 """So many and the camera is gone; a loose plug or a mode change costs two or three."""
 _PAUSE_AFTER_FAILURE_S = 0.05
+_PAUSE_AFTER_REPEAT_S = 0.005
 SILENCE_S = 5.0
 """So long without a picture and the camera is gone."""
 _MIN_STEP_S = 1e-4  # the monotonic clock of some systems stands still for up to 16 ms
@@ -24,8 +26,9 @@ class Camera:
 
     A thread of its own takes every picture and keeps the newest; one that nobody took in time
     is replaced and counted in ``frames_lost``. ``Frame.index`` counts the pictures taken, so a
-    lost one leaves a gap. ``time_s`` is ``time.monotonic()`` at the moment the picture arrived,
-    before it is decoded. Iterate in one thread; ``close`` may be called from any.
+    lost one leaves a gap. ``time_s`` is ``steady_s()`` at the moment the picture arrived,
+    before it is decoded. A picture that repeats the one before is left out, so that a frozen
+    camera leaves a gap. Iterate in one thread; ``close`` may be called from any.
     """
 
     kind: Literal["camera"] = "camera"
@@ -36,7 +39,7 @@ class Camera:
         name: str,
         device: CameraDevice,
         *,
-        clock: Callable[[], float] = time.monotonic,
+        clock: Callable[[], float] = steady_s,
         silence_s: float = SILENCE_S,
     ) -> None:
         """Start taking pictures; ``name`` is what messages call the camera."""
@@ -99,6 +102,7 @@ class Camera:
 
     def _run(self) -> None:
         failed = 0
+        before: Picture | None = None
         try:
             while not self._stop.is_set() and failed < FAILED_GRABS_IN_A_ROW:
                 taken = self._device.grab()
@@ -107,8 +111,10 @@ class Camera:
                 if picture is None:
                     failed += 1
                     self._stop.wait(_PAUSE_AFTER_FAILURE_S)
+                elif picture_trouble(before, picture) is PictureTrouble.FROZEN:
+                    self._stop.wait(_PAUSE_AFTER_REPEAT_S)
                 else:
-                    failed = 0
+                    failed, before = 0, picture
                     self._put(picture, now_s)
         finally:
             self._device.release()

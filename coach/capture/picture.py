@@ -25,8 +25,8 @@ class PictureTrouble(StrEnum):
 def picture_trouble(previous: Picture | None, now: Picture) -> PictureTrouble | None:
     """Judge a picture, (height, width, 3), 0-255, and the one before.
 
-    One frozen picture means little (some drivers repeat one to keep their rate); a second of
-    them is a camera that stands. A sensor's noise keeps true pictures apart. Looks at every
+    Some drivers repeat a picture to keep their rate, some go on repeating it when the camera has
+    frozen: neither is news. A sensor's noise keeps true pictures apart. Looks at every
     eighth pixel; the limits of black are for a covered lens, from common practice.
     """
     seen = now[::_STRIDE, ::_STRIDE]

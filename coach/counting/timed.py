@@ -1,7 +1,9 @@
 """Holds that are timed without looking at the arm: a lead to get into place, then hold and rest.
 
-The clock is that of the frames. A gap between two steps of more than ``GAP_S`` (a laptop that
-slept, a camera that went away) is not counted as held.
+The clock is that of the frames, and nobody is heard or watched in a gap between two of them: a
+laptop that slept, a camera that stood still. Up to ``GAP_S`` a hold runs on through it; a longer
+one breaks the hold, which ends as LOST where the gap began and is done again. A wait goes on by the
+clock, and where it was over in the gap a new lead begins: no hold begins unannounced.
 """
 
 from __future__ import annotations
@@ -22,6 +24,7 @@ LEAD_S = 8.0
 LEAST_REST_S = 4.0
 """Even where the plan asks for no rest, the next hold is announced and begun anew."""
 GAP_S = 2.0
+"""In that no stretch is let go and taken up again. Our choice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,15 +67,19 @@ def advance(state: Timed, time_s: float) -> tuple[Timed, tuple[ProgressEvent, ..
     if step_s < 0 or state.done >= state.repetitions:
         return state, ()
     state = replace(state, time_s=time_s)
-    if step_s > GAP_S:
-        return state, ()
     if state.wait_s is not None:
         left_s = state.wait_s - step_s
+        if left_s <= 0 and step_s > GAP_S:
+            left_s = LEAD_S
         if left_s > 0:
             return replace(state, wait_s=left_s), ()
         start_s = time_s + left_s
         state = replace(state, wait_s=None, start_s=start_s, held_s=-left_s)
         return state, (HoldStarted(time_s, start_s),)
+    if step_s > GAP_S:
+        broken = _ended(state, before_s, EndedBecause.LOST)
+        state = replace(state, wait_s=LEAD_S, held_s=0.0, ended=state.ended + 1)
+        return state, (TimedHoldEnded(time_s, broken),)
     state = replace(state, held_s=state.held_s + step_s)
     if state.held_s < state.hold_s:
         return state, ()

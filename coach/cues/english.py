@@ -102,6 +102,11 @@ ENGLISH: dict[str, tuple[str, str]] = {
         "I lost sight of your arm, so this hold has ended. Try again when you are ready.",
         "Lost sight: hold ended, try again",
     ),
+    "broken-hold": (
+        "The laptop stood still for a while, so this hold does not count. Get into place again: I "
+        "begin to count in a few seconds.",
+        "Laptop stood still: hold again soon",
+    ),
     "sight.lost": ("The clock is waiting. I cannot measure right now.", "Clock is waiting"),
     "sight.found": ("The clock runs again. Keep holding.", "Clock runs: keep holding"),
     "ease-off": (

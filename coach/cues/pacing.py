@@ -123,7 +123,7 @@ def _overtakes(newer: Cue, older: Cue) -> bool:
 
 
 _CHANGES_SCENE: Final = frozenset(
-    {"hold", "rest", "let-go", "let-go-short", "lost-hold", "sight.found"}
+    {"hold", "rest", "let-go", "let-go-short", "lost-hold", "broken-hold", "sight.found"}
 )
 
 

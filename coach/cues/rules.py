@@ -188,7 +188,8 @@ def _ended(
             key = "let-go" if held_s >= 2 else "let-go-short"
             return [_cue(state, now_s, 4.0, Urgency.NORMAL, key, held_s=held_s)]
         case EndedBecause.LOST:
-            return [_cue(state, now_s, 4.0, Urgency.NORMAL, "lost-hold")]
+            key = "broken-hold" if _timed(happening) else "lost-hold"
+            return [_cue(state, now_s, 4.0, Urgency.NORMAL, key)]
         case EndedBecause.STOPPED | EndedBecause.INPUT_ENDED:
             return []
         case _:

@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 class Frame:
     """One upright, unmirrored picture.
 
-    ``time_s`` are monotonic seconds: of capture for a camera, of the container for a file.
+    ``time_s`` are seconds that only go up: of capture for a camera, of the container for a file.
     ``image_rgb`` has shape (height, width, 3), RGB order, and must not be written to.
     """
 

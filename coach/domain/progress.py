@@ -33,7 +33,7 @@ class EndedBecause(StrEnum):
     LET_GO = "let-go"
     """The arm left its end range (before the asked seconds, or where none were asked)."""
     LOST = "lost"
-    """The arm was out of sight too long."""
+    """The arm was out of sight, or the camera or laptop stood still, for too long."""
     STOPPED = "stopped"
     """The person paused or stopped the exercise."""
     INPUT_ENDED = "input-ended"

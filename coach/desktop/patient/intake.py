@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import threading
-import time
 import traceback
 from collections import deque
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from typing import Literal, Protocol
 
+from coach.capture.clock import steady_s
 from coach.desktop.patient.coaching import OpenSource
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
@@ -180,7 +180,7 @@ class Intake:
 
     def now_s(self) -> float | None:
         """Give the present on the clock of the frames' stamps, None before the first frame."""
-        return None if self._ahead_s is None else time.monotonic() - self._ahead_s
+        return None if self._ahead_s is None else steady_s() - self._ahead_s
 
     def stop(self, wait_s: float = 5.0) -> bool:
         """End the thread and say whether it has ended; a hanging driver may keep it."""
@@ -218,7 +218,7 @@ class Intake:
                 arrived = frame if live else self._paced(frame)
                 if self._stopping.is_set():
                     return
-                ahead_s = time.monotonic() - arrived.time_s
+                ahead_s = steady_s() - arrived.time_s
                 if live and self._ahead_s is not None:
                     ahead_s = min(ahead_s, self._ahead_s)
                 self._ahead_s = ahead_s
@@ -241,10 +241,10 @@ class Intake:
                 if self._stopping.is_set():
                     return frame
                 if self._still is not None:
-                    present_s = time.monotonic() - self._ahead_s
+                    present_s = steady_s() - self._ahead_s
                     self._box.put(replace(self._still, time_s=present_s))
                     self._ready()
-            self._stood_s = time.monotonic() - self._ahead_s - frame.time_s
+            self._stood_s = steady_s() - self._ahead_s - frame.time_s
         due_s = frame.time_s + self._stood_s
-        self._stopping.wait(max(0.0, due_s - (time.monotonic() - self._ahead_s)))
+        self._stopping.wait(max(0.0, due_s - (steady_s() - self._ahead_s)))
         return replace(frame, time_s=due_s) if self._stood_s else frame
