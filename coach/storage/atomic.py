@@ -39,9 +39,16 @@ def write_bytes(path: Path, data: bytes, *, overwrite: bool = True) -> None:
 
 
 def make_folder(path: Path) -> None:
-    """Make a folder that only its owner can look into, with those above it, if it is missing."""
+    """Make a folder that only its owner can look into, with those above it, if it is missing.
+
+    A power failure may take a folder whose name was not forced, with all that was forced in it.
+    """
     try:
-        path.mkdir(mode=0o700, parents=True, exist_ok=True)
+        missing = [each for each in (path, *path.parents) if not each.exists()]
+        for each in reversed(missing):
+            each.mkdir(mode=0o700, exist_ok=True)
+            sync_folder(each.parent)
+        path.mkdir(mode=0o700, exist_ok=True)
     except OSError as error:
         raise disk_fault(error, path, "made") from error
 

@@ -67,7 +67,9 @@ class Journal:
     Trouble with the disk raises one ``Fault`` when it begins; from then on lines wait in memory,
     every later ``append`` tries again, and nothing more is raised until the disk has worked again
     in between. ``fault`` says whether there is trouble now. Forcing runs beside the caller, which
-    never waits for the disk.
+    never waits for the disk. Where forcing fails, everything since it last worked is written again
+    in its place: a system may have given up what it could not force, and call the next try a
+    success (Rebello et al. 2020, Can applications recover from fsync failures?, USENIX ATC).
     """
 
     def __init__(self, path: Path, opened: SessionOpened, policy: SyncPolicy | None = None) -> None:
@@ -76,15 +78,16 @@ class Journal:
         self.fault: Fault | None = None
         self._policy = policy or SyncPolicy()
         self._waiting: list[bytes] = []
-        self._good_bytes = 0
+        self._unforced: list[bytes] = []
+        self._good_bytes = self._forced_bytes = 0
         self._synced_s = 0.0
-        self._sync: Future[None] | None = None
+        self._sync: Future[int] | None = None
         self._sync_wanted = False
         first = journal_line(opened)
         if read_lines(first, path.name).skipped_lines:
             raise ValueError(f"a journal that could not be read again: {opened}")
         make_folder(path.parent)
-        flags = os.O_RDWR | os.O_CREAT | os.O_EXCL | os.O_APPEND | getattr(os, "O_BINARY", 0)
+        flags = os.O_RDWR | os.O_CREAT | os.O_EXCL | getattr(os, "O_BINARY", 0)
         try:
             self._descriptor = os.open(path, flags, 0o600)
         except OSError as error:
@@ -100,7 +103,7 @@ class Journal:
             with contextlib.suppress(OSError):
                 path.unlink()
             raise disk_fault(error, path, "begun") from error
-        self._good_bytes = os.fstat(self._descriptor).st_size
+        self._good_bytes = self._forced_bytes = len(first)
 
     def append(self, entry: Entry) -> None:
         """Add an entry."""
@@ -114,7 +117,7 @@ class Journal:
             self._write_waiting()
             if self._sync_wanted and self._sync is None:
                 self._sync_wanted, self._synced_s = False, time_s
-                self._sync = self._thread.submit(os.fsync, self._descriptor)
+                self._sync = self._thread.submit(self._force, self._good_bytes)
         except OSError as error:
             self.fault = disk_fault(error, self.path, "written")
             if not had_fault:
@@ -141,18 +144,31 @@ class Journal:
                 os.close(self._descriptor)
             self._descriptor = -1
 
+    def _force(self, up_to: int) -> int:
+        os.fsync(self._descriptor)
+        return up_to
+
     def _collect_sync(self) -> None:
-        if self._sync is not None and self._sync.done():
-            done, self._sync = self._sync, None
-            done.result()
+        if self._sync is None or not self._sync.done():
+            return
+        done, self._sync = self._sync, None
+        try:
+            forced = done.result()
+        except OSError:
+            self._waiting[:0] = self._unforced
+            self._good_bytes, self._sync_wanted = self._forced_bytes, True
+            self._unforced.clear()
+            raise
+        while self._unforced and self._forced_bytes < forced:
+            self._forced_bytes += len(self._unforced.pop(0))
 
     def _write_waiting(self) -> None:
+        # From the last whole line on, over one that a full disk cut in two.
         data = b"".join(self._waiting)
-        # A line that a full disk cut in two would hide all that follow.
-        if os.fstat(self._descriptor).st_size != self._good_bytes:
-            os.ftruncate(self._descriptor, self._good_bytes)
+        os.lseek(self._descriptor, self._good_bytes, os.SEEK_SET)
         write_all(self._descriptor, data)
         self._good_bytes += len(data)
+        self._unforced += self._waiting
         self._waiting.clear()
 
 

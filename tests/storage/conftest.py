@@ -9,7 +9,7 @@ import sqlite3
 import subprocess
 import tempfile
 from collections.abc import Callable, Iterator
-from contextlib import closing
+from contextlib import closing, contextmanager
 from dataclasses import dataclass, field
 from itertools import count
 from pathlib import Path
@@ -80,6 +80,13 @@ def _unprivileged() -> dict[str, Any]:
 @pytest.fixture(scope="session")
 def new_database() -> Iterator[Callable[[], str]]:
     """Makes an empty database on a server of its own, and gives its URL."""
+    with database_server() as make:
+        yield make
+
+
+@contextmanager
+def database_server() -> Iterator[Callable[[], str]]:
+    """Run a server of its own; gives what makes an empty database on it and gives its URL."""
     binaries = _binaries()
     if binaries is None:
         pytest.skip("no PostgreSQL server on this machine: apt-get install postgresql")

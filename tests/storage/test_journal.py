@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import errno
-import importlib.util
 import os
 import stat
 import subprocess
 import sys
 from collections.abc import Callable, Iterator
 from pathlib import Path
-from types import ModuleType
 
 import pytest
 
@@ -32,28 +30,16 @@ from coach.storage.journal import Journal, journal_line, read_lines
 from coach.storage.keeper import SessionKeeper
 from coach.storage.recovery import recover
 from coach.storage.session_file import read_session
+from tests.storage import journaled
 
-
-def _child() -> ModuleType:
-    spec = importlib.util.spec_from_file_location(
-        "child_journaling", Path(__file__).parent / "child_journaling.py"
-    )
-    assert spec is not None
-    assert spec.loader is not None
-    module = importlib.util.module_from_spec(spec)
-    spec.loader.exec_module(module)
-    return module
-
-
-child = _child()
 GOLDEN = Path(__file__).parents[1] / "documents" / "golden"
-OPENED: SessionOpened = child.opened("ab" * 16)
+OPENED: SessionOpened = journaled.opened("ab" * 16)
 ENTRIES: list[Entry] = [
     OPENED,
     ExerciseStarted(time_s=1.0, planned_index=0, view="side"),  # type: ignore[arg-type]
-    *child.repetition_entries(1)[-3:],
-    *child.repetition_entries(2)[-3:],
-    *child.ending(),
+    *journaled.repetition_entries(1)[-3:],
+    *journaled.repetition_entries(2)[-3:],
+    *journaled.ending(),
 ]
 ENTRIES = list(read_lines(b"".join(map(journal_line, ENTRIES)), "made").entries)
 LINES = [journal_line(entry) for entry in ENTRIES]
@@ -437,7 +423,7 @@ def test_on_a_disk_that_is_really_full_everything_survives(tiny_disk: Path, tmp_
     told = []
     for number in range(1, 31):
         try:
-            keeper.keep(child.repetition_entries(number))
+            keeper.keep(journaled.repetition_entries(number))
         except Fault as fault:
             told.append(str(fault))
     assert len(told) == 1

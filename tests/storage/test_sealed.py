@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import importlib.util
 import io
 import stat
 import sys
@@ -34,29 +33,22 @@ from coach.storage.sealed import (
 from coach.storage.session_file import read_session
 from coach.storage.store import ImportOutcome, Store
 from coach.storage.store_import import import_paths, session_files
-
-_spec = importlib.util.spec_from_file_location(
-    "child_journaling", Path(__file__).parent / "child_journaling.py"
-)
-assert _spec is not None
-assert _spec.loader is not None
-child = importlib.util.module_from_spec(_spec)
-_spec.loader.exec_module(child)
+from tests.storage import journaled
 
 KEY = pyrage.x25519.Identity.generate()
 PRACTICE = PracticeIdentity(str(KEY.to_public()), KEY)
 OTHER = pyrage.x25519.Identity.generate()
 CODE, SESSION_ID = "INVENTED", "c0ffee" + "ab" * 13
-_opened = child.opened(SESSION_ID)
+_opened = journaled.opened(SESSION_ID)
 OPENED = msgspec.structs.replace(
     _opened, plan=msgspec.structs.replace(_opened.plan, practice_key=PRACTICE.public_key)
 )
 ENTRIES: list[Entry] = [
     OPENED,
     ExerciseStarted(time_s=1.0, planned_index=0, view="side"),  # type: ignore[arg-type]
-    *child.repetition_entries(1),
-    *child.repetition_entries(2),
-    *child.ending(),
+    *journaled.repetition_entries(1),
+    *journaled.repetition_entries(2),
+    *journaled.ending(),
 ]
 SESSION = assemble(ENTRIES)
 LEAKS = [

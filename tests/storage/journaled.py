@@ -1,15 +1,8 @@
-"""Run by test_kill.py: journals a sitting as fast as it can, and says what it has finished.
-
-Arguments: journals folder, sessions folder, session id. Each repetition's number is printed once
-its entry was handed over; after the last one the session file is written.
-"""
+"""The entries of a sitting that nobody did: many holds, a second of rows at a time."""
 
 from __future__ import annotations
 
-import sys
-from pathlib import Path
-
-from coach.domain.movement import Movement, Side, View
+from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import Camera, SessionEnd, Software
@@ -17,13 +10,11 @@ from coach.session.entries import (
     CameraCounts,
     Entry,
     ExerciseEnded,
-    ExerciseStarted,
     ReadingRows,
     RepetitionDone,
     SessionEnded,
     SessionOpened,
 )
-from coach.storage.keeper import SessionKeeper
 
 REPETITIONS = 60
 PLANNED = PlannedExercise(movement=Movement.FLEXION, side=Side.LEFT, hold_s=1, repetitions=30)
@@ -69,21 +60,3 @@ def ending() -> list[Entry]:
         ExerciseEnded(time_s=time_s, planned_index=0, ended_because=SessionEnd.COMPLETED),
         SessionEnded(time_s=time_s, ended_because=SessionEnd.COMPLETED),
     ]
-
-
-def main() -> None:
-    journals, sessions, session_id = Path(sys.argv[1]), Path(sys.argv[2]), sys.argv[3]
-    keeper = SessionKeeper(journals, opened(session_id))
-    keeper.keep([ExerciseStarted(time_s=1.0, planned_index=0, view=View.SIDE)])
-    print("begun", flush=True)
-    for number in range(1, REPETITIONS + 1):
-        keeper.keep(repetition_entries(number))
-        print(number, flush=True)
-    keeper.keep(ending())
-    print("finishing", flush=True)
-    keeper.finish(sessions)
-    print("finished", flush=True)
-
-
-if __name__ == "__main__":
-    main()
