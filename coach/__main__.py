@@ -106,17 +106,12 @@ def _parser() -> argparse.ArgumentParser:
 
     review = commands.add_parser("review", help="the therapist's window")
     review.add_argument("files", nargs="*", type=Path, help="session files or folders to import")
-    review.add_argument(
-        "--store",
-        type=_store_place,
-        metavar="FILE or URL",
-        help="where imported sessions are kept: a file, or postgresql://user@host/database",
-    )
+    _add_store(review)
 
     export = commands.add_parser(
         "export", help="a patient's record for another system: FHIR, table or note"
     )
-    export.add_argument("--store", type=Path, help="where imported sessions are kept")
+    _add_store(export)
     export.add_argument("--patient", required=True, metavar="CODE", help="as in the plan")
     export.add_argument("--kind", type=_one_of(Kind), required=True, metavar=_names(Kind))
     export.add_argument("--out", type=Path, required=True, metavar="FILE")
@@ -192,8 +187,13 @@ def _parser() -> argparse.ArgumentParser:
     return parser
 
 
-def _store_place(text: str) -> Path | str:
-    return text if "://" in text else Path(text)
+def _add_store(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--store",
+        type=lambda text: text if "://" in text else Path(text),
+        metavar="FILE or URL",
+        help="where imported sessions are kept: a file, or postgresql://user@host/database",
+    )
 
 
 def _field_of_view(text: str) -> float:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
@@ -15,37 +16,57 @@ from coach.exchange.fhir import bundle_bytes
 from coach.exchange.kind import Kind
 from coach.exchange.note import visit_note
 from coach.exchange.table import holds_table
+from coach.review.wording import counted, day
 from coach.storage.atomic import write_bytes
 from coach.storage.folders import store_path
 from coach.storage.store import Store
+from coach.storage.store_doubts import Decision, Doubt
 from coach.storage.store_lock import is_locked
 
 _MOST_NAMED = 5
 
 
-def run_export(store_file: Path | None, patient_code: str, kind: Kind, out: Path) -> int:
-    """Write one patient's record to ``out``; an existing file is replaced, the store never."""
-    place = store_file or store_path()
-    if not place.is_file():
-        raise Fault(f"There is no store at '{place}'; import session files with 'coach review'.")
-    if out.exists() and out.samefile(place):
-        raise Fault(f"'{out}' is the store itself; choose another name for the export.")
-    store = Store(place, asked(f"the locked store {place}") if is_locked(place) else None)
+def run_export(place: Path | str | None, patient_code: str, kind: Kind, out: Path) -> int:
+    """Write one patient's record to ``out``; an existing file is replaced, the store never.
+
+    ``place`` is the store's file, or the URL of its database. Sessions that were left out as
+    somebody else's are not in it; they are told, and those about which nothing was decided yet.
+    """
+    place = place or store_path()
+    if isinstance(place, Path):
+        if not place.is_file():
+            raise Fault(f"There is no store at '{place}'; import files with 'coach review'.")
+        if out.exists() and out.samefile(place):
+            raise Fault(f"'{out}' is the store itself; choose another name for the export.")
+    locked = isinstance(place, Path) and is_locked(place)
+    store = Store(place, asked(f"the locked store {place}") if locked else None)
     try:
         documents = store.sessions_of(patient_code)
+        doubts = store.doubts((Decision.OPEN, Decision.LEFT_OUT))
         known = [entry.code for entry in store.patients()]
     finally:
         store.close()
+    doubts = tuple(d for d in doubts if d.code == patient_code)
+    if not documents and doubts:
+        raise Fault(f"Every session of {patient_code} was left out: decide anew in 'coach review'.")
     if not documents:
         named = ", ".join(known[:_MOST_NAMED]) or "nobody yet"
         more = ", ..." if len(known) > _MOST_NAMED else ""
         raise Fault(
-            f"There is no patient '{patient_code}' in the store at '{place}'; it knows "
+            f"There is no patient '{patient_code}' in the store at '{store.name}'; it knows "
             f"{named}{more}: correct the code."
         )
     write_bytes(out, exported(documents, kind, datetime.now().astimezone()))
-    print(f"{out}: {len(documents)} session{'s' if len(documents) > 1 else ''} of {patient_code}")
+    print(f"{out}: {counted(len(documents), 'session')} of {patient_code}")
+    for doubt in doubts:
+        print(f"{day(doubt.started_at.date())}, {_done(doubt)}: {doubt.sentence}", file=sys.stderr)
     return 0
+
+
+def _done(doubt: Doubt) -> str:
+    if doubt.decision is Decision.LEFT_OUT:
+        return "left out"
+    return "taken, though the doubt is not decided"
 
 
 def exported(documents: Sequence[SessionDocument], kind: Kind, now: datetime) -> bytes:

@@ -9,6 +9,7 @@ from sqlalchemy import select
 
 from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, Unit
+from coach.review.holds import FEIGNING
 from coach.storage.store_database import Database
 from coach.storage.store_doubts import COUNTED
 from coach.storage.store_rows import utc_text
@@ -49,7 +50,8 @@ class Cohort(Database):
     ) -> tuple[CohortHold, ...]:
         """Give every patient's holds of a movement, by code and in the order they were done.
 
-        ``since`` and ``until`` bound when the session began and have a zone.
+        Without those that the trunk feigned, as in a patient's own history. ``since`` and
+        ``until`` bound when the session began and have a zone.
         """
         s, e, r = sessions.c, exercises.c, repetitions.c
         query = (
@@ -71,7 +73,7 @@ class Cohort(Database):
             query = query.where(s.started_utc < utc_text(until))
         with self._read() as connection:
             rows = connection.execute(query).all()
-        return tuple(
+        holds = (
             CohortHold(
                 row.code,
                 row.id,
@@ -89,3 +91,4 @@ class Cohort(Database):
             )
             for row in rows
         )
+        return tuple(hold for hold in holds if FEIGNING.isdisjoint(hold.faults))

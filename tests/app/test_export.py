@@ -5,33 +5,41 @@ from __future__ import annotations
 import csv
 import io
 import json
+from datetime import date
 from pathlib import Path
 
+import msgspec
 import pytest
 from fhir.resources.R4B.bundle import Bundle
 
 from coach.__main__ import main
+from coach.domain.movement import Side
+from coach.domain.practice import IssuedPlan
 from coach.storage.store import Store
+from coach.storage.store_doubts import Decision
+from tests.exchange.records import full_session
 from tests.review.conftest import make_session, session_file
 
 
 @pytest.fixture
 def store(tmp_path: Path) -> Path:
     place = tmp_path / "store.sqlite"
-    opened = Store(place)
-    first = make_session(0, (80.0, 84.0), code="SH-017")
-    documents = [first, make_session(1, (-12.0,)), make_session(code="SH-2")]
-    for document in documents:
-        opened.import_session(document, session_file(document), "visit.zip")
-    assert {entry.code: entry.sessions for entry in opened.patients()} == {"SH-017": 2, "SH-2": 1}
-    opened.close()
+    fill(place)
     return place
 
 
-def export(store: Path, kind: str, out: Path, patient: str = "SH-017") -> int:
-    return main(
-        ["export", "--store", str(store), "--patient", patient, "--kind", kind, "--out", str(out)]
-    )
+def fill(place: Path | str) -> None:
+    """Two sittings of one patient, with all that a session can hold, and one of another."""
+    opened = Store(place)
+    for document in [full_session(0), full_session(1), make_session(code="SH-2")]:
+        opened.import_session(document, session_file(document), "visit.zip")
+    assert {entry.code: entry.sessions for entry in opened.patients()} == {"SH-017": 2, "SH-2": 1}
+    opened.close()
+
+
+def export(store: Path | str, kind: str, out: Path, patient: str = "SH-017") -> int:
+    asked = ["--store", str(store), "--patient", patient, "--kind", kind, "--out", str(out)]
+    return main(["export", *asked])
 
 
 def test_the_three_kinds_hold_this_patient_only(store: Path, tmp_path: Path) -> None:
@@ -46,10 +54,11 @@ def test_the_three_kinds_hold_this_patient_only(store: Path, tmp_path: Path) -> 
     assert "SH-2" not in texts
     rows = list(csv.DictReader(io.StringIO(paths["csv"].read_bytes().decode("utf-8-sig"))))
     assert {r["patient"] for r in rows} == {"SH-017"}
-    assert [r["value"] for r in rows] == ["80.0", "84.0", "-12.0"]
+    assert [r["value"] for r in rows] == ["-12.0", "-9.5", "", "0.6"] * 2
+    assert [r["kind"] for r in rows] == ["measured", "measured", "timed", "measured"] * 2
     note = paths["note"].read_text("utf-8")
     assert "Patient: SH-017" in note
-    assert "1. Flexion, left: hold 20 s, 3 times" in note
+    assert "1. External rotation at side, left: hold 20 s, 3 times" in note
 
 
 def test_what_cannot_be_exported_is_said_in_a_sentence(
@@ -66,6 +75,43 @@ def test_what_cannot_be_exported_is_said_in_a_sentence(
     assert export(store, "csv", tmp_path / "missing" / "out.csv") == 1
     assert "missing" in capsys.readouterr().err
     assert not out.exists()
+
+
+def test_a_doubtful_session_is_told_and_left_out_where_that_was_decided(
+    store: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """One of the right arm, where the plan that was issued is for the left."""
+    opened = Store(store)
+    opened.add(
+        IssuedPlan(
+            code="SH-017",
+            revision=1,
+            issued_on=date(2026, 1, 2),
+            side=Side.LEFT,
+            plan=msgspec.json.encode(
+                msgspec.structs.replace(full_session().plan, side=Side.LEFT)
+            ).decode(),
+        )
+    )
+    other = make_session(5, (71.0,), code="SH-017", side=Side.RIGHT)
+    opened.import_session(other, session_file(other), "visit.zip")
+    opened.close()
+    out = tmp_path / "out.csv"
+    assert export(store, "csv", out) == 0
+    said = capsys.readouterr()
+    assert "3 sessions" in said.out
+    told = "10 Jan 2026, taken, though the doubt is not decided: The session is of the other side"
+    assert told in said.err
+    assert b"71.0" in out.read_bytes()
+    opened = Store(store)
+    (doubt,) = opened.doubts()
+    opened.decide(doubt, Decision.LEFT_OUT)
+    opened.close()
+    assert export(store, "csv", out) == 0
+    said = capsys.readouterr()
+    assert "2 sessions" in said.out
+    assert "10 Jan 2026, left out: The session is of the other side" in said.err
+    assert b"71.0" not in out.read_bytes()
 
 
 def test_the_store_is_never_written_over(store: Path, capsys: pytest.CaptureFixture[str]) -> None:

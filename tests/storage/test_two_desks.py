@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import os
 import subprocess
 import sys
@@ -12,6 +13,7 @@ from types import ModuleType
 import msgspec
 import pytest
 
+from coach.__main__ import main
 from coach.domain.fault import Fault
 from coach.domain.practice import Person
 from coach.storage.store import Store
@@ -115,6 +117,20 @@ def test_what_one_desk_takes_in_the_other_shows_when_it_looks(
     assert other.person("SH-017") == store.person("SH-017")
     other.change(msgspec.structs.replace(other.person("SH-017"), name="Ada Invented"))
     assert store.person("SH-017").name == "Ada Invented"
+
+
+def test_a_record_is_exported_from_where_the_desks_keep_it(
+    store: Store, place: Place, invented: ModuleType, tmp_path: Path
+) -> None:
+    document = invented.make_session(values=(-12.0, 84.0))
+    store.import_session(document, b"x", "a.zip")
+    out = tmp_path / "out.csv"
+    asked = ["export", "--store", str(place.target), "--patient", "SH-017", "--kind", "csv"]
+    assert main([*asked, "--out", str(out)]) == 0
+    assert [row["value"] for row in csv.DictReader(out.open(encoding="utf-8-sig"))] == [
+        "-12.0",
+        "84.0",
+    ]
 
 
 @pytest.mark.parametrize(
