@@ -5,9 +5,9 @@ from __future__ import annotations
 from typing import Final, assert_never
 
 from coach.cues.happening import Happening
+from coach.cues.language import FALLBACK
 from coach.cues.pacing import estimate_s
 from coach.cues.wording import (
-    FALLBACK,
     Sentence,
     dose_sentence,
     instructed,

@@ -13,9 +13,10 @@ from typing import Final, assert_never
 from coach.catalogue import safety
 from coach.cues.corrections import Corrections, watch_doubt, watch_speed, watch_target
 from coach.cues.happening import Happening
+from coach.cues.language import FALLBACK
 from coach.cues.marks import Mark, hold_marks, marks_ahead
 from coach.cues.opening import STAGE_FRESH_S, opening_cues
-from coach.cues.wording import FALLBACK, doubt_sentence, form_sentence, sentence
+from coach.cues.wording import doubt_sentence, form_sentence, sentence
 from coach.domain.cue import Cue, Urgency
 from coach.domain.moment import Asked, Stage
 from coach.domain.progress import (

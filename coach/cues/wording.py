@@ -7,20 +7,15 @@ so that a translation is one more table.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Final
 
 from coach.catalogue import catalogue
-from coach.cues.english import ENGLISH
+from coach.cues.language import FALLBACK, languages, spoken_in
 from coach.domain.cue import Cue, Urgency
 from coach.domain.exercise import Telling
 from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PlannedExercise
 from coach.domain.reading import Doubt
-
-FALLBACK: Final = "en"
-TABLES: Final[dict[str, dict[str, tuple[str, str]]]] = {FALLBACK: ENGLISH}
-"""Language, then key, then (spoken, caption)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,8 +32,11 @@ class Sentence:
 
 def sentence(key: str, language: str = FALLBACK, **numbers: float) -> Sentence:
     """Look up a sentence and fill in its numbers; a missing translation falls back to English."""
-    spoken, caption = TABLES.get(language, {}).get(key) or TABLES[FALLBACK][key]
-    shown = {name: f"{number:g}" for name, number in numbers.items()}
+    chosen = spoken_in(language)
+    if key not in chosen.sentences:
+        chosen = spoken_in(FALLBACK)
+    spoken, caption = chosen.sentences[key]
+    shown = {name: chosen.written(number) for name, number in numbers.items()}
     return Sentence(spoken.format_map(shown), caption.format_map(shown))
 
 
@@ -91,7 +89,7 @@ def instructed(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
 def form_sentence(fault: FormFault, position: Position, language: str = FALLBACK) -> Sentence:
     """Say what is wrong with the form, and what to do about it."""
     lying = f"form.{fault.value}.lying"
-    if position.lying and lying in TABLES[FALLBACK]:
+    if position.lying and lying in languages()[FALLBACK].sentences:
         return sentence(lying, language)
     return sentence(f"form.{fault.value}", language)
 
@@ -106,6 +104,6 @@ def dose_sentence(planned: PlannedExercise, language: str = FALLBACK) -> Sentenc
 def _chosen(key: str, position: str, side: Side) -> str:
     """Choose the sentence for this position and side, or the nearest there is to it."""
     for chosen in (f"{key}.{position}.{side}", f"{key}.{position}", f"{key}.{side}"):
-        if chosen in TABLES[FALLBACK]:
+        if chosen in languages()[FALLBACK].sentences:
             return chosen
     return key

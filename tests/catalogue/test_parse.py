@@ -119,7 +119,7 @@ REFUSED: dict[str, tuple[Callable[[], dict[str, bytes]], str, str]] = {
         "a name in doses: invalid enum value 'huge'",
     ),
     "no English": (
-        lambda: changed(MEASURED, "[telling.en]", "[telling.de]"),
+        lambda: changed(MEASURED, "[telling.en]", "[telling.fr]"),
         MEASURED,
         "telling.en, the words in English, is missing",
     ),

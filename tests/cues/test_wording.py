@@ -3,7 +3,7 @@ import string
 
 import pytest
 
-from coach.cues.english import ENGLISH
+from coach.cues.language import languages
 from coach.cues.wording import (
     dose_sentence,
     doubt_sentence,
@@ -75,9 +75,13 @@ def test_what_is_said_fits_how_one_stands_sits_or_lies(
             assert not re.search(r"\b([Ss]tep|[Ss]tand|[Ss]it)\b", place + do + doubts)
 
 
-@pytest.mark.parametrize("key", ENGLISH)
-def test_each_sentence_is_whole_once_its_numbers_are_in(key: str) -> None:
-    said = sentence(key, **NUMBERS)
+ENGLISH = languages()["en"].sentences
+EVERY = [(code, key) for code, language in languages().items() for key in language.sentences]
+
+
+@pytest.mark.parametrize(("language", "key"), EVERY)
+def test_each_sentence_is_whole_once_its_numbers_are_in(language: str, key: str) -> None:
+    said = sentence(key, language, **NUMBERS)
     for text in (said.spoken, said.caption):
         assert not re.search(r"[{}_]", text)
         assert text[0].isupper() or text[0].isdigit()
@@ -85,12 +89,13 @@ def test_each_sentence_is_whole_once_its_numbers_are_in(key: str) -> None:
     assert len(said.caption) <= 64, "does not fit one line of the window"
 
 
-@pytest.mark.parametrize("key", ENGLISH)
-def test_spoken_sentences_are_short_and_plain(key: str) -> None:
-    for part in re.split(r"[.?:]", sentence(key, **NUMBERS).spoken):
+@pytest.mark.parametrize(("language", "key"), EVERY)
+def test_spoken_sentences_are_short_and_plain(language: str, key: str) -> None:
+    said = sentence(key, language, **NUMBERS).spoken
+    for part in re.split(r"[.?:]", said):
         assert len(part.split()) <= 26
-    for letter in sentence(key, **NUMBERS).spoken:
-        assert letter in string.ascii_letters + string.digits + " .,:?'"
+    for letter in said:
+        assert letter.isalpha() or letter in string.digits + " .,:?'"
 
 
 @pytest.mark.parametrize("key", [key for key in ENGLISH if key.endswith(".left")])
@@ -119,6 +124,11 @@ def test_the_dose_is_said_in_right_grammar(repetitions: int, hold_s: float, said
         movement=Movement.FLEXION, side=Side.LEFT, hold_s=hold_s, repetitions=repetitions
     )
     assert dose_sentence(planned).spoken == said
+
+
+def test_a_number_is_written_as_people_of_the_language_do() -> None:
+    planned = PlannedExercise(movement=Movement.FLEXION, side=Side.LEFT, hold_s=7.5, repetitions=1)
+    assert "7,5 Sekunden" in dose_sentence(planned, "de").spoken
 
 
 def test_a_language_without_a_table_falls_back_to_english() -> None:

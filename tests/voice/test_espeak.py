@@ -3,7 +3,7 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from coach.cues.english import ENGLISH
+from coach.cues.language import languages
 from coach.domain.fault import Fault
 from coach.voice.espeak import LONGEST, Voice, plain_text
 from coach.voice.library import Library
@@ -20,17 +20,25 @@ NUMBERS = {
 }
 
 
+EVERY = [(code, key) for code, language in languages().items() for key in language.sentences]
+
+
 @pytest.fixture(scope="module")
 def voice() -> Voice:
     return Voice()
 
 
-@pytest.mark.parametrize("key", ENGLISH)
+@pytest.fixture(scope="module")
+def voices() -> dict[str, Voice]:
+    return {code: Voice(language.voice) for code, language in languages().items()}
+
+
+@pytest.mark.parametrize(("language", "key"), EVERY)
 def test_every_sentence_sounds_from_its_first_hundredth_second_and_is_not_clipped(
-    voice: Voice, key: str
+    voices: dict[str, Voice], language: str, key: str
 ) -> None:
-    text = ENGLISH[key][0].format_map(NUMBERS)
-    sound = voice.speak(text)
+    text = languages()[language].sentences[key][0].format_map(NUMBERS)
+    sound = voices[language].speak(text)
     level = np.abs(sound.samples.astype(float))
     assert np.sqrt(np.mean(level**2)) > 1_000
     assert level.max() < 32_767
@@ -39,8 +47,12 @@ def test_every_sentence_sounds_from_its_first_hundredth_second_and_is_not_clippe
     assert len(text) / 25 < sound.seconds < 0.35 + len(text) / 10
 
 
-def test_the_seconds_are_short_enough_to_be_said_each_second(voice: Voice) -> None:
-    assert all(voice.speak(ENGLISH[f"number.{n}"][0]).seconds < 0.8 for n in range(1, 6))
+@pytest.mark.parametrize("language", languages())
+def test_the_seconds_are_short_enough_to_be_said_each_second(
+    voices: dict[str, Voice], language: str
+) -> None:
+    said = [languages()[language].sentences[f"number.{n}"][0] for n in range(1, 6)]
+    assert all(voices[language].speak(text).seconds < 0.8 for text in said)
 
 
 def test_a_slower_voice_takes_longer_and_voices_do_not_disturb_each_other(voice: Voice) -> None:
