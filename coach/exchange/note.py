@@ -16,7 +16,8 @@ from coach.domain.progress import EndedBecause
 from coach.domain.session import SessionDocument
 from coach.exchange.wording import dose, next_step, planned_name
 from coach.review.history import in_order
-from coach.review.report import COLUMNS, HIGH_PAIN, Report, Row, report
+from coach.review.report import COLUMNS, Report, Row, report
+from coach.review.report_facts import HIGH_PAIN
 from coach.review.wording import NONE, amount, counted, day, minutes
 
 _UNPRINTED = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\u200e\u200f\u202a-\u202e\u2066-\u2069]+")

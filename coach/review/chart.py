@@ -48,12 +48,32 @@ class PainMark:
 
 
 @dataclass(frozen=True, slots=True)
+class Slope:
+    """A line from one day and value to another."""
+
+    begin_day: float
+    begin: float
+    end_day: float
+    end: float
+
+
+@dataclass(frozen=True, slots=True)
+class Event:
+    """What happened on a day beside the sessions, in words."""
+
+    day: float
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
 class Chart:
     """Value over date with its error, and pain on the same dates; ``unit`` is the values'.
 
     ``runs`` are the dots that a line and an error band may join: sessions, or the weeks' medians
     where ``weekly``. ``first`` and ``last`` are there where they are means. ``undecided`` is
     the band around the first value inside which a change is within measurement error.
+    ``weeks`` are the medians that ``slope`` is laid through; ``next_step_deg`` and
+    ``not_beyond_deg`` are the plan's.
     """
 
     title: str
@@ -67,15 +87,26 @@ class Chart:
     other_side_deg: float | None
     pains: tuple[PainMark, ...]
     unit: Unit = Unit.DEGREES
+    weeks: tuple[Dot, ...] = ()
+    slope: Slope | None = None
+    next_step_deg: float | None = None
+    not_beyond_deg: float | None = None
+    events: tuple[Event, ...] = ()
 
-    def axes(self, most_dates: int = 8, most_values: int = 7) -> tuple[Axis, Axis]:
-        """Give the axis of days and that of values, a larger range further up."""
+    def axes(
+        self, most_dates: int = 8, most_values: int = 7, until_day: float | None = None
+    ) -> tuple[Axis, Axis]:
+        """Give the axis of days, at least to ``until_day``, and that of values.
+
+        A larger range is further up.
+        """
         days = [d.day for d in self.dots] + [p.day for p in self.pains]
+        days += [e.day for e in self.events] + ([] if until_day is None else [until_day])
         lows = [d.value - d.error for d in self.dots]
         highs = [d.value + d.error for d in self.dots]
-        if self.other_side_deg is not None:
-            lows.append(self.other_side_deg)
-            highs.append(self.other_side_deg)
+        levels = (self.other_side_deg, self.next_step_deg, self.not_beyond_deg)
+        lows += [level for level in levels if level is not None]
+        highs += [level for level in levels if level is not None]
         return (
             date_axis(min(days), max(days), most_dates),
             value_axis(min(lows, default=0.0), max(highs, default=10.0), self.unit, most_values),
@@ -83,7 +114,8 @@ class Chart:
 
     def description(self) -> str:
         """Say in words what the picture shows, for those who do not see it."""
-        return f"{self.title}. {self.statement}"
+        events = "".join(f". {event.words}" for event in self.events)
+        return f"{self.title}. {self.statement}{events}"
 
 
 def chart(series: Series, summary: Summary | None) -> Chart:

@@ -11,13 +11,13 @@ from datetime import date, timedelta
 from enum import StrEnum
 from statistics import median
 
-from coach.domain.plan import EVERY_DAY, Plan
+from coach.domain.plan import EVERY_DAY, Plan, PlannedExercise
 from coach.domain.session import SessionDocument
 from coach.review.adherence import exercised
 from coach.review.change import Summary, Verdict, summary
 from coach.review.history import history, in_order, started
 from coach.review.next_step import next_step
-from coach.review.report import HIGH_PAIN
+from coach.review.report_facts import HIGH_PAIN
 from coach.review.sittings import Sitting, sittings
 from coach.review.wording import change_with_error, counted, day, listed, movement_of
 
@@ -202,6 +202,11 @@ def _next_steps(plan: Plan, documents: Sequence[SessionDocument]) -> list[Reason
     for planned in plan.exercises:
         state = next_step(planned, documents)
         if state.met:
-            name = planned.exercise or planned.measured.value
-            found.append(Reason(Concern.NEXT_STEP, f"{name}, {planned.side}: {state.reason}"))
+            found.append(Reason(Concern.NEXT_STEP, f"{_name(planned)}: {state.reason}"))
     return found
+
+
+def _name(planned: PlannedExercise) -> str:
+    if planned.exercise is None:
+        return movement_of(planned.measured, planned.side, planned.position)
+    return f"{planned.exercise.replace('-', ' ').capitalize()}, {planned.side}"

@@ -16,10 +16,11 @@ from statistics import median
 
 from coach.domain.exercise import StiffnessPhase
 from coach.domain.movement import Movement, Position
+from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.review.change import Summary, Verdict, percent_of_other, summary
 from coach.review.history import history, in_order
-from coach.review.report import other_side_of
+from coach.review.practice_records import NO_RECORDS, other_side_of
 from coach.review.sittings import sittings
 from coach.review.wording import MOVEMENTS, SIDES, counted, listed, percent_with_error
 
@@ -58,17 +59,20 @@ class Hint:
     phase: StiffnessPhase | None = None
 
 
-def hints(documents: Sequence[SessionDocument]) -> tuple[Hint, ...]:
+def hints(
+    documents: Sequence[SessionDocument], records: PatientRecords = NO_RECORDS
+) -> tuple[Hint, ...]:
     """Look for patterns in one patient's sessions, side by side where both are treated."""
     if not documents:
         return ()
     ordered = in_order(documents)
     found: list[Hint] = []
-    results = [
-        result
-        for one in history(ordered)
-        if (result := summary(one, other_side_of(ordered, one.movement, one.side))) is not None
-    ]
+    results: list[Summary] = []
+    for one in history(ordered):
+        other = other_side_of(ordered, one.movement, one.side, records)
+        result = summary(one, other.value_deg if other else None)
+        if result is not None:
+            results.append(result)
     for side in SIDES:
         of_side = [r for r in results if r.side is side and r.other_side_deg is not None]
         newest = {r.movement: r for r in sorted(of_side, key=_standing_last)}

@@ -9,18 +9,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
-from statistics import fmean
 
 from coach.domain.fault import Fault
-from coach.domain.movement import Movement, Side, Unit
+from coach.domain.plan import PlannedExercise
+from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.review.adherence import Adherence, adherence
 from coach.review.change import Summary, Verdict, summary
 from coach.review.chart import Chart, chart
+from coach.review.chart_context import in_context
+from coach.review.findings import Lines, findings
 from coach.review.history import Series, history, in_order, started
-from coach.review.holds import feigns
 from coach.review.notes import notes_on
-from coach.review.sittings import worst_pain
+from coach.review.practice_records import NO_RECORDS, last_visit, other_side_of
+from coach.review.report_facts import PainCourse, Quality, pain_course, quality_of
+from coach.review.since_visit import since_visit
 from coach.review.wording import (
     NONE,
     amount,
@@ -46,40 +49,20 @@ METHOD = (
     "to a week of sessions. Errors are half widths of 95 % intervals; the share of the other side "
     "has only this side's error in it."
 )
-HIGH_PAIN = 7
-"""Above it the clinic sheet asks for the therapist (common practice)."""
 
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """A line of the table: ``cells`` in the order of COLUMNS, from ``summary``."""
+    """A line of the table: ``cells`` in the order of COLUMNS, from ``summary``.
+
+    ``findings`` say more of it than the table has room for.
+    """
 
     series: Series
     summary: Summary | None
     cells: tuple[str, ...]
     chart: Chart
-
-
-@dataclass(frozen=True, slots=True)
-class PainCourse:
-    """The highest pain given in the first and in the last session, and in any; 0-10."""
-
-    first: int
-    last: int
-    worst: int
-    worst_on: date
-    high_sessions: int
-    """Sessions in which pain above 7 was given."""
-
-
-@dataclass(frozen=True, slots=True)
-class Quality:
-    """Shares of 1, None where nothing was held or no frame taken; ``feigned`` by the trunk."""
-
-    seen: float | None
-    lost: float | None
-    files_refused: int
-    feigned: float | None = None
+    findings: Lines = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,14 +120,19 @@ def report(
     until: date | None = None,
     printed_on: date | None = None,
     files_refused: int = 0,
+    records: PatientRecords = NO_RECORDS,
 ) -> Report:
-    """Write the report of one patient from their sessions, in any order."""
+    """Write the report of one patient from their sessions, in any order.
+
+    ``until`` is the day on which it is looked at; ``records`` are what the practice wrote down.
+    """
     if not documents:
         raise Fault("There is no session to report on: import session files first.")
     ordered = in_order(documents)
     latest = ordered[-1]
     series = history(ordered)
-    rows = tuple(_row(s, other_side_of(ordered, s.movement, s.side)) for s in series)
+    visit = last_visit(ordered, records, until)
+    rows = tuple(_row(s, ordered, records, visit) for s in series)
     dates = [started(d).date() for d in ordered]
     return Report(
         patient_code=latest.plan.patient_code,
@@ -156,8 +144,8 @@ def report(
         software=_software(ordered),
         rows=rows,
         adherence=adherence(ordered, until),
-        pain=_pain(ordered),
-        quality=_quality(ordered, series, files_refused),
+        pain=pain_course(ordered),
+        quality=quality_of(ordered, series, files_refused),
         notes=notes_on(
             [(r.series, r.summary) for r in rows],
             len({d.software.definitions for d in ordered}),
@@ -165,12 +153,22 @@ def report(
     )
 
 
-def _row(series: Series, other_side_deg: float | None) -> Row:
-    result = summary(series, other_side_deg)
+def _row(
+    series: Series,
+    ordered: Sequence[SessionDocument],
+    records: PatientRecords,
+    visit: date | None,
+) -> Row:
+    other = other_side_of(ordered, series.movement, series.side, records)
+    result = summary(series, other.value_deg if other else None)
+    planned = _planned(series, ordered)
+    drawn = in_context(
+        chart(series, result), result.trend if result else None, planned, records.treatments
+    )
     name = movement_of(series.movement, series.side, series.position)
     if result is None:
         cells = (name, "0", *(NONE,) * 6, Verdict.TOO_FEW.value)
-        return Row(series, None, cells, chart(series, None))
+        return Row(series, None, cells, drawn)
     difference, unit = result.difference, result.unit
     single = result.sessions == 1
     cells = (
@@ -186,7 +184,16 @@ def _row(series: Series, other_side_deg: float | None) -> Row:
         amount(difference.mdc, unit, fine=difference.fine) if difference else NONE,
         result.verdict.value,
     )
-    return Row(series, result, cells, chart(series, result))
+    since = since_visit(series, visit) if visit else None
+    said = findings(result, since, planned, other, series, ordered)
+    return Row(series, result, cells, drawn, said)
+
+
+def _planned(series: Series, ordered: Sequence[SessionDocument]) -> PlannedExercise | None:
+    """Find the exercise of a movement in the latest plan."""
+    kind = (series.movement, series.side, series.position)
+    exercises = ordered[-1].plan.exercises
+    return next((e for e in exercises if (e.movement, e.side, e.position) == kind), None)
 
 
 def _of_other(result: Summary) -> str:
@@ -197,54 +204,9 @@ def _of_other(result: Summary) -> str:
     return percent_with_error(share, 100 * result.last.error / other_deg)
 
 
-def other_side_of(
-    ordered: Sequence[SessionDocument], movement: Movement, side: Side
-) -> float | None:
-    """Give the other side's range in degrees by the newest plan that knows, None where none does.
-
-    A plan that exercises both sides leaves it open: which one it means is not said.
-    """
-    if movement.unit is not Unit.DEGREES:
-        return None
-    for document in reversed(ordered):
-        plan = document.plan
-        if any(e.movement is movement and e.side is side.other for e in plan.exercises):
-            continue
-        for other in plan.other_side:
-            if other.movement is movement:
-                return other.value_deg
-    return None
-
-
 def _software(ordered: Sequence[SessionDocument]) -> str:
     names = dict.fromkeys(
         f"{s.name} {s.version} (angle definitions {s.definitions})"
         for s in (d.software for d in ordered)
     )
     return listed(tuple(names)[-3:])
-
-
-def _pain(ordered: Sequence[SessionDocument]) -> PainCourse | None:
-    given: list[tuple[int, date]] = []
-    for document in ordered:
-        worst = worst_pain(document)
-        if worst is not None:
-            given.append((worst, started(document).date()))
-    if not given:
-        return None
-    worst, worst_on = max(given, key=lambda g: g[0])
-    high = sum(score > HIGH_PAIN for score, _ in given)
-    return PainCourse(given[0][0], given[-1][0], worst, worst_on, high)
-
-
-def _quality(
-    ordered: Sequence[SessionDocument], series: Sequence[Series], files_refused: int
-) -> Quality:
-    points = [p for s in series for p in s.points]
-    weights = [max(p.held_s, 0.1) for p in points]
-    seen = fmean((p.seen_fraction for p in points), weights) if points else None
-    lost = sum(d.camera.frames_lost for d in ordered)
-    total = lost + sum(d.camera.frames_seen for d in ordered)
-    held = [r for d in ordered for e in d.exercises for r in e.repetitions if r.held_s > 0]
-    feigned = sum(map(feigns, held)) / len(held) if held else None
-    return Quality(seen, lost / total if total else None, files_refused, feigned)

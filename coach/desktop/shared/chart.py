@@ -2,48 +2,51 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
 
-from PyQt6.QtCore import QBuffer, QIODevice, QPointF, QRectF, QSize, Qt
+from PyQt6.QtCore import QBuffer, QIODevice, QPointF, QRectF, QSize
 from PyQt6.QtGui import QColor, QImage, QPainter, QPolygonF
 
 from coach.desktop.shared.canvas import Align, Canvas
 from coach.desktop.shared.chart_heading import paint_heading
+from coach.desktop.shared.chart_marks import (
+    flags,
+    height_of,
+    paint_course,
+    paint_flags,
+    paint_levels,
+)
+from coach.desktop.shared.chart_plot import Plot
+from coach.desktop.shared.chart_strips import (
+    PAIN,
+    WEEKS_EM,
+    last_day,
+    paint_done,
+    paint_pain,
+    weeks_plot,
+)
 from coach.desktop.shared.theme import LIGHT, Palette
 from coach.domain.movement import Unit
-from coach.review.axis import Axis, Tick
+from coach.review.adherence import Week
 from coach.review.chart import Chart, Dot
 from coach.review.wording import DEGREE, amount
 
 _BARS_UP_TO = 2
-_STEMS_FROM = 60
 _SIGNS = {Unit.DEGREES: DEGREE, Unit.RATIO: " %"}
-_PAIN_TICKS = (Tick(0, "0"), Tick(5, "5"), Tick(10, "10"))
-_PAIN = Axis(-0.8, 10.8, _PAIN_TICKS)
-
-
-@dataclass(frozen=True, slots=True)
-class _Plot:
-    """A rectangle with a scale on either side."""
-
-    box: QRectF
-    days: Axis
-    values: Axis
-
-    def x(self, day: float) -> float:
-        return self.box.left() + self.days.share(day) * self.box.width()
-
-    def y(self, value: float) -> float:
-        return self.box.bottom() - self.values.share(value) * self.box.height()
-
-    def at(self, day: float, value: float) -> QPointF:
-        return QPointF(self.x(day), self.y(value))
 
 
 def paint_chart(
-    painter: QPainter, rect: QRectF, chart: Chart, em: float, palette: Palette = LIGHT
+    painter: QPainter,
+    rect: QRectF,
+    chart: Chart,
+    em: float,
+    palette: Palette = LIGHT,
+    weeks: Sequence[Week] = (),
 ) -> None:
-    """Paint into ``rect``; ``em`` is the height of its text in device units."""
+    """Paint into ``rect``; ``em`` is the height of its text in device units.
+
+    ``weeks`` are what was done and asked, to stand on the same dates.
+    """
     canvas = Canvas(painter, em, palette)
     painter.save()
     top = rect.top() + paint_heading(canvas, rect, chart)
@@ -53,25 +56,33 @@ def paint_chart(
         )
         painter.restore()
         return
-    left = canvas.width(amount(-180, Unit.DEGREES)) + 0.7 * em
-    right = rect.right() - 0.4 * em
+    left = rect.left() + canvas.width(amount(-180, Unit.DEGREES)) + 0.7 * em
     bottom = rect.bottom() - 2.5 * em
-    pain_height = max(3.4 * em, 0.2 * (bottom - top)) if chart.pains else 0.0
-    width = right - rect.left() - left
-    upper = QRectF(
-        rect.left() + left, top, width, bottom - top - pain_height - (em if chart.pains else 0)
-    )
+    width = rect.right() - 0.4 * em - left
+    until = last_day(chart, weeks)
+    days, _ = chart.axes(max(2, int(width / (4.6 * em))), until_day=until)
+    placed = flags(canvas, chart.events, left, width, days)
+    top += height_of(canvas, placed)
+    strips = [height for height in (
+        max(3.4 * em, 0.2 * (bottom - top)) if chart.pains else 0.0,
+        WEEKS_EM * em if weeks else 0.0,
+    ) if height]  # fmt: skip
+    under = bottom - sum(strips) - len(strips) * em
+    upper = QRectF(left, top, width, under - top)
     most_values = min(9, max(3, int(upper.height() / (1.9 * em))))
-    days, values = chart.axes(max(2, int(width / (4.6 * em))), most_values)
-    plot = _Plot(upper, days, values)
+    plot = Plot(upper, days, chart.axes(most_values=most_values)[1])
     _ground(canvas, plot, _SIGNS[chart.unit])
+    paint_flags(canvas, placed, upper.top(), bottom)
     _range(canvas, plot, chart)
     lowest = plot
     if chart.pains:
-        lower = QRectF(upper.left(), bottom - pain_height, width, pain_height)
-        lowest = _Plot(lower, days, _PAIN)
+        lowest = Plot(QRectF(left, under + em, width, strips[0]), days, PAIN)
         _ground(canvas, lowest)
-        _pain(canvas, lowest, chart)
+        paint_pain(canvas, lowest, chart)
+    if weeks:
+        lowest = weeks_plot(QRectF(left, bottom - strips[-1], width, strips[-1]), days, weeks)
+        _ground(canvas, lowest)
+        paint_done(canvas, lowest, weeks)
     _dates(canvas, lowest)
     painter.restore()
 
@@ -96,7 +107,7 @@ def chart_png(chart: Chart, size_px: tuple[int, int] = (1280, 720)) -> bytes:
     return bytes(buffer.data().data())
 
 
-def _ground(canvas: Canvas, plot: _Plot, sign: str = "") -> None:
+def _ground(canvas: Canvas, plot: Plot, sign: str = "") -> None:
     em, colours = canvas.em, canvas.palette
     for tick in plot.values.ticks:
         y = plot.y(tick.at)
@@ -118,7 +129,7 @@ def _ground(canvas: Canvas, plot: _Plot, sign: str = "") -> None:
         )
 
 
-def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
+def _range(canvas: Canvas, plot: Plot, chart: Chart) -> None:
     em, colours = canvas.em, canvas.palette
     canvas.painter.save()
     canvas.painter.setClipRect(plot.box.adjusted(-0.5 * em, -0.5 * em, 0.5 * em, 0.5 * em))
@@ -128,15 +139,7 @@ def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
             QRectF(plot.box.left(), top, plot.box.width(), bottom - top),
             colours.line,
         )
-    if chart.other_side_deg is not None:
-        y = plot.y(chart.other_side_deg)
-        canvas.line(
-            QPointF(plot.box.left(), y),
-            QPointF(plot.box.right(), y),
-            colours.series[2],
-            0.14,
-            Qt.PenStyle.DashLine,
-        )
+    paint_levels(canvas, plot, chart)
     bars = len(chart.dots) <= _BARS_UP_TO
     for run in chart.runs:
         if len(run) == 1 or bars:
@@ -168,10 +171,11 @@ def _range(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
         for dot in chart.dots:
             at = plot.at(dot.day, dot.value)
             canvas.disc(at, 0.16 if crowded else 0.26, colours.series[0], hollow=not dot.complete)
+    paint_course(canvas, plot, chart)
     canvas.painter.restore()
 
 
-def _bar(canvas: Canvas, plot: _Plot, dot: Dot) -> None:
+def _bar(canvas: Canvas, plot: Plot, dot: Dot) -> None:
     colour, half = canvas.palette.series[0], QPointF(0.35 * canvas.em, 0)
     top, bottom = (plot.at(dot.day, dot.value + s * dot.error) for s in (1, -1))
     canvas.line(top, bottom, colour, 0.1)
@@ -183,26 +187,7 @@ def _square(at: QPointF, half: float) -> QRectF:
     return QRectF(at.x() - half, at.y() - half, 2 * half, 2 * half)
 
 
-def _pain(canvas: Canvas, plot: _Plot, chart: Chart) -> None:
-    em, colour = canvas.em, canvas.palette.series[1]
-    words = "Pain 0\N{EN DASH}10: "
-    stems = len(chart.pains) > _STEMS_FROM
-    words += "highest of a session" if stems else "\N{WHITE CIRCLE} before, \N{BLACK CIRCLE} after"
-    box = QRectF(plot.box.left() + 0.3 * em, plot.box.top() - 0.95 * em, plot.box.width(), 1.1 * em)
-    canvas.text(box, words, size=0.85, colour=canvas.palette.ink_soft)
-    for mark in chart.pains:
-        scores = [s for s in (mark.before, mark.after) if s is not None]
-        if stems:
-            canvas.line(plot.at(mark.day, 0), plot.at(mark.day, max(scores)), colour, 0.1)
-            continue
-        canvas.line(plot.at(mark.day, min(scores)), plot.at(mark.day, max(scores)), colour, 0.1)
-        if mark.before is not None:
-            canvas.disc(plot.at(mark.day, mark.before), 0.22, colour, hollow=True)
-        if mark.after is not None:
-            canvas.disc(plot.at(mark.day, mark.after), 0.22, colour)
-
-
-def _dates(canvas: Canvas, plot: _Plot) -> None:
+def _dates(canvas: Canvas, plot: Plot) -> None:
     em, colours = canvas.em, canvas.palette
     for tick in plot.days.ticks:
         x = plot.x(tick.at)

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from PyQt6.QtCore import QPointF, QRectF, Qt
+from PyQt6.QtCore import QPointF, QRectF
 
 from coach.desktop.shared.canvas import Align, Canvas
+from coach.desktop.shared.chart_marks import LevelLine, level_lines, paint_week
 from coach.review.chart import Chart
-from coach.review.wording import amount
 
 _LEGEND = 0.85
 
@@ -39,29 +39,34 @@ def _entries(chart: Chart) -> list[tuple[str, str]]:
         entries.append(("level", "first, last mean"))
     if chart.undecided:
         entries.append(("undecided", "no real change"))
-    if chart.other_side_deg is not None:
-        entries.append(("other", f"other side {amount(chart.other_side_deg, chart.unit)}"))
+    if chart.weeks:
+        entries.append(("week", "week's median"))
+    if chart.slope:
+        entries.append(("slope", "slope"))
     return entries
 
 
 def _legend(canvas: Canvas, row: QRectF, chart: Chart) -> float:
     em = canvas.em
     x, top, height = row.left(), row.top(), 1.3 * em
-    for kind, words in _entries(chart):
+    levels = {level.words: level for level in level_lines(chart, canvas.palette)}
+    for kind, words in [*_entries(chart), *((words, words) for words in levels)]:
         needed = 1.6 * em + canvas.width(words, _LEGEND)
         if x > row.left() and x + needed > row.right():
             x, top = row.left(), top + height
-        _key(canvas, QRectF(x, top + 0.25 * em, 1.3 * em, 0.8 * em), kind)
+        _key(canvas, QRectF(x, top + 0.25 * em, 1.3 * em, 0.8 * em), kind, levels.get(kind))
         box = QRectF(x + 1.6 * em, top, needed, height)
         canvas.text(box, words, size=_LEGEND, colour=canvas.palette.ink_soft)
         x += needed + 1.1 * em
     return top + height - row.top()
 
 
-def _key(canvas: Canvas, box: QRectF, kind: str) -> None:
+def _key(canvas: Canvas, box: QRectF, kind: str, level: LevelLine | None) -> None:
     colours, centre = canvas.palette, box.center()
     begin, end = QPointF(box.left(), centre.y()), QPointF(box.right(), centre.y())
-    if kind in ("dot", "hollow"):
+    if level:
+        canvas.line(begin, end, level.colour, 0.14, level.style)
+    elif kind in ("dot", "hollow"):
         canvas.disc(centre, 0.26, colours.series[0], hollow=kind == "hollow")
     elif kind == "small":
         canvas.disc(centre, 0.05, colours.series[0])
@@ -73,7 +78,9 @@ def _key(canvas: Canvas, box: QRectF, kind: str) -> None:
         canvas.line(begin, end, colours.ink, 0.2)
     elif kind == "undecided":
         canvas.hatch(box, colours.line)
-    elif kind == "other":
-        canvas.line(begin, end, colours.series[2], 0.14, Qt.PenStyle.DashLine)
+    elif kind == "week":
+        paint_week(canvas, centre)
+    elif kind == "slope":
+        canvas.line(begin, end, colours.ink, 0.1)
     else:
         raise ValueError(kind)

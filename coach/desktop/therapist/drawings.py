@@ -1,4 +1,4 @@
-"""Widgets that show a chart or the weeks of a report; the painting is shared with the page."""
+"""A widget that shows a chart; the painting is shared with the printed page."""
 
 from __future__ import annotations
 
@@ -7,8 +7,7 @@ from PyQt6.QtGui import QPainter, QPaintEvent
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.shared.chart import paint_chart
-from coach.desktop.shared.weeks_chart import paint_weeks
-from coach.review.adherence import Adherence
+from coach.review.adherence import Week
 from coach.review.chart import Chart
 
 
@@ -20,13 +19,14 @@ class ChartView(QWidget):
         super().__init__()
         self._em_px = em_px
         self._chart: Chart | None = None
+        self._weeks: tuple[Week, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(QSize(420, 260))
         self.setAccessibleName("Chart")
 
-    def show_chart(self, chart: Chart | None) -> None:
-        """Show another chart."""
-        self._chart = chart
+    def show_chart(self, chart: Chart | None, weeks: tuple[Week, ...] = ()) -> None:
+        """Show another chart, with what was done and asked in these weeks."""
+        self._chart, self._weeks = chart, weeks
         self.setAccessibleDescription(chart.description() if chart else "")
         self.update()
 
@@ -34,32 +34,6 @@ class ChartView(QWidget):
         """Paint."""
         if self._chart:
             painter = QPainter(self)
-            paint_chart(painter, QRectF(self.rect()), self._chart, self._em_px)
-            painter.end()
-
-
-class WeeksView(QWidget):
-    """Shows the weeks of a ``coach.review.adherence.Adherence``."""
-
-    def __init__(self, em_px: float) -> None:
-        """Begin empty; ``em_px`` is the height of the text."""
-        super().__init__()
-        self._em_px = em_px
-        self._adherence: Adherence | None = None
-        self.setMinimumHeight(round(8 * em_px))
-        self.setMaximumHeight(round(11 * em_px))
-        self.setAccessibleName("Sessions by week")
-
-    def show_adherence(self, adherence: Adherence | None) -> None:
-        """Show another patient's weeks."""
-        self._adherence = adherence
-        words = f"{adherence.done} done of {adherence.asked} asked for" if adherence else ""
-        self.setAccessibleDescription(words)
-        self.update()
-
-    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: N802
-        """Paint."""
-        if self._adherence:
-            painter = QPainter(self)
-            paint_weeks(painter, QRectF(self.rect()), self._adherence.weeks, self._em_px)
+            room = QRectF(self.rect())
+            paint_chart(painter, room, self._chart, self._em_px, weeks=self._weeks)
             painter.end()

@@ -31,7 +31,8 @@ from coach.desktop.therapist.side_panel import SidePanel
 from coach.documents.archive import StoredSession
 from coach.domain.fault import Fault
 from coach.review.cohort import Standing, in_need, standing
-from coach.review.report import Report, report
+from coach.review.overview import overview
+from coach.review.report import Report
 from coach.review.wording import counted
 from coach.storage.atomic import write_bytes
 from coach.storage.sealed import PracticeIdentity
@@ -168,12 +169,17 @@ class ReviewWindow(QMainWindow):
     def show_patient(self, code: str) -> None:
         """Show one patient."""
         try:
-            documents = self._store.sessions_of(code)
-            self._report = report(documents, until=self._today(), printed_on=self._today())
+            shown = overview(
+                self._store.sessions_of(code),
+                self._today(),
+                self._store.records_of(code),
+                [doubt.sentence for doubt in self._store.doubts() if doubt.code == code],
+            )
         except Fault as fault:
             self._warn(str(fault))
             return
-        self.page.show_report(self._report)
+        self._report = shown.report
+        self.page.show_overview(shown)
 
     def import_paths(self, paths: Iterable[Path]) -> None:
         """Begin to import files and folders."""

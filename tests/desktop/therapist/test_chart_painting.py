@@ -1,13 +1,18 @@
 from __future__ import annotations
 
-from datetime import timedelta
+from dataclasses import replace
+from datetime import date, timedelta
 
 import pytest
 from PyQt6.QtCore import QRectF
 from PyQt6.QtGui import QColor, QImage, QPainter
 
+from coach.desktop.shared.canvas import Canvas
 from coach.desktop.shared.chart import chart_picture, chart_png, paint_chart
+from coach.desktop.shared.chart_marks import flags
 from coach.desktop.shared.theme import LIGHT
+from coach.review.axis import Axis
+from coach.review.chart import Event
 from coach.review.report import report
 
 
@@ -44,7 +49,12 @@ def test_any_number_of_sessions_is_painted_inside_its_box(app, invented, count):
     painter = QPainter(image)
     box = QRectF(100, 100, 700, 400)
     painter.fillRect(box, QColor(LIGHT.card))
-    paint_chart(painter, box, report(documents).rows[0].chart, 13)
+    found = report(documents)
+    crowded = tuple(
+        Event(found.begin.toordinal() + n, f"a treatment of name {n}") for n in range(5)
+    )
+    chart = replace(found.rows[0].chart, not_beyond_deg=120.0, events=crowded)
+    paint_chart(painter, box, chart, 13, weeks=found.adherence.weeks)
     painter.end()
     edge = 20
     for x in range(0, 900, 3):
@@ -82,3 +92,49 @@ def test_a_png_of_the_asked_size_comes_out(app, invented):
     data = chart_png(chart_of(invented, [90.0, 100.0]), (640, 360))
     image = QImage.fromData(data, "PNG")
     assert (image.width(), image.height()) == (640, 360)
+
+
+def painted(chart, weeks=()):
+    image = QImage(1000, 600, QImage.Format.Format_RGB32)
+    image.fill(QColor(LIGHT.card))
+    painter = QPainter(image)
+    paint_chart(painter, QRectF(10, 10, 980, 580), chart, 14, weeks=weeks)
+    painter.end()
+    return image
+
+
+def test_weeks_left_out_are_empty_frames_after_the_last_session(app, invented):
+    documents = [invented.make_session(n, (90.0,), pain=(None, None)) for n in range(7)]
+    found = report(documents, until=date(2026, 2, 8))
+    assert [w.done for w in found.adherence.weeks] == [7, 0, 0, 0, 0]
+    image = painted(found.rows[0].chart, found.adherence.weeks)
+    floor = [(x, 545) for x in range(60, 980)]  # low in the strip of weeks
+    plum = [x for x, y in floor if near(image.pixelColor(x, y), (155, 130, 177))]
+    frames = [x for x, y in floor if near(image.pixelColor(x, y), (133, 120, 154), 90)]
+    # Done in the first fifth only, asked until the end.
+    assert min(plum) > 60
+    assert max(plum) < 60 + 980 / 4
+    assert max(frames) > 800
+
+
+def near(pixel, rgb, tolerance=15):
+    return sum(abs(a - b) for a, b in zip(pixel.getRgb()[:3], rgb, strict=True)) < tolerance
+
+
+def test_words_of_treatments_do_not_cover_each_other(app):
+    image = QImage(600, 100, QImage.Format.Format_RGB32)
+    painter = QPainter(image)
+    canvas = Canvas(painter, 13)
+    days = Axis(0.0, 40.0, ())
+    events = [Event(d, f"injection on day {d}") for d in (1, 2, 20, 22, 39.5)]
+    placed = flags(canvas, events, 50, 500, days)
+    painter.end()
+    assert {f.words for f in placed} == {e.words for e in events}
+    for flag in placed:
+        assert flag.left >= 50
+        assert flag.left + flag.width <= 550
+        for other in placed:
+            if other is not flag and other.lane == flag.lane:
+                assert flag.left + flag.width <= other.left or other.left + other.width <= flag.left
+    day_one = next(f for f in placed if f.words.endswith("day 1"))
+    assert day_one.x == pytest.approx(50 + 500 / 40)

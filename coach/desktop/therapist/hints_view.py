@@ -1,0 +1,70 @@
+"""Hints for the clinician, each with its rule and source one key away."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PyQt6.QtCore import Qt
+from PyQt6.QtGui import QKeySequence
+from PyQt6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+
+from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.shared.typeface import font
+from coach.review.hints import Hint
+
+KEYS = "Ctrl+H"
+_NONE = "None: a pattern is named only where the errors leave no doubt of it."
+
+
+class HintsView(QWidget):
+    """Shows ``Hint``s as sentences; a button shows what each is made of and taken from."""
+
+    def __init__(self) -> None:
+        """Begin empty."""
+        super().__init__()
+        self._reasons: list[QLabel] = []
+        self._sentences = QVBoxLayout()
+        self._sentences.setSpacing(SPACES_PX[1])
+        self.why = QPushButton("R&ules and sources")
+        self.why.setCheckable(True)
+        self.why.setShortcut(QKeySequence(KEYS))
+        self.why.setToolTip(f"Show the rule and the source of each hint ({KEYS})")
+        self.why.setAccessibleName("Rules and sources of the hints")
+        self.why.toggled.connect(self._show_reasons)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(SPACES_PX[1])
+        column.addLayout(self._sentences)
+        column.addWidget(self.why)
+
+    def show_hints(self, hints: Sequence[Hint]) -> None:
+        """Show other hints."""
+        while (item := self._sentences.takeAt(0)) is not None:
+            widget = item.widget()
+            if widget is not None:
+                widget.hide()
+                widget.deleteLater()
+        self._reasons = []
+        for hint in hints:
+            self._sentences.addWidget(_text(hint.sentence, role=""))
+            reason = _text(f"Rule: {hint.rule} Source: {hint.source}", role="soft")
+            self._reasons.append(reason)
+            self._sentences.addWidget(reason)
+        if not hints:
+            self._sentences.addWidget(_text(_NONE, role="soft"))
+        self.why.setVisible(bool(hints))
+        self._show_reasons(self.why.isChecked())
+
+    def _show_reasons(self, shown: bool) -> None:
+        for reason in self._reasons:
+            reason.setVisible(shown)
+
+
+def _text(words: str, role: str) -> QLabel:
+    label = QLabel(words)
+    label.setProperty("role", role)
+    label.setFont(font(type_scale().small_px + (0 if role else 1)))
+    label.setWordWrap(True)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+    return label

@@ -1,0 +1,81 @@
+"""The right side of a patient's page: what may be said, hints, what was done, how to read it."""
+
+from __future__ import annotations
+
+from PyQt6.QtCore import QSize, Qt
+from PyQt6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+
+from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.hints_view import HintsView
+from coach.desktop.therapist.lines_view import LinesView
+from coach.review.overview import METHOD, Overview
+from coach.review.report import Row
+
+_LEAST_PX, _MOST_PX = 372, 560
+
+
+class PageColumn(QScrollArea):
+    """Shows an ``Overview`` beside the chart, and more of the movement that is chosen."""
+
+    def __init__(self) -> None:
+        """Begin empty."""
+        super().__init__()
+        small_px = type_scale().small_px
+        self._movement = heading("")
+        self.findings, self.facts = LinesView(), LinesView()
+        self.hints = HintsView()
+        self._notes = QLabel()
+        self._notes.setWordWrap(True)
+        self._notes.setFont(font(small_px))
+        self._notes.setProperty("role", "soft")
+        self._notes.setTextFormat(Qt.TextFormat.PlainText)
+        content = QWidget()
+        content.setObjectName("sheet")
+        column = QVBoxLayout(content)
+        column.setContentsMargins(SPACES_PX[1], 0, SPACES_PX[1], SPACES_PX[1])
+        column.setSpacing(SPACES_PX[1])
+        for title, shown in (
+            (self._movement, self.findings),
+            (heading("Hints to weigh, no diagnosis"), self.hints),
+            (heading("What was done, pain, camera"), self.facts),
+            (heading("How to read this"), self._notes),
+        ):
+            column.addWidget(title)
+            column.addWidget(shown)
+            column.addSpacing(SPACES_PX[1])
+        column.addStretch(1)
+        self.setWidget(content)
+        self.setWidgetResizable(True)
+        self.setMinimumWidth(_LEAST_PX)
+        self.setMaximumWidth(_MOST_PX)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setStyleSheet("QScrollArea, QWidget#sheet { background: transparent; }")
+        self.setAccessibleName("Change, hints, what was done, pain, camera, and how to read this")
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        """Ask for no more than is needed; the rest is shared out by the page."""
+        return QSize(_LEAST_PX, 200)
+
+    def show_overview(self, shown: Overview) -> None:
+        """Show another patient."""
+        self.hints.show_hints(shown.hints)
+        self.facts.show_lines((*shown.report.facts, *shown.lines))
+        self._notes.setText("\n\n".join((*shown.report.notes, shown.report.method, METHOD)))
+        self.show_row(None)
+
+    def show_row(self, row: Row | None) -> None:
+        """Say more of the movement that is chosen."""
+        self._movement.setText(row.chart.title if row else "Movement")
+        nothing = (("Change", "no session gave a value"),)
+        self.findings.show_lines(row.findings or nothing if row else nothing)
+
+
+def heading(text: str) -> QLabel:
+    """Give a heading of the column."""
+    label = QLabel(text)
+    label.setFont(font(type_scale().small_px + 1, bold=True))
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    return label
