@@ -22,8 +22,9 @@ from coach.ports import FrameSource
 from coach.review.diary import diary
 from coach.session.agenda import Agenda, due_now
 from coach.storage.diary_files import read_history
-from coach.storage.folders import journals_folder, sessions_folder
+from coach.storage.folders import data_folder, journals_folder, sessions_folder
 from coach.storage.recovery import recover
+from coach.storage.running import only_one
 from coach.storage.sealed import check_public_key
 from coach.storage.session_file import read_bounded
 from coach.voice.espeak import Voice
@@ -35,17 +36,26 @@ def run_patient(
 ) -> int:
     """Open the window and stay until it is closed; ``begin`` starts without being asked to."""
     plan = open_plan(plan_path)
+    with only_one(data_folder()):
+        return _run(plan, camera if clip is None else clip, folder, begin=begin)
+
+
+def _run(plan: Plan, what: int | Path, folder: Path | None, *, begin: bool) -> int:
     folders = Folders(journals_folder(), folder or sessions_folder())
     application = create_application(["coach"])
-    recoveries = recover(folders.journals, folders.sessions, folders.own)
-    window = patient_window(plan, camera if clip is None else clip, folders, begin=begin)
-    window.show()
-    for recovered in recoveries:
-        window.announce(recovered.message)
-    try:
-        return run_windows(application)
-    finally:
-        window.close()  # after Ctrl-C too: this ends the session and keeps what was done
+    while True:
+        recoveries = recover(folders.journals, folders.sessions, folders.own)
+        window = patient_window(plan, what, folders, begin=begin)
+        window.show()
+        for recovered in recoveries:
+            window.announce(recovered.message)
+        try:
+            code = run_windows(application)
+        finally:
+            window.close()  # after Ctrl-C too: this ends the session and keeps what was done
+        if not window.outdated:
+            return code
+        begin = False
 
 
 def open_plan(path: Path | None) -> Plan:

@@ -18,13 +18,14 @@ import tempfile
 import time
 from contextlib import ExitStack
 from dataclasses import dataclass, field
+from datetime import timedelta
 from pathlib import Path
 
 from coach.storage.session_file import read_document
 from coach.storage.store import ImportOutcome, Store
 from coach.storage.store_import import import_paths
 from tests.bench.crash import in_child, kill
-from tests.review.conftest import make_session, session_file
+from tests.review.conftest import BEGIN, make_session, session_file
 from tests.storage.conftest import Place, database_server
 
 FILES = 8
@@ -75,7 +76,8 @@ def _files(folder: Path, number: int) -> list[Path]:
     folder.mkdir()
     made = []
     for n in range(FILES):
-        document = make_session(FILES * number + n, code=f"SH-{number % 7}")
+        at = BEGIN + timedelta(minutes=FILES * number + n)
+        document = make_session(at=at, code=f"SH-{number % 7}")
         path = folder / f"{n}.shoulder.zip"
         path.write_bytes(session_file(document))
         made.append(path)

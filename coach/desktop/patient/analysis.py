@@ -50,6 +50,7 @@ class Analysis(QObject):
     stepped = pyqtSignal(object)
     finished = pyqtSignal(object)
     failed = pyqtSignal(str)
+    troubled = pyqtSignal(str)
 
     def __init__(self, begin: BeginCoaching) -> None:
         """Remember how to begin."""
@@ -93,6 +94,13 @@ class Analysis(QObject):
             self._show(Step(self._coaching.order(self._time_s, order, pain)))
         except Exception as error:
             self._fail(error)
+
+    @pyqtSlot(object)
+    def input_troubled(self, sentence: str | None) -> None:
+        """Pause while nothing is seen, and tell why; whoever comes back goes on by hand or key."""
+        if sentence is not None:
+            self.order(None, Order.PAUSE, None)
+        self.troubled.emit(sentence or "")
 
     @pyqtSlot(object)
     def input_ended(self, fault: str | None) -> None:

@@ -6,7 +6,7 @@ from PyQt6.QtCore import QObject, QThread, pyqtSignal, pyqtSlot
 
 from coach.desktop.patient.analysis import Analysis
 from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
-from coach.desktop.patient.intake import Intake
+from coach.desktop.patient.intake import RETRY_S, Intake
 from coach.domain.moment import Order
 
 STOP_WAIT_MS = 15_000
@@ -19,15 +19,18 @@ class Engine(QObject):
     """Starts, steers and ends both threads; lives in the window's thread.
 
     ``stepped`` brings a Step after each frame and order, ``finished`` the Outcome, once, after
-    which the camera is let go, ``failed`` a sentence to show.
+    which the camera is let go, ``failed`` a sentence to show, ``troubled`` one that holds until
+    an empty one follows.
     """
 
     stepped = pyqtSignal(object)
     finished = pyqtSignal(object)
     failed = pyqtSignal(str)
+    troubled = pyqtSignal(str)
     _opened = pyqtSignal(object, object)
     _frame_ready = pyqtSignal()
     _input_ended = pyqtSignal(object)
+    _trouble = pyqtSignal(object)
     _ordered = pyqtSignal(object, object, object)
     _closing = pyqtSignal()
 
@@ -60,17 +63,21 @@ class Engine(QObject):
         self._opened.connect(analysis.opened)
         self._frame_ready.connect(analysis.take)
         self._input_ended.connect(analysis.input_ended)
+        self._trouble.connect(analysis.input_troubled)
         self._ordered.connect(analysis.order)
         self._closing.connect(analysis.close)
         analysis.stepped.connect(self.stepped)
         analysis.finished.connect(self._end)
         analysis.failed.connect(self.failed)
+        analysis.troubled.connect(self.troubled)
         intake = Intake(
             self._open_source,
             opened=lambda source: self._opened.emit(intake, source),
             ready=self._frame_ready.emit,
             ended=self._input_ended.emit,
+            trouble=self._trouble.emit,
             file_waits=self._file_waits,
+            retry_s=RETRY_S,
         )
         self._thread, self._analysis, self._intake = thread, analysis, intake
         thread.start()
@@ -104,8 +111,8 @@ class Engine(QObject):
                 # Qt ends the process when a running thread's object is deleted.
                 _HANGING.append((self._thread, self._analysis))
                 ended = False
-            to_analysis = self._opened, self._frame_ready, self._input_ended, self._ordered
-            for signal in (*to_analysis, self._closing):
+            to_analysis = self._opened, self._frame_ready, self._input_ended, self._trouble
+            for signal in (*to_analysis, self._ordered, self._closing):
                 signal.disconnect()
         self._thread = self._analysis = self._intake = None
         return ended

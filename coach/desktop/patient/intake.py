@@ -4,128 +4,33 @@ from __future__ import annotations
 
 import threading
 import traceback
-from collections import deque
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import replace
-from typing import Literal, Protocol
 
 from coach.capture.clock import steady_s
+from coach.capture.picture import PictureTrouble, picture_trouble
+from coach.desktop.patient.boxes import Belt, Box, Mailbox, MeteredSource
 from coach.desktop.patient.coaching import OpenSource
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.ports import FrameSource
 
-BELT_FRAMES = 2
-"""How far a file may be read ahead of its analysis."""
-
 STILL_S = 0.2
 """Between two showings of the picture at which a file stands: as often as it is looked at."""
+RETRY_S = 2.0
+"""Between two tries to open a camera that went away."""
+BLACK_S = 3.0
+"""So long black and it is told: a camera that wakes takes a second or two (common practice)."""
+BLACK = "The camera's picture is black: open its cover, or switch on a light. Then go on."
+PAUSED = "The exercise is paused until it is back; what was done is kept."
+OTHER_CAMERA = (
+    "The camera came back with pictures of another size, as another camera does; what was recorded "
+    "so far is kept: close the program and start it again."
+)
 UNEXPECTED = (
     "Something inside the program went wrong; what was recorded so far is kept: "
     "close the program and start it again."
 )
-
-
-class Box(Protocol):
-    """Between the thread that reads and the thread that measures."""
-
-    frames_lost: int
-
-    def put(self, frame: Frame) -> None:
-        """Leave a frame."""
-        ...
-
-    def take(self) -> Frame | None:
-        """Fetch the oldest unread frame without waiting."""
-        ...
-
-    def close(self) -> None:
-        """Let nobody wait any longer."""
-        ...
-
-
-class Mailbox:
-    """One slot for a camera: a new frame replaces an unread one, which counts as lost."""
-
-    def __init__(self) -> None:
-        """Begin empty."""
-        self.frames_lost = 0
-        self._lock = threading.Lock()
-        self._frame: Frame | None = None
-
-    def put(self, frame: Frame) -> None:
-        """Leave a frame, replacing an unread one."""
-        with self._lock:
-            if self._frame is not None:
-                self.frames_lost += 1
-            self._frame = frame
-
-    def take(self) -> Frame | None:
-        """Fetch the newest frame, once."""
-        with self._lock:
-            frame, self._frame = self._frame, None
-            return frame
-
-    def close(self) -> None:
-        """Nobody waits here."""
-
-
-class Belt:
-    """A short queue for a file: a full one makes the reader wait, so that no frame is lost."""
-
-    frames_lost = 0
-
-    def __init__(self, capacity: int = BELT_FRAMES) -> None:
-        """Begin empty, with room for ``capacity`` frames."""
-        self._changed = threading.Condition()
-        self._frames: deque[Frame] = deque()
-        self._capacity = capacity
-        self._closed = False
-
-    def put(self, frame: Frame) -> None:
-        """Leave a frame, waiting for room."""
-        with self._changed:
-            self._changed.wait_for(lambda: self._closed or len(self._frames) < self._capacity)
-            if not self._closed:
-                self._frames.append(frame)
-
-    def take(self) -> Frame | None:
-        """Fetch the oldest frame."""
-        with self._changed:
-            frame = self._frames.popleft() if self._frames else None
-            self._changed.notify_all()
-            return frame
-
-    def close(self) -> None:
-        """Let a waiting reader go."""
-        with self._changed:
-            self._closed = True
-            self._changed.notify_all()
-
-
-class MeteredSource:
-    """A source as the session sees it: frames that were read but never taken are lost too."""
-
-    def __init__(self, source: FrameSource, box: Box) -> None:
-        """Meter this source, whose frames go into ``box``."""
-        self.kind: Literal["camera", "file"] = source.kind
-        self.size_px = source.size_px
-        self.frames_per_s = source.frames_per_s
-        self.frame_count = source.frame_count
-        self._source, self._box = source, box
-
-    @property
-    def frames_lost(self) -> int:
-        """Frames that were never measured, so far."""
-        return self._source.frames_lost + self._box.frames_lost
-
-    def __iter__(self) -> Iterator[Frame]:
-        """Yield the source's frames."""
-        return iter(self._source)
-
-    def close(self) -> None:
-        """Let go of the device or file."""
-        self._source.close()
 
 
 class Intake:
@@ -135,7 +40,10 @@ class Intake:
     ``play`` and again after ``stand``: what it has stood is added to its later stamps, so that
     they are of one clock with what the person does meanwhile. A camera knows no standing.
 
+    A camera that stops after its first picture is opened again until it comes back.
+
     The callbacks come from the capture thread: ``opened`` once, ``ready`` after each frame,
+    ``trouble`` with a sentence while a camera shows nothing and with None when it does again,
     ``ended`` at the end of the source with None or the sentence of a fault, but not after
     ``stop``.
     """
@@ -147,11 +55,15 @@ class Intake:
         opened: Callable[[FrameSource], None],
         ready: Callable[[], None],
         ended: Callable[[str | None], None],
+        trouble: Callable[[str | None], None] = lambda sentence: None,
         file_waits: bool = True,
+        retry_s: float = RETRY_S,
     ) -> None:
         """Prepare the thread; ``start`` starts it."""
         self._open_source = open_source
         self._opened, self._ready, self._ended = opened, ready, ended
+        self._trouble, self._troubled, self._retry_s = trouble, False, retry_s
+        self._black_since_s: float | None = None
         self._stopping = threading.Event()
         self._playing = threading.Event()
         self._file_waits = file_waits
@@ -206,27 +118,73 @@ class Intake:
     def _read(self) -> None:
         source = self._open_source()
         try:
-            live = source.kind == "camera"
-            if not live:
+            if source.kind != "camera":
                 self._box = Belt()
                 if not self._file_waits:
                     self._playing.set()
             if self._stopping.is_set():
                 return
-            self._opened(MeteredSource(source, self._box))
-            for frame in source:
-                arrived = frame if live else self._paced(frame)
-                if self._stopping.is_set():
+            metered = MeteredSource(source, self._box)
+            self._opened(metered)
+            while True:
+                try:
+                    self._hand_over(source)
                     return
-                ahead_s = steady_s() - arrived.time_s
-                if live and self._ahead_s is not None:
-                    ahead_s = min(ahead_s, self._ahead_s)
-                self._ahead_s = ahead_s
-                self._still = arrived
-                self._box.put(arrived)
-                self._ready()
+                except Fault as fault:
+                    if source.kind != "camera" or self._ahead_s is None:
+                        raise
+                    self._tell(f"{fault} {PAUSED}")
+                source.close()
+                again = self._open_again()
+                if again is None:
+                    return
+                source = again
+                if source.size_px != metered.size_px:
+                    raise Fault(OTHER_CAMERA)
+                metered.go_on_with(source)
         finally:
             source.close()
+
+    def _hand_over(self, source: FrameSource) -> None:
+        """Put what comes into the box until the source ends."""
+        live = source.kind == "camera"
+        for frame in source:
+            arrived = frame if live else self._paced(frame)
+            if self._stopping.is_set():
+                return
+            ahead_s = steady_s() - arrived.time_s
+            if live and self._ahead_s is not None:
+                ahead_s = min(ahead_s, self._ahead_s)
+            self._ahead_s = ahead_s
+            self._still = arrived
+            if live:
+                self._look_for_black(arrived)
+            self._box.put(arrived)
+            self._ready()
+
+    def _look_for_black(self, frame: Frame) -> None:
+        if picture_trouble(None, frame.image_rgb) is not PictureTrouble.BLACK:
+            self._black_since_s = None
+            self._tell(None)
+            return
+        since_s = self._black_since_s = self._black_since_s or frame.time_s
+        if frame.time_s - since_s >= BLACK_S:
+            self._tell(BLACK)
+
+    def _tell(self, sentence: str | None) -> None:
+        """Pass on that trouble began or is over, once each."""
+        if self._troubled is (sentence is None):
+            self._troubled = sentence is not None
+            self._trouble(sentence)
+
+    def _open_again(self) -> FrameSource | None:
+        """Try until the camera opens; None once the thread is to end."""
+        while not self._stopping.wait(self._retry_s):
+            try:
+                return self._open_source()
+            except Fault:
+                continue
+        return None
 
     def _paced(self, frame: Frame) -> Frame:
         """Wait until a file's frame is due; give it, later by as much as the file has stood.

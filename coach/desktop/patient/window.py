@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from datetime import date
 from typing import assert_never
 
 from PyQt6.QtCore import Qt, QTimer
@@ -35,6 +37,8 @@ from coach.review.diary_entries import Diary
 from coach.voice.speaker import Speaker
 
 STOP_KEYS = (Qt.Key.Key_S, Qt.Key.Key_Escape)
+NEW_DAY_MS = 60_000
+"""How often a window that waits to be begun looks whether its day is over."""
 CAPTION_MS = 6_000
 """How long words stay: enough to read them, not so long that they are no longer true."""
 _HAND_OF_HEIGHT, _HAND_INSET = 0.14, 0.03
@@ -47,7 +51,8 @@ class PatientWindow(QWidget):
     ``open_source`` and ``begin`` are called in the two threads behind the window. Without a
     ``speaker`` there is neither speech nor captions of it. ``outcome`` holds what came of it once
     the session is over. Closing the window ends the session, keeps what was done, and ends both
-    threads.
+    threads. A window that still waits to be begun when ``today`` has changed closes itself and is
+    ``outdated``: what is due and the session's date are of the day before.
     """
 
     def __init__(
@@ -63,6 +68,7 @@ class PatientWindow(QWidget):
         phase: StiffnessPhase | None = None,
         notice: str = "",
         at_once: bool = False,
+        today: Callable[[], date] = date.today,
         parent: QWidget | None = None,
     ) -> None:
         """Build the pages; the threads start when the window is first shown.
@@ -79,11 +85,12 @@ class PatientWindow(QWidget):
         self.setMinimumSize(960, 600)
         self.stage: Stage | None = None
         self._exercise_index = -1
-        self._started = False
+        self._started = self._trouble_shown = False
         self.engine = Engine(open_source, begin, file_waits=file_waits, parent=self)
         self.engine.stepped.connect(self._step)
         self.engine.finished.connect(self._finish)
         self.engine.failed.connect(self._fail)
+        self.engine.troubled.connect(self._trouble)
         self._diary, self._phase, self._at_once = diary, phase, at_once
         self.welcome = WelcomePage(plan, agenda, notice, self)
         self.prepare = PreparePage(self)
@@ -127,6 +134,11 @@ class PatientWindow(QWidget):
         column.setSpacing(0)
         column.addWidget(self.banner)
         column.addWidget(self._pages, 1)
+        self.outdated = False
+        self._today, self._day = today, today()
+        self._midnight = QTimer(self)
+        self._midnight.timeout.connect(self._look_at_the_day)
+        self._midnight.start(NEW_DAY_MS)
         self._caption_age = QTimer(self)
         self._caption_age.setSingleShot(True)
         self._caption_age.timeout.connect(self._unsay)
@@ -316,6 +328,19 @@ class PatientWindow(QWidget):
         if self.stage is None:
             self.welcome.give_up()
         self.banner.say(sentence, again=self.stage in (None, Stage.WELCOME))
+
+    def _look_at_the_day(self) -> None:
+        waits = self.stage in (None, Stage.WELCOME) and not self._reading
+        if waits and self._today() != self._day:
+            self.outdated = True
+            self.close()
+
+    def _trouble(self, sentence: str) -> None:
+        if sentence:
+            self.banner.say(sentence, again=False)
+        elif self._trouble_shown:
+            self.banner.hide()
+        self._trouble_shown = bool(sentence)
 
     def note(self, sentence: str) -> None:
         """Show something small and lasting under the captions."""

@@ -1,11 +1,12 @@
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 import numpy as np
 import pytest
 
+from coach.desktop.patient.boxes import Belt, Mailbox
 from coach.desktop.patient.coaching import OpenSource
-from coach.desktop.patient.intake import Belt, Intake, Mailbox
+from coach.desktop.patient.intake import BLACK, OTHER_CAMERA, PAUSED, Intake
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.ports import FrameSource
@@ -209,3 +210,81 @@ def test_a_waiting_file_can_be_stopped() -> None:
     intake.start()
     assert first.wait(10)
     assert intake.stop()
+
+
+class Unplugged:
+    """A camera that answers as each of these in turn: a source, or None where it does not."""
+
+    def __init__(self, *answers: FrameSource | None) -> None:
+        self._answers = list(answers)
+
+    def __call__(self) -> FrameSource:
+        answer = self._answers.pop(0)
+        if answer is None:
+            raise Fault("No camera answers.")
+        return answer
+
+
+def troubles(open_source: OpenSource) -> tuple[list[str | None], list[int], list[str | None]]:
+    """Give what was told, of how many frames each time, and how it ended."""
+    told: list[str | None] = []
+    ready: list[int] = []
+    ended: list[str | None] = []
+    over = threading.Event()
+    metered: list[FrameSource] = []
+
+    def end(fault: str | None) -> None:
+        ended.append(fault)
+        over.set()
+
+    intake = Intake(
+        open_source,
+        opened=metered.append,
+        ready=lambda: ready.append(metered[0].frames_lost),
+        ended=end,
+        trouble=told.append,
+        retry_s=0.001,
+    )
+    intake.start()
+    assert over.wait(10)
+    assert intake.stop()
+    return told, ready, ended
+
+
+def test_a_camera_that_was_unplugged_goes_on_when_it_is_back() -> None:
+    gone, back = ScriptedSource(fail_after=3), ScriptedSource(seconds=0.25)
+    gone.frames_lost = 2
+    told, ready, ended = troubles(Unplugged(gone, None, None, back))
+    assert told == [f"The camera went away: plug it in again and start anew. {PAUSED}", None]
+    assert gone.closed_times == 1
+    # Three frames and five; nobody took them, so that all but the last one are lost as well.
+    assert ready == [2, 3, 4, *[5, 6, 7, 8, 9]]
+    assert ended == [None]
+
+
+def test_another_camera_is_not_taken_for_the_one_that_went_away() -> None:
+    other = ScriptedSource()
+    other.size_px = (1280, 720)
+    told, _, ended = troubles(Unplugged(ScriptedSource(fail_after=3), other))
+    assert (len(told), ended) == (1, [OTHER_CAMERA])
+
+
+def test_a_camera_that_shows_nothing_from_the_start_is_given_up() -> None:
+    told, _, ended = troubles(Unplugged(None))
+    assert (told, ended) == ([], ["No camera answers."])
+
+
+class Covered(ScriptedSource):
+    """Twenty pictures a second; black from the second second to the seventh."""
+
+    def __iter__(self) -> Iterator[Frame]:
+        rng = np.random.default_rng(3)
+        for each in super().__iter__():
+            dark = 1.0 <= each.time_s < 7.0
+            image = rng.integers(0, 3 if dark else 200, each.image_rgb.shape).astype(np.uint8)
+            yield Frame(each.index, each.time_s, image)
+
+
+def test_a_black_picture_is_told_after_a_while_and_when_it_is_over() -> None:
+    told, _, ended = troubles(lambda: Covered(seconds=8.0))
+    assert (told, ended) == ([BLACK, None], [None])

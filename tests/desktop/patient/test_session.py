@@ -1,7 +1,8 @@
 """A whole session by the keyboard alone, and what happens when things break."""
 
 import threading
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from datetime import date
 
 import pytest
 from PyQt6.QtCore import Qt
@@ -12,6 +13,7 @@ from pytestqt.qtbot import QtBot
 from coach.desktop.patient.coaching import BeginCoaching, OpenSource
 from coach.desktop.patient.window import PatientWindow
 from coach.domain.fault import Fault
+from coach.domain.frame import Frame
 from coach.domain.moment import Order, Stage
 from coach.domain.session import SessionEnd
 
@@ -140,27 +142,42 @@ def test_closing_before_the_start_writes_nothing(open_window: Opener, qtbot: QtB
     assert coaching.closed_times == 1
 
 
-def test_a_camera_that_goes_away_is_told_and_the_session_kept(
-    open_window: Opener, qtbot: QtBot
+def test_a_camera_that_goes_away_pauses_the_session_until_it_is_back(
+    open_window: Opener, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    unplugged = threading.Event()
+    plugged = threading.Event()
+    plugged.set()
+    monkeypatch.setattr("coach.desktop.patient.engine.RETRY_S", 0.01)
 
     class Camera(ScriptedSource):
-        def __iter__(self):  # type: ignore[no-untyped-def]
+        def __init__(self) -> None:
+            if not plugged.is_set():
+                raise Fault("No camera answers.")
+            super().__init__(seconds=10_000)
+
+        def __iter__(self) -> Iterator[Frame]:
             for frame in super().__iter__():
-                if unplugged.is_set():
-                    raise Fault("The camera went away: plug it in again and start anew.")
+                if not plugged.is_set():
+                    raise Fault("The camera went away.")
                 yield frame
 
     coaching = ScriptedCoaching()
-    window = open_window(lambda: Camera(seconds=10_000), lambda opened: coaching)
+    window = open_window(Camera, lambda opened: coaching)
     start(qtbot, window)
-    unplugged.set()
-    qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
-    assert window.banner.isVisible()
+    plugged.clear()
+    qtbot.waitUntil(window.banner.isVisible, timeout=LONG_MS)
     assert "camera went away" in window.banner.sentence.text()
-    assert coaching.finished_because == [SessionEnd.INPUT_ENDED]
+    qtbot.waitUntil(lambda: window.stage is Stage.PAUSED, timeout=LONG_MS)
+    assert coaching.orders[-1] == (Order.PAUSE, None)
+    plugged.set()
+    qtbot.waitUntil(lambda: not window.banner.isVisible(), timeout=LONG_MS)
+    press(window, Qt.Key.Key_Space)
+    wait_for(qtbot, window, Stage.EXERCISE)
+    assert coaching.finished_because == []
+    plugged.clear()
+    qtbot.waitUntil(window.banner.isVisible, timeout=LONG_MS)
     window.close()
+    assert coaching.finished_because == [SessionEnd.STOPPED]
 
 
 def test_without_a_camera_it_can_be_tried_again(open_window: Opener, qtbot: QtBot) -> None:
@@ -231,4 +248,49 @@ def test_a_held_down_key_gives_one_order(open_window: Opener, qtbot: QtBot) -> N
         QApplication.sendEvent(window, repeat)
     qtbot.wait(50)
     assert (Order.STOP, None) not in coaching.orders
+    window.close()
+
+
+def test_a_window_left_open_over_midnight_closes_to_be_opened_anew(
+    app: QApplication, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("coach.desktop.patient.window.NEW_DAY_MS", 10)
+    # A leap day begins.
+    day = [date(2028, 2, 28)]
+    coaching = ScriptedCoaching()
+    window = PatientWindow(
+        PLAN,
+        lambda: ScriptedSource(seconds=10_000),
+        lambda opened: coaching,
+        today=lambda: day[0],
+    )
+    qtbot.addWidget(window)
+    window.show()
+    wait_for(qtbot, window, Stage.WELCOME)
+    qtbot.wait(50)
+    assert window.isVisible()
+    day[0] = date(2028, 2, 29)
+    qtbot.waitUntil(lambda: not window.isVisible(), timeout=LONG_MS)
+    assert window.outdated
+    assert coaching.closed_times == 1
+
+
+def test_a_session_goes_on_over_midnight(
+    app: QApplication, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("coach.desktop.patient.window.NEW_DAY_MS", 10)
+    day = [date(2026, 12, 31)]
+    window = PatientWindow(
+        PLAN,
+        lambda: ScriptedSource(seconds=10_000),
+        lambda opened: ScriptedCoaching(),
+        today=lambda: day[0],
+    )
+    qtbot.addWidget(window)
+    window.show()
+    start(qtbot, window)
+    day[0] = date(2027, 1, 1)
+    qtbot.wait(50)
+    assert window.isVisible()
+    assert not window.outdated
     window.close()
