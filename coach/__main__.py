@@ -85,7 +85,12 @@ def _run(options: argparse.Namespace) -> int:
             from coach.app.patient import run_patient
 
             return run_patient(
-                options.plan, options.camera, options.clip, options.folder, begin=options.begin
+                options.plan,
+                options.camera,
+                options.clip,
+                options.folder,
+                begin=options.begin,
+                language=options.language,
             )
 
 
@@ -101,6 +106,9 @@ def _parser() -> argparse.ArgumentParser:
     source.add_argument("--camera", type=int, default=0, metavar="N", help="camera number")
     source.add_argument("--clip", type=Path, help="a video file in place of the camera")
     parser.add_argument("--folder", type=Path, help="where session files go")
+    parser.add_argument(
+        "--language", metavar="CODE", help="en or de; by default the system's, else English"
+    )
     parser.add_argument("--begin", action="store_true", help="begin without waiting for a signal")
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
 

@@ -12,9 +12,11 @@ from coach.app.lens import known_field_of_view
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
 from coach.catalogue import catalogue
+from coach.cues.language import languages, spoken_in
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import translate
 from coach.desktop.shared.application import create_application, run_windows
+from coach.desktop.shared.language import system_language
 from coach.documents.plan import MAX_PLAN_BYTES, read_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
@@ -32,17 +34,28 @@ from coach.voice.speaker import Speaker
 
 
 def run_patient(
-    plan_path: Path | None, camera: int, clip: Path | None, folder: Path | None, *, begin: bool
+    plan_path: Path | None,
+    camera: int,
+    clip: Path | None,
+    folder: Path | None,
+    *,
+    begin: bool,
+    language: str | None = None,
 ) -> int:
-    """Open the window and stay until it is closed; ``begin`` starts without being asked to."""
+    """Open the window and stay until it is closed; ``begin`` starts without being asked to.
+
+    Without a ``language`` it speaks the system's, or English where it does not know that.
+    """
     plan = open_plan(plan_path)
     with only_one(data_folder()):
-        return _run(plan, camera if clip is None else clip, folder, begin=begin)
+        return _run(plan, camera if clip is None else clip, folder, begin=begin, language=language)
 
 
-def _run(plan: Plan, what: int | Path, folder: Path | None, *, begin: bool) -> int:
+def _run(
+    plan: Plan, what: int | Path, folder: Path | None, *, begin: bool, language: str | None
+) -> int:
     folders = Folders(journals_folder(), folder or sessions_folder())
-    application = create_application(["coach"])
+    application = create_application(["coach"], language=chosen_language(language))
     while True:
         recoveries = recover(folders.journals, folders.sessions, folders.own)
         window = patient_window(plan, what, folders, begin=begin)
@@ -124,10 +137,20 @@ def _notice(agenda: Agenda) -> str:
     return ""
 
 
+def chosen_language(asked: str | None) -> str:
+    """Give the language asked for, or the system's; a ``Fault`` names those that there are."""
+    if asked is None:
+        return system_language(languages())
+    if asked not in languages():
+        known = ", ".join(f"{code} ({each.name})" for code, each in languages().items())
+        raise Fault(f"The program does not speak '{asked[:20]}'; choose one of {known}.")
+    return asked
+
+
 def open_voice() -> Voice | None:
     """Give the voice of the packages; None, for captions only, where it cannot be loaded."""
     try:
-        return Voice()
+        return Voice(spoken_in().voice)
     except Fault as fault:
         print(f"coach: {fault}", file=sys.stderr)
         return None

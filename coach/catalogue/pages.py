@@ -11,12 +11,12 @@ from typing import Annotated
 import msgspec
 from msgspec import Meta
 
+from coach import texts
 from coach.catalogue.reading import read, refused
 from coach.domain.exercise import Sentence, Slug, StiffnessPhase, Words
 from coach.domain.fault import Fault
 
 ENDING = ".toml"
-LANGUAGE = "en"
 MOST_WORDS = 95
 """A page is read standing and heard in under a minute, at some 120 words a minute (our choice)."""
 
@@ -74,7 +74,7 @@ class Page(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=True
     @property
     def words(self) -> PageWords:
         """The page in the program's language."""
-        return self.telling[LANGUAGE]
+        return texts.of(self.telling)
 
     @property
     def sources(self) -> tuple[str, ...]:
@@ -93,10 +93,10 @@ def parse_pages(contents: Mapping[str, bytes]) -> tuple[Page, ...]:
         page = read(contents[name], Page, where)
         if name != page.id + ENDING:
             raise refused(where, f"id is {page.id}, whose file is {page.id}{ENDING}")
-        if LANGUAGE not in page.telling:
-            raise refused(where, f"telling.{LANGUAGE} is missing")
-        for language, words in page.telling.items():
-            count = sum(len(paragraph.split()) for paragraph in words.paragraphs)
+        if texts.ENGLISH not in page.telling:
+            raise refused(where, f"telling.{texts.ENGLISH} is missing")
+        for language, told in page.telling.items():
+            count = sum(len(paragraph.split()) for paragraph in told.paragraphs)
             if count > MOST_WORDS:
                 raise refused(
                     where, f"telling.{language} has {count} words, at most {MOST_WORDS} fit"

@@ -11,11 +11,12 @@ from typing import Annotated, Final
 
 from msgspec import Meta, Struct
 
+from coach import texts
 from coach.catalogue.reading import read, refused
 from coach.domain.fault import Fault
 
 ENDING: Final = ".toml"
-FALLBACK: Final = "en"
+FALLBACK: Final = texts.ENGLISH
 """The language whose table is whole; what another one lacks is said in it."""
 
 Text = Annotated[str, Meta(min_length=1, max_length=400)]
@@ -52,10 +53,10 @@ def parse(contents: Mapping[str, bytes]) -> Mapping[str, Language]:
         raise refused(_where(FALLBACK + ENDING), "it is missing")
     whole = found[FALLBACK].sentences
     for code, language in found.items():
-        for key, texts in language.sentences.items():
+        for key, pair in language.sentences.items():
             if key not in whole:
                 raise refused(_where(code + ENDING), f"there is no sentence {key!r}")
-            for text, model in zip(texts, whole[key], strict=True):
+            for text, model in zip(pair, whole[key], strict=True):
                 if _places(text) != _places(model):
                     raise refused(
                         _where(code + ENDING),
@@ -79,9 +80,9 @@ def languages() -> Mapping[str, Language]:
     return parse(contents)
 
 
-def spoken_in(language: str) -> Language:
-    """Give the language of this code, or the fallback where there is none."""
-    return languages().get(language) or languages()[FALLBACK]
+def spoken_in(language: str | None = None) -> Language:
+    """Give the language of this code, by default the chosen one; English for an unknown one."""
+    return texts.of(languages(), language)
 
 
 def _places(text: str) -> set[str]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Final, assert_never
 
 from coach.cues.happening import Happening
-from coach.cues.language import FALLBACK
 from coach.cues.pacing import estimate_s
 from coach.cues.wording import (
     Sentence,
@@ -68,7 +67,7 @@ def _said(
 
 
 def introduction(
-    item: AgendaItem, number: int, count: int, language: str = FALLBACK
+    item: AgendaItem, number: int, count: int, language: str | None = None
 ) -> list[tuple[str, Sentence]]:
     """Say which exercise, how to be placed, what to do, what to mind, how often and how long.
 

@@ -10,10 +10,10 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 from typing import Final, assert_never
 
+from coach import texts
 from coach.catalogue import safety
 from coach.cues.corrections import Corrections, watch_doubt, watch_speed, watch_target
 from coach.cues.happening import Happening
-from coach.cues.language import FALLBACK
 from coach.cues.marks import Mark, hold_marks, marks_ahead
 from coach.cues.opening import STAGE_FRESH_S, opening_cues
 from coach.cues.wording import doubt_sentence, form_sentence, sentence
@@ -47,7 +47,7 @@ STEADY_DEG: Final = 5.0
 class Rules:
     """What has been heard and said so far."""
 
-    language: str = FALLBACK
+    language: str = field(default_factory=texts.language)
     stage: Stage | None = None
     exercise_index: int = -1
     resting: bool = False

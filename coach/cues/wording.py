@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from coach import texts
 from coach.catalogue import catalogue
 from coach.cues.language import FALLBACK, languages, spoken_in
 from coach.domain.cue import Cue, Urgency
@@ -30,7 +31,7 @@ class Sentence:
         return Cue(time_s, time_s + fresh_s, urgency, key, self.spoken, self.caption)
 
 
-def sentence(key: str, language: str = FALLBACK, **numbers: float) -> Sentence:
+def sentence(key: str, language: str | None = None, **numbers: float) -> Sentence:
     """Look up a sentence and fill in its numbers; a missing translation falls back to English."""
     chosen = spoken_in(language)
     if key not in chosen.sentences:
@@ -41,7 +42,7 @@ def sentence(key: str, language: str = FALLBACK, **numbers: float) -> Sentence:
 
 
 def doubt_sentence(
-    doubt: Doubt, side: Side, position: Position = Position.STANDING, language: str = FALLBACK
+    doubt: Doubt, side: Side, position: Position = Position.STANDING, language: str | None = None
 ) -> Sentence:
     """Say why a frame gives no value of this side's arm, and what to do about it."""
     key = f"doubt.{doubt.value}"
@@ -49,44 +50,47 @@ def doubt_sentence(
 
 
 def placing_sentence(
-    view: View, side: Side, position: Position = Position.STANDING, language: str = FALLBACK
+    view: View, side: Side, position: Position = Position.STANDING, language: str | None = None
 ) -> Sentence:
     """Say how to stand, sit or lie to the camera."""
     return sentence(_chosen(f"place.{view.value}", position, side), language)
 
 
 def movement_sentence(
-    movement: Movement, side: Side, position: Position = Position.STANDING, language: str = FALLBACK
+    movement: Movement,
+    side: Side,
+    position: Position = Position.STANDING,
+    language: str | None = None,
 ) -> Sentence:
     """Say what to do with the arm."""
     return sentence(_chosen(f"do.{movement.value}", position, side), language)
 
 
-def telling(planned: PlannedExercise, language: str = FALLBACK) -> Telling | None:
+def telling(planned: PlannedExercise, language: str | None = None) -> Telling | None:
     """Give the catalogue's words for the exercise; None for a bare movement."""
     exercise = catalogue().by_name.get(planned.exercise or "")
     if exercise is None:
         return None
-    return exercise.telling.get(language) or exercise.telling[FALLBACK]
+    return texts.of(exercise.telling, language)
 
 
-def placed(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
+def placed(planned: PlannedExercise, language: str | None = None) -> Sentence:
     """Say where the laptop goes and how to be placed before it."""
-    words = telling(planned, language)
-    if words is not None:
-        return Sentence(*words.laptop)
+    told = telling(planned, language)
+    if told is not None:
+        return Sentence(*told.laptop)
     return placing_sentence(planned.seen_from, planned.side, planned.position, language)
 
 
-def instructed(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
+def instructed(planned: PlannedExercise, language: str | None = None) -> Sentence:
     """Say what to do."""
-    words = telling(planned, language)
-    if words is not None:
-        return Sentence(words.spoken, words.short)
+    told = telling(planned, language)
+    if told is not None:
+        return Sentence(told.spoken, told.short)
     return movement_sentence(planned.measured, planned.side, planned.position, language)
 
 
-def form_sentence(fault: FormFault, position: Position, language: str = FALLBACK) -> Sentence:
+def form_sentence(fault: FormFault, position: Position, language: str | None = None) -> Sentence:
     """Say what is wrong with the form, and what to do about it."""
     lying = f"form.{fault.value}.lying"
     if position.lying and lying in languages()[FALLBACK].sentences:
@@ -94,7 +98,7 @@ def form_sentence(fault: FormFault, position: Position, language: str = FALLBACK
     return sentence(f"form.{fault.value}", language)
 
 
-def dose_sentence(planned: PlannedExercise, language: str = FALLBACK) -> Sentence:
+def dose_sentence(planned: PlannedExercise, language: str | None = None) -> Sentence:
     """Say how often and how long."""
     often = "once" if planned.repetitions == 1 else "many"
     key = f"dose.{often}-short" if planned.hold_s == 1 else f"dose.{often}"

@@ -9,6 +9,7 @@ from PyQt6.QtCore import QRectF, QSize, QTimer
 from PyQt6.QtGui import QHideEvent, QPainter, QPaintEvent, QShowEvent
 from PyQt6.QtWidgets import QWidget
 
+from coach import texts
 from coach.desktop.shared.figure_painting import paint_drawing
 from coach.domain.exercise import Exercise
 from coach.domain.movement import Side
@@ -51,7 +52,7 @@ class Demonstration(QWidget):
         self._stage = stage_of(exercise, side)
         self._mirrored = self._as_mirror and self._stage.facing
         self._begun_s = self._clock()
-        telling = exercise.telling["en"]
+        telling = texts.of(exercise.telling)
         self.setAccessibleName(f"Drawing: {telling.title}, {side} arm")
         self.setAccessibleDescription(" ".join(telling.steps))
         self.update()

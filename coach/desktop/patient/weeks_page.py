@@ -6,6 +6,7 @@ from datetime import date
 
 from PyQt6.QtWidgets import QHBoxLayout, QLabel, QStackedLayout, QVBoxLayout, QWidget
 
+from coach import texts
 from coach.catalogue import catalogue
 from coach.desktop.patient.calendar import Calendar
 from coach.desktop.patient.leaves import LeavesPage
@@ -180,7 +181,7 @@ def planned_name(planned: PlannedExercise) -> str:
     """Name an exercise by the catalogue's title, or by its movement where it has none."""
     if planned.exercise is not None:
         known = catalogue().by_name.get(planned.exercise)
-        title = planned.exercise if known is None else known.telling["en"].title
+        title = planned.exercise if known is None else texts.of(known.telling).title
         return f"{title} ({_side(planned.side)})"
     return exercise_name(planned)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import QAbstractButton, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
+from coach import texts
 from coach.catalogue import When, safety
 from coach.cues.wording import dose_sentence, telling
 from coach.desktop.patient.controls import KeyButton
@@ -22,7 +23,6 @@ CHANGE_OVER_S = 12.0
 """Getting into the stretch and out of it, for the guess of how long a session takes."""
 MOST_CAUTIONS = 6
 """Lines on new exercises; more would be too small to read, and each comes again before its own."""
-_LANGUAGE = "en"
 
 
 class WelcomePage(ProsePage):
@@ -147,7 +147,7 @@ class WelcomePage(ProsePage):
         )
         self.emergency.show_lines(
             tuple(
-                Line(rule.text[_LANGUAGE], bold=True, colour=LIGHT.on_accent)
+                Line(texts.of(rule.text), bold=True, colour=LIGHT.on_accent)
                 for rule in safety().when(When.EMERGENCY)
             )
         )
@@ -201,7 +201,7 @@ class WelcomePage(ProsePage):
 
 
 def _rules(when: When) -> tuple[Line, ...]:
-    return tuple(Line(rule.text[_LANGUAGE], "•") for rule in safety().when(when))
+    return tuple(Line(texts.of(rule.text), "•") for rule in safety().when(when))
 
 
 def _today_line(item: AgendaItem) -> Line:

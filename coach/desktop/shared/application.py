@@ -12,6 +12,8 @@ from PyQt6.QtCore import QLoggingCategory, QTimer
 from PyQt6.QtGui import QColor, QPalette
 from PyQt6.QtWidgets import QApplication
 
+from coach import texts
+from coach.desktop.shared.language import choose_language
 from coach.desktop.shared.theme import LIGHT, Palette, style_sheet, type_scale
 from coach.desktop.shared.typeface import font, load_fonts
 from coach.domain.fault import Fault
@@ -21,9 +23,13 @@ _HEARTBEAT_MS = 100
 
 
 def create_application(
-    argv: list[str], *, name: str = "Shoulder coach", offscreen_allowed: bool = False
+    argv: list[str],
+    *,
+    name: str = "Shoulder coach",
+    offscreen_allowed: bool = False,
+    language: str = texts.ENGLISH,
 ) -> QApplication:
-    """Give the one QApplication, ready for windows.
+    """Give the one QApplication, ready for windows in this language.
 
     Without a screen it raises a Fault, or draws into memory where ``offscreen_allowed``.
     """
@@ -36,6 +42,7 @@ def create_application(
     application.setOrganizationName(ORGANISATION)
     application.setApplicationName(name)
     application.setApplicationDisplayName(name)
+    choose_language(application, language)
     load_fonts()
     application.setStyle("Fusion")
     application.setFont(font(type_scale().body_px))
