@@ -3,22 +3,16 @@
 from __future__ import annotations
 
 import sys
-from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
-from typing import assert_never
 
 from coach.app.passphrases import asked
-from coach.catalogue.load import catalogue
 from coach.domain.fault import Fault
-from coach.domain.session import SessionDocument
-from coach.exchange.fhir import bundle_bytes
+from coach.exchange.export import exported
 from coach.exchange.kind import Kind
-from coach.exchange.note import visit_note
-from coach.exchange.table import holds_table
 from coach.review.wording import counted, day
 from coach.storage.atomic import write_bytes
-from coach.storage.folders import store_path
+from coach.storage.folders import check_is_no_store, store_path
 from coach.storage.store import Store
 from coach.storage.store_doubts import Decision, Doubt
 from coach.storage.store_lock import is_locked
@@ -36,8 +30,7 @@ def run_export(place: Path | str | None, patient_code: str, kind: Kind, out: Pat
     if isinstance(place, Path):
         if not place.is_file():
             raise Fault(f"There is no store at '{place}'; import files with 'coach review'.")
-        if out.exists() and out.samefile(place):
-            raise Fault(f"'{out}' is the store itself; choose another name for the export.")
+        check_is_no_store(out, place)
     locked = isinstance(place, Path) and is_locked(place)
     store = Store(place, asked(f"the locked store {place}") if locked else None)
     try:
@@ -67,19 +60,3 @@ def _done(doubt: Doubt) -> str:
     if doubt.decision is Decision.LEFT_OUT:
         return "left out"
     return "taken, though the doubt is not decided"
-
-
-def exported(documents: Sequence[SessionDocument], kind: Kind, now: datetime) -> bytes:
-    """Write a record as ``kind``; ``now`` has a zone."""
-    names = {exercise.exercise: exercise.name for exercise in catalogue().all}
-    today = now.date()
-    match kind:
-        case Kind.FHIR:
-            return bundle_bytes(documents, written_at=now, names=names)
-        case Kind.CSV:
-            return holds_table(documents)
-        case Kind.NOTE:
-            note = visit_note(documents, until=today, written_on=today, names=names)
-            return note.encode("utf-8", errors="replace")
-        case _:
-            assert_never(kind)

@@ -10,8 +10,9 @@ from pathlib import Path
 from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.shared.chart import chart_png
 from coach.desktop.shared.report_page import report_pdf
+from coach.desktop.therapist.exports import report_name
 from coach.desktop.therapist.passphrase_dialog import unlocked
-from coach.desktop.therapist.window import ReviewWindow, report_name
+from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.fault import Fault
 from coach.domain.movement import Position
 from coach.review.report import report

@@ -6,6 +6,8 @@ import os
 import sys
 from pathlib import Path
 
+from coach.domain.fault import Fault
+
 OVERRIDE = "STIFF_SHOULDER_COACH_FOLDER"
 """Environment variable naming one folder for everything, for tests and portable use."""
 
@@ -50,3 +52,10 @@ def own_sessions_folder() -> Path:
 def store_path() -> Path:
     """Give the place of the therapist's store."""
     return data_folder() / "review.sqlite"
+
+
+def check_is_no_store(out: Path, store: Path | str) -> None:
+    """Raise Fault where a file about to be written is the store itself, by whichever name."""
+    place = Path(store)
+    if out.exists() and place.exists() and out.samefile(place):
+        raise Fault(f"'{out}' is the store itself; choose another name for the export.")

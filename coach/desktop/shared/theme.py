@@ -195,6 +195,18 @@ QProgressBar {
     background: $hairline; border: 0; border-radius: 6px; height: 12px; color: transparent;
 }
 QProgressBar::chunk { background: $accent; border-radius: 6px; }
+QMenuBar { background: $card; border-bottom: 1px solid $hairline; padding: 2px 8px; }
+QMenuBar::item { padding: 6px 12px; border-radius: 6px; background: transparent; }
+QMenuBar::item:selected { background: $accent_wash; }
+QTabWidget::pane { border: 0; }
+QTabBar { background: $paper; }
+QTabBar::tab {
+    background: transparent; color: $ink_soft; padding: 8px 20px; margin-left: 8px;
+    border: 2px solid transparent; border-bottom: 4px solid transparent;
+}
+QTabBar::tab:selected { color: $accent; border-bottom: 4px solid $accent; font-weight: bold; }
+QTabBar::tab:hover { background: $accent_wash; }
+QTabBar::tab:selected:focus { border: 2px solid $focus; border-bottom: 4px solid $accent; }
 QMenu { background: $card; border: 1px solid $line; padding: 6px; }
 QMenu::item { padding: 8px 24px; }
 QMenu::item:selected { background: $accent; color: $on_accent; }

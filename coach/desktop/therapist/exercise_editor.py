@@ -17,7 +17,6 @@ from PyQt6.QtWidgets import (
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.plan_fields import (
     Days,
-    DropDown,
     Number,
     OneOf,
     OptionalNumber,
@@ -67,7 +66,7 @@ class ExerciseEditor(QWidget):
         self.sittings = Number("Sittings in a row", 1, 60)
         self.at_least = OptionalNumber("At least, in degrees", *_RANGE_DEG)
         self.pain_at_most = Number("Pain at most", 0, 10)
-        self.propose = DropDown()
+        self.propose = QComboBox()
         self.propose.setAccessibleName("What to propose")
         # As wide as its column: the longest name would push the fields out of the card.
         self.propose.setSizeAdjustPolicy(

@@ -1,4 +1,4 @@
-"""Importing many files while the window stays alive."""
+"""Importing many files while the window stays alive, and taking the last import back."""
 
 from __future__ import annotations
 
@@ -6,8 +6,11 @@ from collections.abc import Iterable
 from pathlib import Path
 
 from PyQt6.QtCore import QObject, QTimer, pyqtSignal
+from PyQt6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
+from coach.desktop.therapist.replay_sessions import SESSION_FILES
 from coach.domain.fault import Fault
+from coach.review.wording import counted
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store, new_batch
 from coach.storage.store_import import FileOutcome, import_file, session_files
@@ -26,15 +29,18 @@ class ImportRun(QObject):
     failed = pyqtSignal(str)
     """The store could not be written; ``finished`` follows."""
 
+    taken_back = pyqtSignal(int)
+    """How many sessions went."""
+
     def __init__(
         self,
         store: Store,
         identity: PracticeIdentity | None = None,
-        parent: QObject | None = None,
+        parent: QWidget | None = None,
     ) -> None:
         """Begin idle; ``identity`` opens sealed files, which are refused without."""
         super().__init__(parent)
-        self._store = store
+        self._store, self._window = store, parent
         self._identity = identity
         self._waiting: list[Path] = []
         self._outcomes: list[FileOutcome] = []
@@ -61,6 +67,32 @@ class ImportRun(QObject):
         self._waiting.extend(files)
         self._total += len(files)
         self._timer.start()
+
+    def ask_files(self) -> None:
+        """Ask which files to import."""
+        names, _ = QFileDialog.getOpenFileNames(
+            self._window, "Import session files", "", SESSION_FILES
+        )
+        self.add(map(Path, names))
+
+    def ask_folder(self) -> None:
+        """Ask which folder to import."""
+        name = QFileDialog.getExistingDirectory(self._window, "Import a folder of session files")
+        if name:
+            self.add([Path(name)])
+
+    def ask_undo(self) -> None:
+        """Ask whether to take the last import back, where there is one."""
+        try:
+            batch = self._store.last_import()
+            if batch is None:
+                return
+            question = f"Take {counted(batch.sessions, 'session')} of the last import out again?"
+            answer = QMessageBox.question(self._window, "Shoulder review", question)
+            if answer == QMessageBox.StandardButton.Yes:
+                self.taken_back.emit(self._store.undo_import(batch.id))
+        except Fault as fault:
+            self.failed.emit(str(fault))
 
     def stop(self) -> None:
         """Leave out what still waits."""

@@ -7,6 +7,7 @@ from typing import Any
 
 from PyQt6.QtCore import QAbstractListModel, QModelIndex, QObject, Qt
 
+from coach.domain.practice import Person
 from coach.review.cohort import Standing
 from coach.review.wording import counted, day
 from coach.storage.store import PatientEntry
@@ -17,48 +18,69 @@ _MOST = 2
 
 
 class PatientList(QAbstractListModel):
-    """One patient a row: the code, how many sessions and when the last was, why to look there."""
+    """One person a row: code and name, how many sessions and when the last was, why to look."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         """Begin empty."""
         super().__init__(parent)
-        self._entries: tuple[PatientEntry, ...] = ()
+        self._codes: tuple[str, ...] = ()
+        self._names: dict[str, str] = {}
+        self._entries: dict[str, PatientEntry] = {}
         self._standings: dict[str, Standing] = {}
 
-    def show(self, entries: Sequence[PatientEntry], standings: Sequence[Standing] = ()) -> None:
-        """Show other entries, in the order of their standings where there are any."""
+    def show(
+        self,
+        entries: Sequence[PatientEntry],
+        standings: Sequence[Standing] = (),
+        people: Sequence[Person] = (),
+    ) -> None:
+        """Show other entries, in the order of their standings where there are any.
+
+        ``people`` without sessions come behind.
+        """
         self.beginResetModel()
         self._standings = {standing.patient_code: standing for standing in standings}
-        place = {code: row for row, code in enumerate(self._standings)}
-        self._entries = tuple(sorted(entries, key=lambda e: place.get(e.code, len(place))))
+        place = {code: at for at, code in enumerate(self._standings)}
+        self._entries = {entry.code: entry for entry in entries}
+        self._names = {person.code: person.name for person in people}
+        heard_of = sorted(self._entries, key=lambda code: place.get(code, len(place)))
+        self._codes = (*heard_of, *(c for c in self._names if c not in self._entries))
         self.endResetModel()
 
     def code(self, row: int) -> str:
         """Give the code of a row."""
-        return self._entries[row].code
+        return self._codes[row]
 
     def row_of(self, code: str | None) -> int:
         """Find a patient's row, -1 where there is none."""
-        return next((i for i, e in enumerate(self._entries) if e.code == code), -1)
+        return self._codes.index(code) if code in self._codes else -1
 
     def rowCount(self, parent: QModelIndex = QModelIndex()) -> int:  # noqa: B008, N802
         """Count the patients."""
-        return 0 if parent.isValid() else len(self._entries)
+        return 0 if parent.isValid() else len(self._codes)
 
     def data(self, index: QModelIndex, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Give the text of a row."""
-        if not index.isValid() or index.row() >= len(self._entries):
+        if not index.isValid() or index.row() >= len(self._codes):
             return None
-        entry = self._entries[index.row()]
-        sessions = f"{counted(entry.sessions, 'session')}, last {day(entry.last_at.date())}"
-        standing = self._standings.get(entry.code)
+        code = self._codes[index.row()]
+        sessions = _sessions(self._entries.get(code))
+        name = ", ".join(filter(None, (code, self._names.get(code, ""))))
+        standing = self._standings.get(code)
         reasons = () if standing is None else standing.reasons
-        if role == Qt.ItemDataRole.DisplayRole:
-            why = ", ".join(reason.concern.value for reason in reasons[:_MOST]) or NOTHING
-            return f"{entry.code}\n{sessions}\n{why}"
         sentences = " ".join(reason.sentence for reason in reasons)
-        if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"Patient {entry.code}, {sessions}. {sentences}".rstrip()
-        if role == Qt.ItemDataRole.ToolTipRole:
-            return sentences
+        match role:
+            case Qt.ItemDataRole.DisplayRole:
+                why = ", ".join(reason.concern.value for reason in reasons[:_MOST])
+                return f"{name}\n{sessions}\n{why or (NOTHING if code in self._entries else '')}"
+            case Qt.ItemDataRole.AccessibleTextRole:
+                return f"Patient {name}, {sessions}. {sentences}".rstrip()
+            case Qt.ItemDataRole.ToolTipRole:
+                return sentences
         return None
+
+
+def _sessions(entry: PatientEntry | None) -> str:
+    if entry is None:
+        return "no session yet"
+    return f"{counted(entry.sessions, 'session')}, last {day(entry.last_at.date())}"

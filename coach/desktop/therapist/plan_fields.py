@@ -7,8 +7,7 @@ from datetime import date
 from enum import StrEnum
 from typing import TypeVar
 
-from PyQt6.QtCore import QPoint, Qt, pyqtSignal
-from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygon
+from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import (
     QCheckBox,
     QComboBox,
@@ -20,7 +19,7 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
-from coach.desktop.shared.theme import LIGHT, SPACES_PX, type_scale
+from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.domain.fault import Fault
 from coach.domain.movement import View
@@ -30,7 +29,6 @@ from coach.review.wording import MOVEMENTS
 
 _NUMBER_PX = 72
 _LABEL_PX = 88
-_ARROW_PX = 5
 _CAMERA: Mapping[View, str] = {
     View.FRONT: "in front",
     View.SIDE: "at the stiff side",
@@ -117,26 +115,7 @@ class OptionalDate(QLineEdit):
             ) from error
 
 
-class DropDown(QComboBox):
-    """A choice with an arrow of its own: the style sheet leaves none that can be seen."""
-
-    def __init__(self) -> None:
-        """Begin empty."""
-        super().__init__()
-        self.setStyleSheet("QComboBox::drop-down { border: 0; width: 26px; }")
-
-    def paintEvent(self, e: QPaintEvent | None) -> None:  # noqa: N802
-        """Draw the arrow over the rest."""
-        super().paintEvent(e)
-        painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(QColor(LIGHT.accent), 2))
-        x, y = self.width() - 4 * _ARROW_PX, self.height() // 2 - _ARROW_PX // 2
-        tip = QPoint(x + _ARROW_PX, y + _ARROW_PX)
-        painter.drawPolyline(QPolygon([QPoint(x, y), tip, QPoint(x + 2 * _ARROW_PX, y)]))
-
-
-class OneOf(DropDown):
+class OneOf(QComboBox):
     """One of several names, or None where ``nothing`` says what that means."""
 
     def __init__(self, name: str, kinds: Sequence[StrEnum], nothing: str | None = None) -> None:

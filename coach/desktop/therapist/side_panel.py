@@ -18,6 +18,7 @@ from PyQt6.QtWidgets import (
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.patient_list import PatientList
+from coach.domain.practice import Person
 from coach.review.cohort import Standing
 from coach.review.wording import counted, day
 from coach.storage.store import Batch, PatientEntry, Refusal
@@ -31,7 +32,8 @@ class SidePanel(QWidget):
 
     patient_chosen = pyqtSignal(str)
     files_wanted = pyqtSignal()
-    folder_wanted = pyqtSignal()
+    new_wanted = pyqtSignal()
+    doubts_wanted = pyqtSignal()
     plan_wanted = pyqtSignal()
     stop_wanted = pyqtSignal()
     forget_wanted = pyqtSignal()
@@ -54,12 +56,15 @@ class SidePanel(QWidget):
         self.import_files = _button("&Import files\N{HORIZONTAL ELLIPSIS}", "Ctrl+O")
         self.import_files.setProperty("role", "primary")
         self.import_files.clicked.connect(self.files_wanted)
-        self.import_folder = _button("Import a &folder\N{HORIZONTAL ELLIPSIS}", "Ctrl+Shift+O")
-        self.import_folder.clicked.connect(self.folder_wanted)
+        self.new_patient = _button("&New patient\N{HORIZONTAL ELLIPSIS}", "Ctrl+N")
+        self.new_patient.clicked.connect(self.new_wanted)
         self.make_plan = _button("Make a p&lan\N{HORIZONTAL ELLIPSIS}", "Ctrl+L")
         self.make_plan.clicked.connect(self.plan_wanted)
         self.stop = _button("&Stop importing", "Esc")
         self.stop.clicked.connect(self.stop_wanted)
+        self.doubts = _button("", "Ctrl+D")
+        self.doubts.setProperty("role", "stop")
+        self.doubts.clicked.connect(self.doubts_wanted)
         self.undo = _button("&Undo the last import", "Ctrl+Z")
         self.undo.clicked.connect(self.undo_wanted)
         self.progress = QProgressBar()
@@ -78,6 +83,7 @@ class SidePanel(QWidget):
         self._arrange()
         self.show_progress(0, 0)
         self.show_refusals(())
+        self.show_doubts(0)
 
     def _arrange(self) -> None:
         title = QLabel("Patients")
@@ -87,9 +93,10 @@ class SidePanel(QWidget):
         column.setSpacing(SPACES_PX[1])
         column.addWidget(title)
         column.addWidget(self.import_files)
-        column.addWidget(self.import_folder)
+        column.addWidget(self.new_patient)
         column.addWidget(self.make_plan)
         column.addWidget(self.undo)
+        column.addWidget(self.doubts)
         column.addWidget(self.progress)
         column.addWidget(self.stop)
         column.addWidget(self.list, 1)
@@ -102,13 +109,15 @@ class SidePanel(QWidget):
         entries: Sequence[PatientEntry],
         chosen: str | None,
         standings: Sequence[Standing] = (),
+        people: Sequence[Person] = (),
     ) -> None:
         """Show other patients and choose one of them, the first where it is not there.
 
-        ``standings`` say whom to look at first, and why.
+        ``standings`` say whom to look at first, and why; ``people`` are all, with or without
+        sessions.
         """
-        self._patients.show(entries, standings)
-        if entries:
+        self._patients.show(entries, standings, people)
+        if self._patients.rowCount():
             index = self._patients.index(max(0, self._patients.row_of(chosen)))
             selection = self.list.selectionModel()
             assert selection is not None
@@ -121,6 +130,13 @@ class SidePanel(QWidget):
             words = f"Takes {counted(batch.sessions, 'session')} out again (Ctrl+Z)"
             self.undo.setToolTip(words)
             self.undo.setAccessibleDescription(words)
+
+    def show_doubts(self, count: int) -> None:
+        """Offer to decide about doubtful sessions; nothing where none waits."""
+        text = counted(count, "doubtful session")
+        self.doubts.setText(f"{text}\N{HORIZONTAL ELLIPSIS}")
+        self.doubts.setAccessibleName(f"{text} to decide about")
+        self.doubts.setVisible(count > 0)
 
     def show_refusals(self, refusals: Sequence[Refusal]) -> None:
         """Show what was refused; nothing where nothing was."""

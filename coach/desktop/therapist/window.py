@@ -3,52 +3,35 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable
 from datetime import date
 from pathlib import Path
 
 from PyQt6.QtCore import Qt
-from PyQt6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent, QKeySequence, QShortcut
-from PyQt6.QtWidgets import (
-    QFileDialog,
-    QHBoxLayout,
-    QLabel,
-    QMainWindow,
-    QMessageBox,
-    QStackedWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PyQt6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
+from PyQt6.QtWidgets import QMainWindow, QWidget
 
-from coach.desktop.shared.report_page import report_pdf
-from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.doubts_dialog import DoubtsDialog
+from coach.desktop.therapist.exports import Exports
 from coach.desktop.therapist.import_run import ImportRun
-from coach.desktop.therapist.patient_page import PatientPage
+from coach.desktop.therapist.menus import fill
 from coach.desktop.therapist.plan_window import PlanWindow
 from coach.desktop.therapist.replay_page import ReplayPage
-from coach.desktop.therapist.replay_sessions import SESSION_FILES, choose_session
-from coach.desktop.therapist.side_panel import SidePanel
+from coach.desktop.therapist.replay_sessions import choose_session
+from coach.desktop.therapist.standings import Standings
+from coach.desktop.therapist.window_parts import WindowParts
 from coach.documents.archive import StoredSession
 from coach.domain.fault import Fault
-from coach.review.cohort import Standing, in_need, standing
+from coach.review.history import history
 from coach.review.overview import overview
-from coach.review.report import Report
 from coach.review.wording import counted
-from coach.storage.atomic import write_bytes
 from coach.storage.sealed import PracticeIdentity
-from coach.storage.store import ImportOutcome, PatientEntry, Store
+from coach.storage.store import ImportOutcome, Store
 from coach.storage.store_import import FileOutcome
-
-_EMPTY = (
-    "No sessions yet.\n\n"
-    "Drop session files or a folder of them into this window, or press Import files (Ctrl+O).\n"
-    "A patient's program leaves one file a session, named by date and ending in .shoulder.zip."
-)
-_YES = QMessageBox.StandardButton.Yes
 
 
 class ReviewWindow(QMainWindow):
-    """Imports session files, shows one patient at a time, writes the report."""
+    """Imports session files, shows one patient at a time, keeps records, writes documents."""
 
     def __init__(
         self,
@@ -64,143 +47,131 @@ class ReviewWindow(QMainWindow):
         self._store = store
         self._identity = identity
         self._today = today
-        self._report: Report | None = None
-        self._standings: dict[tuple[PatientEntry, date], Standing] = {}
+        self._code: str | None = None
+        self._standings = Standings(store)
         self.setWindowTitle("Shoulder review")
         self.setAcceptDrops(True)
-        self.panel = SidePanel()
-        self.page = PatientPage()
+        self.parts = WindowParts(store, today)
+        self.panel, self.page, self.records = self.parts.panel, self.parts.page, self.parts.records
+        self.setCentralWidget(self.parts)
         self.plans = PlanWindow(self, today)
+        self.exports = Exports(self, store.name)
         self._imports = ImportRun(store, identity, self)
-        self._message = QLabel()
-        self._message.setWordWrap(True)
-        self._message.setAccessibleName("Message")
-        self._message.setTextFormat(Qt.TextFormat.PlainText)
-        self._arrange()
         self._connect()
         self.resize(1280, 800)
+        self.panel.list.setFocus()
         self.refresh()
 
-    def _arrange(self) -> None:
-        empty = QLabel(_EMPTY)
-        empty.setProperty("role", "lead")
-        empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        empty.setWordWrap(True)
-        self._stack = QStackedWidget()
-        self._stack.addWidget(empty)
-        self._stack.addWidget(self.page)
-        right = QVBoxLayout()
-        right.setSpacing(0)
-        self._message.setContentsMargins(SPACES_PX[3], SPACES_PX[1], SPACES_PX[3], SPACES_PX[1])
-        self._message.hide()
-        right.addWidget(self._message)
-        right.addWidget(self._stack, 1)
-        content = QWidget()
-        content.setObjectName("page")
-        row = QHBoxLayout(content)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(0)
-        row.addWidget(self.panel)
-        row.addLayout(right, 1)
-        self.setCentralWidget(content)
-
     def _connect(self) -> None:
-        self.panel.patient_chosen.connect(self.show_patient)
-        self.panel.files_wanted.connect(self._ask_files)
-        self.panel.folder_wanted.connect(self._ask_folder)
-        self.panel.plan_wanted.connect(self._make_plan)
-        self.panel.stop_wanted.connect(self._imports.stop)
-        self.panel.forget_wanted.connect(self._forget)
-        self.panel.undo_wanted.connect(self._undo)
-        self.page.report_wanted.connect(self._ask_report)
-        self.page.replay_wanted.connect(self._replay)
-        self._imports.advanced.connect(self.panel.show_progress)
+        panel, records, page = self.panel, self.records, self.page
+        bar = self.menuBar()
+        assert bar is not None
+        self.entries = fill(
+            bar,
+            {
+                "import-files": self._imports.ask_files,
+                "import-folder": self._imports.ask_folder,
+                "stop": self._imports.stop,
+                "undo": self._undo,
+                "doubts": self._show_doubts,
+                "quit": self.close,
+                "new": lambda: records.ask_person(new=True),
+                "name": lambda: records.ask_person(new=False),
+                "course": self.parts.show_course,
+                "records": self.parts.show_records,
+                "plan": self._make_plan,
+                "replay": self._replay,
+                "erase": records.ask_erase,
+            }
+            | self.exports.acts,
+        )
+        for signal, name in (
+            (panel.files_wanted, "import-files"),
+            (panel.new_wanted, "new"),
+            (panel.plan_wanted, "plan"),
+            (panel.stop_wanted, "stop"),
+            (panel.doubts_wanted, "doubts"),
+            (page.report_wanted, "report"),
+            (page.replay_wanted, "replay"),
+            (records.plan_wanted, "plan"),
+        ):
+            signal.connect(self.entries[name].trigger)
+        panel.patient_chosen.connect(self.show_patient)
+        panel.forget_wanted.connect(self._forget)
+        panel.undo_wanted.connect(self._imports.ask_undo)
+        records.changed.connect(self.refresh)
+        records.person_added.connect(lambda _: self.parts.show_records())
+        self.parts.turned.connect(self._offer_undo)
+        for teller in (records, self.exports):
+            teller.told.connect(self.parts.tell)
+            teller.refused.connect(self._warn)
+        self._imports.taken_back.connect(self._taken_back)
+        self._imports.advanced.connect(panel.show_progress)
         self._imports.failed.connect(self._warn)
         self._imports.finished.connect(self._imported)
-        for keys, slot in (
-            ("Ctrl+O", self._ask_files),
-            ("Ctrl+Shift+O", self._ask_folder),
-            ("Ctrl+P", self._ask_report),
-            ("Ctrl+R", self._replay),
-            ("Ctrl+L", self._make_plan),
-            ("Ctrl+Z", self._undo),
-            ("Esc", self._imports.stop),
-        ):
-            QShortcut(QKeySequence(keys), self).activated.connect(slot)
 
     def refresh(self, chosen: str | None = None) -> None:
         """Read patients and refusals anew; stay with the patient shown or go to ``chosen``."""
         try:
-            entries = self._store.patients()
+            entries, people = self._store.patients(), self._store.people()
             self.panel.show_refusals(self._store.refusals())
+            self.panel.show_doubts(self._store.open_doubts())
             self.panel.show_undo(self._store.last_import())
-            standings = self._standings_of(entries)
+            standings = self._standings.of(entries, self._today())
         except Fault as fault:
             self._warn(str(fault))
             return
-        self._stack.setCurrentIndex(1 if entries else 0)
-        shown = self._report.patient_code if self._report else None
-        self.panel.show_patients(entries, chosen or shown, standings)
+        self.parts.show_anybody(bool(people))
+        shown, self._code = chosen or self._code, None
+        self.exports.show((), None)
+        self.panel.show_patients(entries, shown, standings, people)
+        self._offer_undo()
 
-    def _standings_of(self, entries: Sequence[PatientEntry]) -> tuple[Standing, ...]:
-        """Say whom to look at first; who has nothing new is not read again."""
-        today = self._today()
-        self._standings = {
-            (entry, today): self._standings.get((entry, today))
-            or standing(entry.code, self._store.sessions_of(entry.code), today)
-            for entry in entries
-        }
-        return in_need(self._standings.values())
+    def _offer_undo(self) -> None:
+        """Say what Ctrl+Z would take back."""
+        what = self.records.changes.last if self.parts.on_records else ""
+        text = f"&Undo: {what}" if what else "&Undo the last import\N{HORIZONTAL ELLIPSIS}"
+        self.entries["undo"].setText(text)
 
     def _undo(self) -> None:
-        try:
-            batch = self._store.last_import()
-            if batch is None:
-                return
-            question = f"Take {counted(batch.sessions, 'session')} of the last import out again?"
-            if QMessageBox.question(self, "Shoulder review", question) == _YES:
-                gone = self._store.undo_import(batch.id)
-                self._tell(f"{counted(gone, 'session')} taken out again.")
-        except Fault as fault:
-            self._warn(str(fault))
-        self._report = None
-        self.refresh()
+        if self.parts.on_records and self.records.changes.last:
+            self.records.undo()
+        else:
+            self._imports.ask_undo()
 
     def show_patient(self, code: str) -> None:
         """Show one patient."""
+        today = self._today()
         try:
-            shown = overview(
-                self._store.sessions_of(code),
-                self._today(),
-                self._store.records_of(code),
-                [doubt.sentence for doubt in self._store.doubts() if doubt.code == code],
-            )
+            documents, records = self._store.sessions_of(code), self._store.records_of(code)
+            doubts = [doubt.sentence for doubt in self._store.doubts() if doubt.code == code]
+            shown = overview(documents, today, records, doubts) if documents else None
         except Fault as fault:
             self._warn(str(fault))
             return
-        self._report = shown.report
-        self.page.show_overview(shown)
+        self._code = code
+        self.records.show_person(records, history(documents))
+        self.parts.show_overview(shown)
+        self.exports.show(documents, shown.report if shown else None)
 
     def import_paths(self, paths: Iterable[Path]) -> None:
         """Begin to import files and folders."""
         self._imports.add(paths)
 
-    def write_report(self, path: Path) -> None:
-        """Write the report of the patient shown; raises Fault where that is not possible."""
-        if self._report is None:
-            raise Fault("There is no patient to report on: import session files first.")
-        write_bytes(path, report_pdf(self._report))
-
     def _imported(self, outcomes: list[FileOutcome]) -> None:
         self.panel.show_progress(0, 0)
         counts = Counter(o.outcome for o in outcomes)
-        parts = [f"{counts[o]} {o.value}" for o in ImportOutcome if counts[o]]
-        if parts:
-            self._tell(f"{counted(len(outcomes), 'file')}: {', '.join(parts)}.")
-        elif self._message.isHidden():
-            self._tell("There was no session file to import there.")
+        found = [f"{counts[o]} {o.value}" for o in ImportOutcome if counts[o]]
+        if found:
+            self.parts.tell(f"{counted(len(outcomes), 'file')}: {', '.join(found)}.")
+        elif not self.parts.telling:
+            self.parts.tell("There was no session file to import there.")
         taken = {o.code for o in outcomes if o.code}
         self.refresh(taken.pop() if len(taken) == 1 else None)
+
+    def _taken_back(self, sessions: int) -> None:
+        self.parts.tell(f"{counted(sessions, 'session')} taken out again.")
+        self.refresh()
 
     def _forget(self) -> None:
         try:
@@ -209,42 +180,25 @@ class ReviewWindow(QMainWindow):
             self._warn(str(fault))
         self.refresh()
 
+    def _show_doubts(self) -> None:
+        try:
+            dialog = DoubtsDialog(self, self._store)
+        except Fault as fault:
+            self._warn(str(fault))
+            return
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.decided.connect(self.refresh)
+        dialog.open()
+
     def _make_plan(self) -> None:
-        if self._report is not None:
-            self.plans.page.begin_for(self._report.patient_code)
+        if self._code is not None:
+            self.plans.page.begin_for(self._code)
         self.plans.show()
         self.plans.raise_()
         self.plans.activateWindow()
 
-    def _ask_files(self) -> None:
-        names, _ = QFileDialog.getOpenFileNames(self, "Import session files", "", SESSION_FILES)
-        self.import_paths(map(Path, names))
-
-    def _ask_folder(self) -> None:
-        name = QFileDialog.getExistingDirectory(self, "Import a folder of session files")
-        if name:
-            self.import_paths([Path(name)])
-
-    def _ask_report(self) -> None:
-        if self._report is None:
-            self._warn("There is no patient to report on: import session files first.")
-            return
-        name, _ = QFileDialog.getSaveFileName(
-            self, "Write the report", report_name(self._report), "PDF (*.pdf)"
-        )
-        if not name:
-            return
-        path = Path(name)
-        path = path if path.suffix.lower() == ".pdf" else path.with_name(f"{path.name}.pdf")
-        try:
-            self.write_report(path)
-        except Fault as fault:
-            self._warn(str(fault))
-        else:
-            self._tell(f"The report is in {path}.")
-
     def _replay(self) -> None:
-        code = self._report.patient_code if self._report else None
+        code = self._code
         try:
             session = self._session_of(self, code)
             if session is not None:
@@ -257,16 +211,8 @@ class ReviewWindow(QMainWindow):
     def _session_of(self, parent: QWidget, code: str | None) -> StoredSession | None:
         return choose_session(parent, self._store, code, self._identity)
 
-    def _tell(self, text: str, role: str = "soft") -> None:
-        self._message.setProperty("role", role)
-        style = self._message.style()
-        if style is not None:
-            style.polish(self._message)
-        self._message.setText(text)
-        self._message.show()
-
     def _warn(self, text: str) -> None:
-        self._tell(text, "caution")
+        self.parts.tell(text, "caution")
 
     def dragEnterEvent(self, event: QDragEnterEvent | None) -> None:  # noqa: N802
         """Take files."""
@@ -287,10 +233,5 @@ class ReviewWindow(QMainWindow):
             event.ignore()
             return
         self._imports.stop()
+        self.exports.wait()
         super().closeEvent(event)
-
-
-def report_name(shown: Report) -> str:
-    """Give a file name that no patient code can turn into a path."""
-    code = "".join(c if c.isalnum() or c in "-_" else "_" for c in shown.patient_code)
-    return f"{code}_{shown.end.isoformat()}_report.pdf"

@@ -8,10 +8,10 @@ from PyQt6.QtCore import QMimeData, QPointF, Qt, QUrl
 from PyQt6.QtGui import QDropEvent
 from PyQt6.QtWidgets import QAbstractButton, QFileDialog, QLabel, QMessageBox, QWidget
 
+from coach.desktop.therapist.exports import report_name
 from coach.desktop.therapist.movement_table import MovementTable
 from coach.desktop.therapist.patient_list import PatientList
-from coach.desktop.therapist.window import ReviewWindow, report_name
-from coach.domain.fault import Fault
+from coach.desktop.therapist.window import ReviewWindow
 from coach.review.report import report
 from tests.review.six_patients import LAST_DAY, six_patients
 
@@ -49,9 +49,12 @@ def arrive(qtbot, window, act):
 
 
 def test_an_empty_store_says_what_to_do(window):
-    assert any("Drop session files" in text for text in shown_texts(window))
-    with pytest.raises(Fault, match="import session files"):
-        window.write_report(None)
+    assert any("New patient (Ctrl+N)" in text for text in shown_texts(window))
+    assert any("drop session files" in text for text in shown_texts(window))
+    for name in ("report", "fhir", "csv", "note", "copy"):
+        window.entries[name].trigger()
+        (said,) = [t for t in shown_texts(window) if "import session files first" in t]
+        assert said.startswith("There is no session")
 
 
 def test_from_dropped_folder_to_written_report(window, mail, qtbot, tmp_path, monkeypatch):
@@ -95,7 +98,7 @@ def test_the_keyboard_is_enough_to_go_through_patients(window, mail, qtbot, monk
     seen = set()
     qtbot.keyClick(window.panel.list, Qt.Key.Key_Home)
     for _ in range(2):
-        seen.add(window._report.patient_code)
+        seen.add(window._code)
         qtbot.keyClick(window.panel.list, Qt.Key.Key_Down)
     assert seen == {"SH-017", "SH-200"}
 
@@ -117,7 +120,7 @@ def test_a_report_that_cannot_be_written_is_said(window, mail, qtbot, tmp_path, 
     place = tmp_path / "gone" / "report.pdf"
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(place), ""))
     window.page.write_report.click()
-    assert any("could not be saved" in text for text in shown_texts(window))
+    qtbot.waitUntil(lambda: any("could not be saved" in text for text in shown_texts(window)))
 
 
 def test_everything_that_takes_the_keyboard_has_a_name(window, mail, qtbot):

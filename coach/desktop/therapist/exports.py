@@ -1,0 +1,155 @@
+"""A patient's record out of the window, made in a thread of its own and told in a sentence."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from datetime import date, datetime
+from pathlib import Path
+
+from PyQt6.QtCore import QObject, QThread, pyqtSignal
+from PyQt6.QtWidgets import QApplication, QFileDialog, QWidget
+
+from coach.desktop.shared.report_page import report_pdf
+from coach.domain.fault import Fault
+from coach.domain.session import SessionDocument
+from coach.exchange.export import exported
+from coach.exchange.kind import Kind
+from coach.review.report import Report
+from coach.storage.atomic import write_bytes
+from coach.storage.folders import check_is_no_store
+
+_FILES: dict[Kind | None, tuple[str, str, str, str]] = {
+    None: ("report", "The report", "PDF (*.pdf)", ".pdf"),
+    Kind.FHIR: ("record", "The FHIR bundle", "FHIR as JSON (*.json)", ".json"),
+    Kind.CSV: ("holds", "The table of holds", "Table (*.csv)", ".csv"),
+    Kind.NOTE: ("note", "The note", "Text (*.txt)", ".txt"),
+}
+"""By kind, None for the report: word of the file's name, name in a sentence, filter, ending."""
+
+
+class Exports(QObject):
+    """Asks where to, and writes in a thread of its own: a year of sessions takes seconds."""
+
+    told = pyqtSignal(str)
+    refused = pyqtSignal(str)
+
+    def __init__(self, parent: QWidget, store_name: str) -> None:
+        """Take the store's name, so that no export is ever written over it."""
+        super().__init__(parent)
+        self._window, self._store_name = parent, store_name
+        self._jobs: list[_Job] = []
+        self._documents: Sequence[SessionDocument] = ()
+        self._report: Report | None = None
+
+    @property
+    def acts(self) -> dict[str, Callable[[], object]]:
+        """What can be asked for, by the names of the menu's entries."""
+        return {
+            "report": self.ask_report,
+            "note": lambda: self.ask(Kind.NOTE),
+            "copy": self.copy_note,
+            "csv": lambda: self.ask(Kind.CSV),
+            "fhir": lambda: self.ask(Kind.FHIR),
+        }
+
+    def show(self, documents: Sequence[SessionDocument], report: Report | None) -> None:
+        """Take another patient's sessions and their report."""
+        self._documents, self._report = documents, report
+
+    def ask_report(self) -> None:
+        """Ask where the report goes, and write it."""
+        shown = self._report
+        if shown is None:
+            self.refused.emit("There is no session to report on: import session files first.")
+            return
+        self._ask(None, shown.patient_code, shown.end, lambda: report_pdf(shown))
+
+    def ask(self, kind: Kind) -> None:
+        """Ask where the record goes as ``kind``, and write it."""
+        documents, now = self._documents, datetime.now().astimezone()
+        if not documents:
+            self.refused.emit("There is no session to export: import session files first.")
+            return
+        code = documents[-1].plan.patient_code
+        self._ask(kind, code, now.date(), lambda: exported(documents, kind, now))
+
+    def copy_note(self) -> None:
+        """Put the note on the clipboard."""
+        documents, now = self._documents, datetime.now().astimezone()
+        if not documents:
+            self.refused.emit("There is no session for a note: import session files first.")
+            return
+
+        def copied(note: bytes) -> None:
+            clipboard = QApplication.clipboard()
+            if clipboard is not None:
+                clipboard.setText(note.decode("utf-8"))
+            self.told.emit("The note is on the clipboard: paste it into the record.")
+
+        self._run(lambda: exported(documents, Kind.NOTE, now), copied)
+
+    def wait(self) -> None:
+        """Come back when nothing is being written any more."""
+        for job in self._jobs:
+            job.wait()
+
+    def _ask(self, kind: Kind | None, code: str, on: date, make: Callable[[], bytes]) -> None:
+        word, what, files, ending = _FILES[kind]
+        title = f"Write {what[0].lower()}{what[1:]}"
+        proposed = file_name(code, on, word, ending)
+        name, _ = QFileDialog.getSaveFileName(self._window, title, proposed, files)
+        if not name:
+            return
+        path = Path(name)
+        path = path if path.suffix.lower() == ending else path.with_name(path.name + ending)
+
+        def work() -> bytes:
+            check_is_no_store(path, self._store_name)
+            content = make()
+            write_bytes(path, content)
+            return content
+
+        self._run(work, lambda _: self.told.emit(f"{what} is in {path}."))
+
+    def _run(self, work: Callable[[], bytes], done: Callable[[bytes], None]) -> None:
+        job = _Job(work, self)
+        self._jobs.append(job)
+
+        def ended() -> None:
+            self._jobs.remove(job)
+            if job.content is not None:
+                done(job.content)
+            else:
+                self.refused.emit(job.fault)
+            job.deleteLater()
+
+        job.finished.connect(ended)
+        job.start()
+
+
+class _Job(QThread):
+    """One document being made; ``content`` stays None where it could not be."""
+
+    def __init__(self, work: Callable[[], bytes], parent: QObject) -> None:
+        super().__init__(parent)
+        self._work = work
+        self.content: bytes | None = None
+        self.fault = "The export ended without a result: try again, and tell who keeps the program."
+
+    def run(self) -> None:
+        """Make it."""
+        try:
+            self.content = self._work()
+        except Fault as fault:
+            self.fault = str(fault)
+
+
+def file_name(code: str, on: date, word: str, ending: str) -> str:
+    """Give a file name that no patient code can turn into a path."""
+    safe = "".join(c if c.isalnum() or c in "-_" else "_" for c in code)
+    return f"{safe}_{on.isoformat()}_{word}{ending}"
+
+
+def report_name(shown: Report) -> str:
+    """Give the file name of a report."""
+    return file_name(shown.patient_code, shown.end, "report", ".pdf")

@@ -1,0 +1,149 @@
+"""A person's records in sections: one row a record, with what stands beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PyQt6.QtCore import Qt, pyqtSignal
+from PyQt6.QtGui import QKeyEvent
+from PyQt6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem
+
+from coach.desktop.shared.theme import type_scale
+from coach.desktop.shared.typeface import font
+from coach.domain.practice import (
+    Episode,
+    HandMeasure,
+    IssuedPlan,
+    OtherSideMeasure,
+    PatientRecords,
+    Record,
+    TotalScore,
+    Treatment,
+)
+from coach.review.history import Series
+from coach.review.records import line_of
+from coach.review.wording import NONE
+
+SECTIONS: dict[type[Record], str] = {
+    Episode: "Episodes: side, course and goals",
+    Treatment: "Treatments",
+    OtherSideMeasure: "Other side, to compare with",
+    HandMeasure: "Goniometer in the practice, beside the camera at home",
+    TotalScore: "Questionnaire totals",
+    IssuedPlan: "Plans given",
+}
+COLUMNS = ("Date", "What", "Value", "Beside it")
+_ROLE = Qt.ItemDataRole.UserRole
+_NOTHING = dict.fromkeys(SECTIONS, "None yet. Enter adds one.") | {
+    IssuedPlan: "None yet. Enter opens the plan window (Ctrl+L)."
+}
+
+
+class RecordList(QTreeWidget):
+    """Tells which record is to be changed or removed, and of which kind one is to be added."""
+
+    change_wanted = pyqtSignal(object)
+    remove_wanted = pyqtSignal(object)
+    add_wanted = pyqtSignal(object)
+    """The kind of record."""
+
+    def __init__(self) -> None:
+        """Begin empty."""
+        super().__init__()
+        self.setAccessibleName("Records")
+        self.setColumnCount(len(COLUMNS))
+        self.setHeaderLabels(COLUMNS)
+        self.setRootIsDecorated(False)
+        self.setIndentation(0)
+        self.setItemsExpandable(False)
+        self.setUniformRowHeights(False)
+        self.setWordWrap(True)
+        self.setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setFont(font(type_scale().small_px + 1))
+        self.setStyleSheet("QTreeView::item { padding: 4px 0; }")
+        header = self.header()
+        assert header is not None
+        for column, mode in enumerate(("ResizeToContents",) * 3 + ("Stretch",)):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode[mode])
+        header.setSectionsClickable(False)
+        # Rows are as high as their last column needs in the width that it has by now.
+        header.sectionResized.connect(lambda *_: self.scheduleDelayedItemsLayout())
+
+    @property
+    def kind(self) -> type[Record]:
+        """The kind in whose section the chosen row is."""
+        item = self.currentItem()
+        return item.data(0, _ROLE)[0] if item is not None else Episode
+
+    @property
+    def record(self) -> Record | None:
+        """The chosen record, None on a heading."""
+        item = self.currentItem()
+        return item.data(0, _ROLE)[1] if item is not None else None
+
+    def show_records(self, records: PatientRecords, series: Sequence[Series]) -> None:
+        """Show other records, the newest of each kind first; stay where the keyboard was."""
+        place = (self.kind, self.record.id if self.record else None)
+        self.clear()
+        kept: dict[type[Record], Sequence[Record]] = {
+            Episode: records.episodes,
+            Treatment: records.treatments,
+            OtherSideMeasure: records.other_side,
+            HandMeasure: records.by_hand,
+            TotalScore: records.scores,
+            IssuedPlan: records.plans,
+        }
+        bold = font(type_scale().small_px + 1, bold=True)
+        for kind, title in SECTIONS.items():
+            heading = QTreeWidgetItem([title])
+            heading.setFlags(Qt.ItemFlag.ItemIsEnabled)
+            heading.setFont(0, bold)
+            heading.setData(0, _ROLE, (kind, None))
+            self.addTopLevelItem(heading)
+            heading.setFirstColumnSpanned(True)
+            for record in reversed(kept[kind]):
+                line = line_of(record, series)
+                cells = [line.on, line.what, line.value, line.beside]
+                self._add(heading, cells, (kind, record))
+            if not kept[kind]:
+                item = self._add(heading, [_NOTHING[kind]], (kind, None))
+                item.setFirstColumnSpanned(True)
+                item.setForeground(0, self.palette().placeholderText())
+            heading.setExpanded(True)
+        self.go_to(*place)
+
+    def _add(
+        self, heading: QTreeWidgetItem, cells: list[str], data: tuple[type[Record], Record | None]
+    ) -> QTreeWidgetItem:
+        item = QTreeWidgetItem(cells)
+        item.setData(0, _ROLE, data)
+        words = ", ".join(cell for cell in cells if cell and cell != NONE)
+        item.setData(0, Qt.ItemDataRole.AccessibleTextRole, words)
+        item.setToolTip(len(COLUMNS) - 1, cells[-1])
+        heading.addChild(item)
+        return item
+
+    def go_to(self, kind: type[Record], number: int | None) -> None:
+        """Choose a record, or the first row of its section where it is not there."""
+        for at in range(self.topLevelItemCount()):
+            heading = self.topLevelItem(at)
+            if heading is None or heading.data(0, _ROLE)[0] is not kind:
+                continue
+            rows = [heading.child(n) for n in range(heading.childCount())]
+            found = [r for r in rows if r and (one := r.data(0, _ROLE)[1]) and one.id == number]
+            self.setCurrentItem(found[0] if found else rows[0])
+
+    def keyPressEvent(self, event: QKeyEvent | None) -> None:  # noqa: N802
+        """Enter changes, or adds where there is nothing; Insert adds, Delete removes."""
+        key = event.key() if event is not None else 0
+        record = self.record
+        if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and record is not None:
+            self.change_wanted.emit(record)
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Insert):
+            self.add_wanted.emit(self.kind)
+        elif key == Qt.Key.Key_Delete and record is not None:
+            self.remove_wanted.emit(record)
+        else:
+            super().keyPressEvent(event)

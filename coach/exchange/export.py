@@ -1,0 +1,30 @@
+"""A patient's record as a document of one kind."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+from typing import assert_never
+
+from coach.catalogue.load import catalogue
+from coach.domain.session import SessionDocument
+from coach.exchange.fhir import bundle_bytes
+from coach.exchange.kind import Kind
+from coach.exchange.note import visit_note
+from coach.exchange.table import holds_table
+
+
+def exported(documents: Sequence[SessionDocument], kind: Kind, now: datetime) -> bytes:
+    """Write a record as ``kind``; ``now`` has a zone."""
+    names = {exercise.exercise: exercise.name for exercise in catalogue().all}
+    today = now.date()
+    match kind:
+        case Kind.FHIR:
+            return bundle_bytes(documents, written_at=now, names=names)
+        case Kind.CSV:
+            return holds_table(documents)
+        case Kind.NOTE:
+            note = visit_note(documents, until=today, written_on=today, names=names)
+            return note.encode("utf-8", errors="replace")
+        case _:
+            assert_never(kind)
