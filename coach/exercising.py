@@ -59,22 +59,31 @@ class Exercising:
                 field_of_view_deg,
             )
 
-    def prepare(self, time_s: float, pose: Pose | None) -> None:
-        """Take a frame while the person gets ready: the measuring begins to learn."""
-        if self._goniometer is not None:
-            self._goniometer, _ = goniometry.advance(self._goniometer, time_s, pose)
+    def prepare(self, time_s: float, pose: Pose | None, *, in_place: bool) -> None:
+        """Take a frame while the person gets ready: what is measured and where the arm rests.
+
+        An arm that is up when the exercise begins, because what to do was just said, then counts
+        from there on.
+        """
+        if self._goniometer is None:
+            return
+        self._goniometer, reading = goniometry.advance(self._goniometer, time_s, pose)
+        known = self._counting if in_place and self._counting is not None else self._counted(0)
+        self._counting, _ = counting.advance(known, reading)
 
     def begin(self, completed: int, ended: int) -> None:
         """Begin to count; of the ``ended`` holds before ``completed`` were held as asked."""
-        planned = self._planned
+        planned, known = self._planned, self._counting
         if planned.movement is None:
             self._timed = timed.begin(
                 planned.hold_s, planned.repetitions, planned.rest_s, completed, ended
             )
             return
-        task = counting.task_of(planned.movement, planned.hold_s, planned.target_deg)
-        self._calm = replace(self._calm, beta=self._calm.beta * abs(task.degrees_per_unit))
-        self._counting = replace(counting.begin(task), counted=ended)
+        self._counting = self._counted(ended)
+        if known is not None:
+            self._counting = replace(self._counting, low_deg=known.low_deg, rest_deg=known.rest_deg)
+        per_unit = abs(self._counting.task.degrees_per_unit)
+        self._calm = replace(self._calm, beta=self._calm.beta * per_unit)
 
     def advance(self, now_s: float, time_s: float, pose: Pose | None) -> Found:
         """Take a frame of the exercise, stamped ``time_s``; ``now_s`` never runs backwards."""
@@ -136,6 +145,11 @@ class Exercising:
     def calm_value(self) -> float | None:
         """The newest value calmed for the eye, in the movement's unit."""
         return self._calm.value
+
+    def _counted(self, ended: int) -> counting.State:
+        planned = self._planned
+        task = counting.task_of(planned.measured, planned.hold_s, planned.target_deg)
+        return replace(counting.begin(task), counted=ended)
 
     def _judged(self, events: tuple[ProgressEvent, ...]) -> tuple[ProgressEvent, ...]:
         return tuple(

@@ -61,6 +61,7 @@ class Pipeline:
         self._course: Course = courses.begin(plan, started_s, items)
         self._recorder = Recorder(started_s)
         self._rules = cues.Rules()
+        self._hearing = cues.Hearing()
         self._now_s = started_s
         self._entered_s = started_s
         self._looked_s = float("-inf")
@@ -148,8 +149,10 @@ class Pipeline:
         """Look whether the person is in place; the measuring begins to learn meanwhile."""
         if self._exercising is None or self._readying is None:
             return
-        self._exercising.prepare(time_s, outcome.pose)
-        if self._readying.advance(self._now_s, outcome.pose):
+        ready = self._readying.advance(self._now_s, outcome.pose, self._hearing)
+        in_place = self._readying.doubt is None
+        self._exercising.prepare(time_s, outcome.pose, in_place=in_place)
+        if ready:
             self._obey(outcome, Order.READY)
 
     def _exercise(self, outcome: Outcome, time_s: float) -> None:
@@ -227,6 +230,7 @@ class Pipeline:
             self._watch.raised_s,
         )
         self._rules, said = cues.advance(self._rules, standing.happening)
+        self._hearing = cues.hear(self._hearing, self._now_s, said)
         return standing.moment(said)
 
 

@@ -31,13 +31,13 @@ class Readying:
         """The one thing to change before the exercise can begin."""
         return self._placing.doubt
 
-    def advance(self, now_s: float, pose: Pose | None) -> bool:
-        """Take a frame; tell whether the exercise may begin."""
+    def advance(self, now_s: float, pose: Pose | None, hearing: cues.Hearing) -> bool:
+        """Take a frame; tell whether the exercise may begin: in place, and with all heard."""
         self._placing = placing.advance(self._placing, now_s, pose)
         here_s = now_s - self._since_s
         bearable = self.doubt in _ADVICE and here_s >= ADVICE_S
+        if hearing.awaits(self._item):
+            return False
         if self._item.planned.movement is not None:
             return bearable or self._placing.ready_s >= READY_S
-        heard = here_s >= cues.introduction_s(self._item)
-        seen = bearable or self.doubt is None
-        return heard and (seen or here_s >= UNSEEN_S)
+        return bearable or self.doubt is None or here_s >= UNSEEN_S

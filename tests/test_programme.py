@@ -23,6 +23,8 @@ from coach.pipeline import Pipeline
 from coach.session.agenda import easier_than
 from coach.session.assemble import assemble
 from coach.session.entries import Entry, SessionOpened
+from coach.voice.speaker import Speaker
+from coach.voice.timeline import Timeline
 from tests.goniometry.stick_body import MAN, NATURAL, Seen, X, Y, camera, joints, project
 from tests.goniometry.ways import RANGE
 
@@ -82,9 +84,11 @@ class Person:
         self.since_s = 0.0
         self.raised = False
         self.away = False
+        self.eager = False
 
     def hears(self, moment: Moment) -> None:
-        if self.moment is None or self.moment.stage is not moment.stage:
+        going_on = self.eager and moment.stage is Stage.EXERCISE
+        if self.moment is None or (self.moment.stage is not moment.stage and not going_on):
             self.since_s = moment.time_s
         self.moment = moment
 
@@ -93,9 +97,13 @@ class Person:
         if moment is None or moment.planned is None or self.away:
             return None
         planned, value = moment.planned, None
-        if moment.stage is Stage.EXERCISE and planned.movement is not None:
+        if moment.stage is Stage.EXERCISE and planned.movement is not None and not self.eager:
             end = END[planned.movement]
             value = reach(frame.time_s - self.since_s, RANGE[planned.movement][0], end)
+        elif self.eager and planned.movement is not None:
+            # Up as soon as in place, and kept there.
+            up_s = min(frame.time_s - self.since_s, REST_S + RAMP_S + 1.0)
+            value = reach(up_s, RANGE[planned.movement][0], END[planned.movement])
         return body(planned, value, self.raised, frame.time_s)
 
     def close(self) -> None:
@@ -410,3 +418,44 @@ def test_a_rest_in_which_the_laptop_slept_is_over() -> None:
     sitting.now_s += 600.0
     assert not sitting.step().resting
     assert "again" in [cue.key for cue in sitting.moments[-1].cues]
+
+
+def test_who_lifts_the_arm_at_once_hears_the_cautions_first_and_need_not_begin_anew() -> None:
+    """The arm is up three seconds after getting ready, long before the cautions are over."""
+    sitting = Sitting(named("stick-extension-standing"), new=True)
+    sitting.person.eager = True
+    sitting.give(Order.START)
+    sitting.give(Order.PAIN, 1)
+    sitting.until(lambda m: m.held_s >= 5.0, 100.0)
+    sitting.give(Order.STOP)
+    speaker = Speaker(None, timeline=(timeline := Timeline()))
+    for moment in sitting.moments:
+        speaker.hear(moment)
+        speaker.tick(moment.time_s)
+    placed = {each.cue.key: each for each in timeline.placed}
+    words = KNOWN["stick-extension-standing"].telling["en"]
+    must = [f"stage.caution.{n}" for n in range(1, len(words.cautions) + 1)] + ["stage.do"]
+    assert len(must) > 1
+    for key in must:
+        assert not placed[key].interrupted
+        assert placed[key].end_s <= placed["hold"].start_s
+    (record,) = sitting.document.exercises
+    (hold,) = record.repetitions
+    assert hold.ended_because is EndedBecause.COMPLETED
+    begun_s = next(m.time_s for m in sitting.moments if m.stage is Stage.EXERCISE)
+    assert hold.start_s == pytest.approx(begun_s, abs=0.3)
+
+
+def test_the_other_side_of_the_same_exercise_is_not_introduced_at_length_again() -> None:
+    name = "stick-extension-standing"
+    sitting = Sitting(named(name), named(name, side=Side.RIGHT))
+    sitting.give(Order.START)
+    first = sitting.give(Order.PAIN, 1)
+    assert "stage.caution.1" in [cue.key for cue in first.cues]
+    sitting.give(Order.READY)
+    sitting.give(Order.SKIP)
+    second = sitting.give(Order.PAIN, 1)
+    keys = [cue.key for cue in second.cues]
+    assert "stage.do" in keys
+    assert "stage.caution.1" not in keys
+    assert sitting.to(Stage.EXERCISE).time_s - second.time_s < 3.0

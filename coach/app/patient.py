@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import sys
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 
@@ -99,13 +100,15 @@ def patient_window(
 
     def open_sitting(source: FrameSource) -> Sitting:
         known_deg = known_field_of_view(what, source.size_px)
+        # Whoever was filmed hears nothing, and cannot be asked to wait.
+        told = source.kind == "file"
         return Sitting(
             plan,
             source,
             open_estimator(known_deg),
             folders,
             field_of_view_deg=known_deg,
-            items=agenda.items,
+            items=tuple(replace(item, told=item.told or told) for item in agenda.items),
         )
 
     window = PatientWindow(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final, assert_never
 
 from coach.cues.happening import Happening
+from coach.cues.hearing import must_be_heard
 from coach.cues.pacing import estimate_s
 from coach.cues.wording import (
     Sentence,
@@ -47,8 +48,15 @@ def _said(
             keys = ("welcome", "caution", "emergency", "start-by-hand")
         case Stage.PAIN_BEFORE:
             keys = ("pain-before", "pain-by-hand")
-        case Stage.PREPARE if happening.item is not None and (after is not Stage.PAUSED or another):
-            return _introduction(happening, happening.item, language)
+        case Stage.PREPARE if happening.item is not None:
+            item = happening.item
+            number, count = happening.exercise_index + 1, happening.exercise_count
+            whole = introduction(item, number, count, language)
+            if after is not Stage.PAUSED or another:
+                return whole
+            # The pause cut it off: what must be heard is said again.
+            again = [said for said in whole if must_be_heard(item, f"stage.{said[0]}")]
+            return [("resumed", sentence("resumed", language)), *again]
         case Stage.EXERCISE if after is Stage.PREPARE:
             return []
         case Stage.PREPARE | Stage.EXERCISE:
@@ -69,40 +77,35 @@ def _said(
 def introduction(
     item: AgendaItem, number: int, count: int, language: str | None = None
 ) -> list[tuple[str, Sentence]]:
-    """Say which exercise, how to be placed, what to do, what to mind, how often and how long.
+    """Say which exercise, how to be placed, what to mind, what to do, how often and how long.
 
-    One that the person knows is told in short.
+    One that the person knows is told in short, and its cautions once a day: whoever hears what to
+    do has heard them.
     """
     planned, words = item.planned, telling(item.planned, language)
+    said = [("place", placed(planned, language))]
+    if words is not None:
+        said.append(("title", Sentence(f"{words.title}.", words.title)))
+        said.append(("arm", sentence(f"arm.{planned.side.value}", language)))
+    if words is not None and not item.told:
+        # A cue withdraws those of its own key that still wait.
+        said += [
+            (f"caution.{place}", Sentence(each, each))
+            for place, each in enumerate(words.cautions, start=1)
+        ]
     do = instructed(planned, language)
     if words is not None and not item.new:
         do = Sentence(words.short, words.short)
-    said = [("place", placed(planned, language)), ("do", do)]
+    said.append(("do", do))
     said.append(("dose", dose_sentence(planned, language)))
-    if words is not None:
-        side = sentence(f"arm.{planned.side.value}", language)
-        said[1:1] = [("title", Sentence(f"{words.title}.", words.title)), ("arm", side)]
-        if item.new:
-            said += [("by-time", Sentence(each, each)) for each in (words.by_time,) if each]
-            # A cue withdraws those of its own key that still wait.
-            said += [
-                (f"caution.{place}", Sentence(each, each))
-                for place, each in enumerate(words.cautions, start=1)
-            ]
     if item.new:
+        if words is not None and words.by_time:
+            said.append(("by-time", Sentence(words.by_time, words.by_time)))
         said.append(("signals", sentence("signals", language)))
     if count > 1:
         exercise = sentence("exercise-number", language, number=number, count=count)
         said.insert(0, ("exercise-number", exercise))
     return said
-
-
-def introduction_s(item: AgendaItem) -> float:
-    """Guess how long the introduction takes to speak, in seconds."""
-    said = introduction(item, 1, 2)
-    return sum(
-        estimate_s(words.as_cue(key, Urgency.NORMAL, 0.0, STAGE_FRESH_S)) for key, words in said
-    )
 
 
 def question_s(stage: Stage) -> float:
@@ -112,10 +115,3 @@ def question_s(stage: Stage) -> float:
     return 1.0 + sum(
         estimate_s(words.as_cue(first, Urgency.NORMAL, 0.0, STAGE_FRESH_S)) for words in said
     )
-
-
-def _introduction(
-    happening: Happening, item: AgendaItem, language: str
-) -> list[tuple[str, Sentence]]:
-    number, count = happening.exercise_index + 1, happening.exercise_count
-    return introduction(item, number, count, language)

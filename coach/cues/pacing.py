@@ -48,10 +48,12 @@ NOTHING: Final = Decision()
 def estimate_s(cue: Cue) -> float:
     """Guess how long a cue takes to speak, in seconds.
 
-    Within 1.1 s of what espeak-ng at 150 words a minute took for each of our English sentences,
-    which last up to 10 s.
+    Fitted to what espeak-ng at 150 words a minute took for our English sentences, of up to 16 s:
+    within 0.8 s for each, with a standard deviation of 0.2 s.
     """
-    return 0.3 + 0.068 * len(cue.spoken)
+    spoken = cue.spoken
+    stops = sum(spoken.count(stop) for stop in (". ", "? ", ": "))
+    return 0.1 + 0.057 * len(spoken) + 0.35 * stops + 0.27 * spoken.count(",")
 
 
 def offer(queue: Queue, cue: Cue) -> Queue:

@@ -127,7 +127,15 @@ def ready(course: Course, time_s: float) -> Step:
         exercise=item.planned.exercise,
         movement=item.planned.movement,
     )
-    return replace(course, stage=Stage.EXERCISE), (started,)
+    # Its cautions were heard: the other side of the same exercise comes without them.
+    later = tuple(
+        replace(each, told=True)
+        if item.planned.exercise and each.planned.exercise == item.planned.exercise
+        else each
+        for each in course.items[course.exercise_index + 1 :]
+    )
+    items = (*course.items[: course.exercise_index + 1], *later)
+    return replace(course, stage=Stage.EXERCISE, items=items), (started,)
 
 
 def skip(course: Course, time_s: float) -> Step:

@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 
 from coach.catalogue import catalogue
-from coach.cues import Happening, Rules, advance, introduction_s
+from coach.cues import Happening, Rules, advance
 from coach.cues.pacing import Queue, choose, offer_all
 from coach.domain.agenda import AgendaItem
 from coach.domain.cue import Cue, Urgency
@@ -42,9 +42,14 @@ BARE = PlannedExercise(movement=Movement.ABDUCTION, side=Side.RIGHT, hold_s=30, 
 
 
 def prepare(
-    each: PlannedExercise, *, new: bool = True, index: int = 0, count: int = 1
+    each: PlannedExercise,
+    *,
+    new: bool = True,
+    told: bool = False,
+    index: int = 0,
+    count: int = 1,
 ) -> Happening:
-    item = AgendaItem(index, each, new=new)
+    item = AgendaItem(index, each, new=new, told=told)
     return Happening(
         time_s=10.0,
         stage=Stage.PREPARE,
@@ -89,16 +94,18 @@ def test_a_new_exercise_is_introduced_in_the_catalogues_words(name: str) -> None
     words = KNOWN[name].telling["en"]
     cues = said([prepare(planned(name), index=1, count=4)], ASKED)
     spoken = [cue.spoken for cue in cues]
-    assert spoken[:5] == [
+    before = [
         "Exercise 2 of 4.",
         words.laptop[0],
         f"{words.title}.",
         "This one is for your left arm.",
+        *words.cautions,
         words.spoken,
     ]
-    assert spoken[5].startswith("Do this 3 times. Hold for 20 seconds")
+    assert spoken[: len(before)] == before
+    assert spoken[len(before)].startswith("Do this 3 times. Hold for 20 seconds")
     by_time = [words.by_time] if words.by_time else []
-    assert spoken[6:-1] == [*by_time, *words.cautions]
+    assert spoken[len(before) + 1 : -1] == by_time
     assert "Raise your good hand" in spoken[-1]
 
 
@@ -110,26 +117,33 @@ def test_every_sentence_of_an_introduction_waits_for_its_turn(name: str) -> None
 
 
 @pytest.mark.parametrize("name", sorted(KNOWN))
-def test_a_known_exercise_is_told_in_short_without_cautions_and_signals(name: str) -> None:
+def test_a_known_exercise_is_told_in_short_and_its_cautions_once_a_day(name: str) -> None:
     words = KNOWN[name].telling["en"]
-    cues = said([prepare(planned(name), new=False)], ASKED)
-    assert [cue.spoken for cue in cues][:4] == [
-        words.laptop[0],
-        f"{words.title}.",
-        "This one is for your left arm.",
-        words.short,
-    ]
-    assert len(cues) == 5
-    item = AgendaItem(0, planned(name))
-    assert introduction_s(item) < introduction_s(replace(item, new=True))
+    for told in (False, True):
+        cues = said([prepare(planned(name), new=False, told=told)], ASKED)
+        assert [cue.spoken for cue in cues][:-1] == [
+            words.laptop[0],
+            f"{words.title}.",
+            "This one is for your left arm.",
+            *(() if told else words.cautions),
+            words.short,
+        ]
 
 
-def test_getting_ready_again_after_a_pause_is_not_introduced_again() -> None:
-    before = prepare(planned("pendulum"))
+def again(before: Happening) -> list[str]:
     paused = replace(before, time_s=20.0, stage=Stage.PAUSED)
-    again = replace(before, time_s=30.0)
-    cues = [cue for cue in said([before, paused, again], ASKED) if cue.time_s > 10.0]
-    assert keys(cues) == ["stage.paused-by-hand", "stage.resumed"]
+    cues = said([before, paused, replace(before, time_s=30.0)], ASKED)
+    return [cue.key for cue in cues if cue.time_s == 30.0]
+
+
+def test_getting_ready_again_after_a_pause_repeats_what_must_be_heard() -> None:
+    timed = prepare(planned("pendulum"))
+    assert again(timed) == ["stage.resumed", *keys(said([timed], ASKED))]
+    measured = planned("stick-flexion-lying")
+    cautions = ["stage.resumed", "stage.caution.1", "stage.caution.2"]
+    assert again(prepare(measured)) == [*cautions, "stage.do"]
+    assert again(prepare(measured, new=False)) == cautions
+    assert again(prepare(measured, new=False, told=True)) == ["stage.resumed"]
 
 
 @pytest.mark.parametrize(("each", "key"), [(planned("pendulum"), "timed-lead"), (BARE, "in-place")])

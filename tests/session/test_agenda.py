@@ -10,6 +10,7 @@ from msgspec import structs
 from coach.catalogue import catalogue
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import Plan, PlannedExercise, Weekday
+from coach.domain.progress import EndedBecause, TimedHold
 from coach.domain.session import Camera, ExerciseRecord, SessionDocument, SessionEnd, Software
 from coach.session.agenda import Agenda, due_now, easier_than, is_due
 
@@ -239,6 +240,25 @@ def test_what_was_done_before_is_not_new_under_any_plan() -> None:
         "2026-11-25T10:00:00Z", plan(harder, second), sitting("2026-01-02T10:00:00Z", first)
     )
     assert [item.new for item in agenda.items] == [False, True]
+
+
+def test_cautions_are_told_once_a_day_and_only_a_hold_shows_that_they_were_heard() -> None:
+    left = named("pendulum")
+    asked = plan(left, named("pendulum", side=Side.RIGHT), named("armpit-squeeze"))
+    opened = sitting("2026-11-25T08:00:00+01:00", left)
+    hold = TimedHold(
+        number=1, start_s=0.0, end_s=5.0, held_s=5.0, ended_because=EndedBecause.COMPLETED
+    )
+    begun = structs.replace(opened.exercises[0], timed=(hold,))
+    held = structs.replace(opened, exercises=(begun,))
+    for now, history, told in (
+        ("2026-11-25T18:00:00+01:00", held, {True, False}),
+        ("2026-11-25T18:00:00+01:00", opened, {False}),
+        ("2026-11-26T08:00:00+01:00", held, {False}),
+    ):
+        items = at(now, asked, history).items
+        assert {item.told for item in items} == told
+        assert not any(item.told for item in items if item.planned.exercise == "armpit-squeeze")
 
 
 def test_one_place_of_the_laptop_after_the_other_in_the_plans_order() -> None:

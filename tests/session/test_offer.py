@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -276,7 +278,8 @@ def test_whatever_happens_a_whole_document_comes_of_it(
         else:
             sitting.take(tick(sitting.course, sitting.now_s))
         course = sitting.course
-        assert [item for item in course.items if not item.eased] == planned_items
+        own = [replace(item, told=False) for item in course.items if not item.eased]
+        assert own == planned_items
         assert course.exercise_index >= before.exercise_index
         if before.stage is Stage.FINISHED:
             assert course.stage is Stage.FINISHED
