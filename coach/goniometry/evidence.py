@@ -68,7 +68,7 @@ class Evidence:
         """Give the number of frames."""
         return len(self.slopes)
 
-    def __getitem__(self, rows: slice | Vector) -> Evidence:
+    def __getitem__(self, rows: slice | NDArray[np.intp]) -> Evidence:
         """Take some of the frames."""
         return Evidence(
             self.slopes[rows],

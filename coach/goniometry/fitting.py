@@ -2,9 +2,9 @@
 
 Every residual is divided by its standard deviation, so half the sum of squares is the negative
 logarithm of the posterior. Points of the picture carry Geman-McClure weights (Geman & McClure
-1987): one misplaced point does not bend the body. The shared part is solved by the Schur
-complement. Errors of points are bias and repeat from frame to frame, so a recording of any length
-teaches as much about the body as ``INDEPENDENT`` frames would.
+1987): one misplaced point does not bend the body. Errors of points are bias and repeat from frame
+to frame, so a recording of any length teaches as much about the body as ``INDEPENDENT`` frames
+would.
 """
 
 from __future__ import annotations
@@ -12,28 +12,18 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import numpy as np
+from numpy.typing import NDArray
 
 from coach.goniometry.angles import Vector
-from coach.goniometry.body import SHARED, Body
+from coach.goniometry.body import Body
 from coach.goniometry.evidence import Evidence
 from coach.goniometry.expectation import Expectation
 from coach.goniometry.guess import as_expected, from_metric
-from coach.goniometry.residuals import INDEPENDENT, PICTURE, Problem
-from coach.goniometry.skeleton import FREEDOMS, Stance
-from coach.goniometry.turning import between, turn_by
+from coach.goniometry.newton import ROBUST, cost_of, eliminate, left_over, stepped
+from coach.goniometry.residuals import Problem
+from coach.goniometry.skeleton import Stance, joined
 
-ROBUST = 3.0
-"""Standard deviations at which a point's pull begins to fall."""
-LEARNING_STEPS, RELEARNING_STEPS, PLACING_STEPS, FOLLOWING_STEPS = 12, 3, 12, 3
-_STEP = 1e-5
-_MOST = 0.6
-"""Radians or trunk lengths that one step may take."""
-PARTS = np.array([0.5, 0.25, 0.1, 0.03, 0.0])
-WORSE = 1e-4
-"""Parts of a step that are tried in frames whose cost the whole one raises by more than this: a
-forearm square out to the side has hardly a slope, and whole steps swing about its optimum. Only
-where the forearm alone turns: tuning people's level arms are read worse by 1 degree at the lower
-cost, and bends of an elbow that is usually straight go unseen."""
+LEARNING_STEPS, PLACING_STEPS, FOLLOWING_STEPS = 12, 12, 3
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -51,19 +41,23 @@ class Fit:
     misfit: Vector = field(repr=False)
     cost: Vector = field(repr=False)
 
+    def __getitem__(self, rows: NDArray[np.intp]) -> Fit:
+        """Take some of the frames."""
+        return Fit(
+            self.body,
+            self.stance[rows],
+            self.covariance[rows],
+            self.misfit[rows],
+            self.cost[rows],
+        )
 
-def learn(
-    evidence: Evidence,
-    expectation: Expectation,
-    body: Body | None = None,
-    start: Stance | None = None,
-) -> Fit:
-    """Fit body and stances to frames together; ``body`` and ``start`` are known from before."""
-    if body is not None and start is not None:
-        return _solve(evidence, expectation, body, start, RELEARNING_STEPS, learning=True)
+
+def learn(evidence: Evidence, expectation: Expectation) -> Fit:
+    """Fit body and stances to frames together."""
     expected = Body.expected(expectation)
     start = place(evidence, expectation, expected).stance
-    return _solve(evidence, expectation, expected, start, LEARNING_STEPS, learning=True)
+    problem = Problem.begin(evidence, expectation, expected, start)
+    return _solve(problem, LEARNING_STEPS, learning=True)
 
 
 def place(
@@ -75,126 +69,23 @@ def place(
     metric points and from the body at rest, and takes what agrees best.
     """
     if start is not None:
-        fit = _solve(evidence, expectation, body, start, FOLLOWING_STEPS, learning=False)
+        problem = Problem.begin(evidence, expectation, body, start)
+        fit = _solve(problem, FOLLOWING_STEPS, learning=False)
         if np.max(fit.misfit) < ROBUST:
             return fit
     expected = as_expected(evidence, expectation, body.rest, body.log_lengths)
-    starts = (from_metric(evidence), expected)
-    fits = [
-        _solve(evidence, expectation, body, each, PLACING_STEPS, learning=False) for each in starts
-    ]
-    return _better(fits[0], fits[1])
-
-
-def _better(first: Fit, second: Fit) -> Fit:
-    """Take for every frame the fit of the lower cost."""
-    rows = second.cost < first.cost
-
-    def pick(a: Vector, b: Vector) -> Vector:
-        return np.where(rows.reshape((-1, *(1,) * (a.ndim - 1))), b, a)
-
-    a, b = first.stance, second.stance
-    stance = Stance(
-        pick(a.trunk, b.trunk),
-        pick(a.middle, b.middle),
-        pick(a.depth, b.depth),
-        pick(a.girdle, b.girdle),
-        pick(a.upper_arm, b.upper_arm),
-        pick(a.forearm, b.forearm),
-    )
-    return Fit(
-        first.body,
-        stance,
-        pick(first.covariance, second.covariance),
-        pick(first.misfit, second.misfit),
-        pick(first.cost, second.cost),
-    )
-
-
-def _solve(
-    evidence: Evidence,
-    expectation: Expectation,
-    body: Body,
-    start: Stance,
-    steps: int,
-    *,
-    learning: bool,
-) -> Fit:
     frames = len(evidence)
-    turned = between(expectation.trunk, evidence.trunk) * (1.0, expectation.trust.turn_gain, 1.0)
-    trunk = expectation.trunk @ turn_by(turned)
-    problem = Problem(evidence, expectation, body, start, start.depth, np.ones((frames, 6)), trunk)
-    shared = SHARED if learning else 0
-    nothing, still = np.zeros((frames, FREEDOMS)), np.zeros(SHARED)
-    probes = np.zeros((1 + FREEDOMS + shared, 1, FREEDOMS))
-    changes = np.zeros((1 + FREEDOMS + shared, SHARED))
-    probes[1 : 1 + FREEDOMS, 0] = np.eye(FREEDOMS) * _STEP
-    changes[1 + FREEDOMS :] = np.eye(SHARED)[:shared] * _STEP
-    worth = min(1.0, INDEPENDENT / frames)
-    for _ in range(steps):
-        values = problem.residuals(probes + nothing, changes)
-        slope = np.moveaxis((values[1:] - values[0]) / _STEP, 0, -1)
-        own, common = slope[..., :FREEDOMS], slope[..., FREEDOMS:]
-        turned = np.swapaxes(own, -1, -2)
-        normal = turned @ own + 1e-6 * np.eye(FREEDOMS)
-        pull = turned @ values[0][..., None]
-        if learning:
-            mixed = turned @ common
-            both = np.linalg.solve(normal, np.concatenate((mixed, pull), axis=-1))
-            gain, alone = both[..., :-1], both[..., -1]
-            back = np.swapaxes(mixed, -1, -2)
-            flat = np.swapaxes(common, -1, -2)
-            left = np.sum(flat @ common - back @ gain, axis=0)
-            force = np.sum(flat @ values[0][..., None] - back @ alone[..., None], axis=0)[:, 0]
-            held = problem.prior(still)
-            tilt = np.stack(
-                [(problem.prior(c) - held) / _STEP for c in np.eye(SHARED) * _STEP], axis=-1
-            )
-            information = worth * left + tilt.T @ tilt
-            change = -np.linalg.solve(information, worth * force + tilt.T @ held)
-            step, along = -alone, -gain @ change
-        else:
-            change, along = still, nothing
-            step = -np.linalg.solve(normal, pull)[..., 0]
-        damped = expectation.upper_arm is not None
-        if damped:
-            moved, misfit, others = _damped(problem, values[0], step, along, change)
-        else:
-            moved = np.clip(step + along, -_MOST, _MOST)
-        if learning:
-            problem.body = problem.body.changed(change, np.linalg.inv(information))
-        problem.stance = problem.stance.moved(moved)
-        if not damped:
-            misfit, others = _misfit(problem, problem.residuals(nothing, still))
-        problem.pull = 1.0 / (1.0 + (misfit / ROBUST) ** 2)
-    return Fit(problem.body, problem.stance, np.linalg.inv(normal), misfit, _cost(misfit, others))
+    once = np.arange(frames)
+    starts = joined([from_metric(evidence), expected])
+    problem = Problem.begin(evidence[np.tile(once, 2)], expectation, body, starts)
+    both = _solve(problem, PLACING_STEPS, learning=False)
+    return both[np.where(both.cost[frames:] < both.cost[:frames], once + frames, once)]
 
 
-def _damped(
-    problem: Problem, before: Vector, step: Vector, along: Vector, change: Vector
-) -> tuple[Vector, Vector, Vector]:
-    """Take of steps (N, FREEDOMS) the part that lowers the cost most, the whole where it does.
-
-    ``along`` (N, FREEDOMS) is what the change of the body brings with it, always taken whole.
-    Gives what is taken, and there what ``_misfit`` gives.
-    """
-    moved = np.clip(step + along, -_MOST, _MOST)
-    misfit, others = _misfit(problem, problem.residuals(moved, change))
-    rose = _cost(misfit, others) > _cost(*_misfit(problem, before)) + WORSE
-    if rose.any():
-        tried = np.clip(PARTS[:, None, None] * step + along, -_MOST, _MOST)
-        away, rest = _misfit(problem, problem.residuals(tried, change))
-        best = np.argmin(_cost(away, rest), axis=0)[rose], np.flatnonzero(rose)
-        moved[rose], misfit[rose], others[rose] = tried[best], away[best], rest[best]
-    return moved, misfit, others
-
-
-def _misfit(problem: Problem, values: Vector) -> tuple[Vector, Vector]:
-    """Distances (..., N, 6) of the picture's points, and the sum of the other squares (..., N)."""
-    off = values[..., PICTURE].reshape((*values.shape[:-1], 6, 2)) / problem.pull[..., None]
-    return np.linalg.norm(off, axis=-1), np.sum(values[..., 12:] ** 2, axis=-1)
-
-
-def _cost(misfit: Vector, others: Vector) -> Vector:
-    cost: Vector = np.sum(misfit**2 / (1.0 + (misfit / ROBUST) ** 2), axis=-1) + others
-    return cost
+def _solve(problem: Problem, steps: int, *, learning: bool) -> Fit:
+    for step in range(steps):
+        found = eliminate(problem, learning=learning, begun=step > 0)
+        problem = stepped(problem, found, learning=learning)
+    misfit, others = left_over(problem)
+    covariance = np.linalg.inv(found.normal).astype(np.float64, copy=False)
+    return Fit(problem.body, problem.stance, covariance, misfit, cost_of(misfit, others))

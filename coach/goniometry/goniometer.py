@@ -15,6 +15,7 @@ from coach.goniometry.evidence import Evidence
 from coach.goniometry.expectation import Expectation
 from coach.goniometry.fitting import learn, place
 from coach.goniometry.form import Start
+from coach.goniometry.lesson import Lesson
 from coach.goniometry.memory import Spread
 from coach.goniometry.reach import HiddenHand
 from coach.goniometry.sight import Sight
@@ -37,6 +38,7 @@ class Goniometer:
     stillness: Stillness = field(repr=False)
     kept: Spread[tuple[Sight, Stance]] = field(repr=False)
     since_learned: int = 0
+    lesson: Lesson | None = field(default=None, repr=False)
     body: Body | None = field(default=None, repr=False)
     start: Start | None = field(default=None, repr=False)
     opening: tuple[tuple[float, Sight, Stance], ...] = field(default=(), repr=False)
@@ -93,17 +95,22 @@ def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniom
 def _taught(
     state: Goniometer, time_s: float, sight: Sight, stance: Stance, camera: Pinhole
 ) -> Goniometer:
-    """Learn the body anew whenever half of the kept frames are new."""
-    if not state.kept.due(time_s):
+    """Learn the body anew, a part in each frame, whenever half of the kept frames are new."""
+    if state.kept.due(time_s):
+        kept = state.kept.seen(time_s, (sight, stance))
+        state = replace(state, kept=kept, since_learned=state.since_learned + 1)
+    samples = state.kept.samples
+    if state.lesson is not None:
+        lesson = state.lesson.advanced()
+        if lesson.learned is None:
+            return replace(state, lesson=lesson)
+        return replace(state, body=lesson.learned, lesson=None)
+    if state.body is None or state.since_learned < len(samples) / 2:
         return state
-    kept = state.kept.seen(time_s, (sight, stance))
-    state = replace(state, kept=kept, since_learned=state.since_learned + 1)
-    if state.since_learned < len(kept.samples) / 2:
-        return state
-    evidence = Evidence.of([row[0] for row in kept.samples], camera)
-    start = joined([row[1] for row in kept.samples])
-    body = learn(evidence, state.expectation, state.body, start).body
-    return replace(state, body=body, since_learned=0)
+    evidence = Evidence.of([row[0] for row in samples], camera)
+    start = joined([row[1] for row in samples])
+    lesson = Lesson.begin(evidence, state.expectation, state.body, start)
+    return replace(state, lesson=lesson, since_learned=0)
 
 
 def _started(state: Goniometer, time_s: float, sight: Sight, stance: Stance) -> Goniometer:

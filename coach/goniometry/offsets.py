@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import numpy as np
 
-from coach.goniometry.angles import Vector
-from coach.goniometry.skeleton import Stance
+from coach.goniometry.angles import Vector, dot
+from coach.goniometry.skeleton import Stance, elevation_deg
 
 PICTURE_SD = (0.025, 0.03, 0.035, 0.05)
 """What is left, one standard deviation, of the shoulders and hips; rows as in ``skeleton``."""
@@ -49,32 +49,47 @@ def directions(stance: Stance, sign: int) -> Vector:
 
     Out is away from the middle of the body, for each row on its own side.
     """
-    x, y = stance.trunk[..., 0], stance.trunk[..., 1]
-    out = sign * stance.trunk[..., 2]
-    upper_arm, forearm = stance.in_camera(stance.upper_arm), stance.in_camera(stance.forearm)
-    bent = forearm - np.sum(forearm * upper_arm, axis=-1, keepdims=True) * upper_arm
-    elevation_deg = np.degrees(np.arccos(np.clip(-stance.upper_arm[..., 1:2], -1.0, 1.0)))
-    raised = np.clip((elevation_deg - RAISED_FROM_DEG) / RAISED_OVER_DEG, 0.0, RAISED_MOST)
-    sideways, end_on = np.abs(out[..., 2:3]), np.abs(upper_arm[..., 2:3])
-    common = (
-        y,
-        x,
-        raised * out,
-        raised * y,
-        raised * x,
-        sideways * y,
-        sideways * x,
-        raised * upper_arm,
-        raised * forearm,
-        end_on * bent,
-    )
-    near = np.stack((out, *common), axis=-2)
-    far = np.stack((-out, *common), axis=-2)
+    near = _directions(stance, sign)
+    far = near.copy()
+    far[..., 0, :] *= -1.0
     rows: Vector = np.stack((near, far, near, far, near, near), axis=-3)
     return rows
 
 
 def marks(stance: Stance, joints: Vector, sign: int) -> Vector:
     """Where the model's points lie (..., N, 6, 3), from the joint centres of the same shape."""
-    shift: Vector = np.einsum("jk,...jkd->...jd", OFFSETS, directions(stance, sign))
+    shift: Vector = (OFFSETS * _NEAR) @ _directions(stance, sign)
     return joints + shift
+
+
+_NEAR = np.ones_like(OFFSETS)
+_NEAR[[1, 3], 0] = -1.0
+"""Turns the other side's way out into the near side's."""
+
+
+def _directions(stance: Stance, sign: int) -> Vector:
+    """The vectors (..., N, len(DIRECTIONS), 3) of the near side."""
+    x, y = stance.trunk[..., 0], stance.trunk[..., 1]
+    out = sign * stance.trunk[..., 2]
+    upper_arm, forearm = stance.arm
+    bent = forearm - dot(forearm, upper_arm)[..., None] * upper_arm
+    above = elevation_deg(stance.upper_arm)[..., None] - RAISED_FROM_DEG
+    raised = np.minimum(np.maximum(above / RAISED_OVER_DEG, 0.0), RAISED_MOST)
+    sideways, end_on = np.abs(out[..., 2:3]), np.abs(upper_arm[..., 2:3])
+    near: Vector = np.stack(
+        (
+            out,
+            y,
+            x,
+            raised * out,
+            raised * y,
+            raised * x,
+            sideways * y,
+            sideways * x,
+            raised * upper_arm,
+            raised * forearm,
+            end_on * bent,
+        ),
+        axis=-2,
+    )
+    return near

@@ -9,10 +9,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
+from numpy.typing import NDArray
 
-from coach.goniometry.angles import Vector, unit
+from coach.goniometry.angles import Vector
 from coach.goniometry.turning import across, turn_by
 
 FREEDOMS = 13
@@ -37,7 +39,7 @@ class Lengths:
         return cls(*(lengths[..., k : k + 1] for k in range(4)))
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class Stance:
     """How N bodies stand; every array may have more axes in front.
 
@@ -58,7 +60,7 @@ class Stance:
         """Give the number of frames."""
         return int(self.depth.shape[-1])
 
-    def __getitem__(self, rows: slice | Vector) -> Stance:
+    def __getitem__(self, rows: slice | NDArray[np.intp]) -> Stance:
         """Take some of the frames."""
         return Stance(
             self.trunk[rows],
@@ -71,19 +73,22 @@ class Stance:
 
     def moved(self, step: Vector) -> Stance:
         """Take a small step (..., N, FREEDOMS): radians, trunk lengths, log of the depth."""
+        arm = np.stack((self.upper_arm, self.forearm), axis=-2)
+        arm = _swung(arm, step[..., 9:13].reshape((*step.shape[:-1], 2, 2)))
         return Stance(
             self.trunk @ turn_by(step[..., 0:3]),
             self.middle + step[..., 3:5],
             self.depth * np.exp(step[..., 5]),
             self.girdle + step[..., 6:9],
-            _swung(self.upper_arm, step[..., 9:11]),
-            _swung(self.forearm, step[..., 11:13]),
+            arm[..., 0, :],
+            arm[..., 1, :],
         )
 
-    def in_camera(self, direction: Vector) -> Vector:
-        """Turn vectors (..., N, 3) of the trunk's axes into camera axes."""
-        turned: Vector = np.einsum("...ij,...j->...i", self.trunk, direction)
-        return turned
+    @cached_property
+    def arm(self) -> tuple[Vector, Vector]:
+        """Directions of the upper arm and of the forearm, (..., N, 3), in camera axes."""
+        both = np.stack((self.upper_arm, self.forearm), axis=-2) @ np.swapaxes(self.trunk, -1, -2)
+        return both[..., 0, :], both[..., 1, :]
 
     def joints(self, lengths: Lengths, sign: int) -> Vector:
         """Joint centres (..., N, 6, 3) in camera axes; ``sign`` +1 for the right arm."""
@@ -95,8 +100,9 @@ class Stance:
         shoulder = middle + lengths.shoulder * out + g[..., 0:1] * y + g[..., 1:2] * x
         other = middle - lengths.shoulder * out + g[..., 2:3] * y
         hips = middle - y
-        elbow = shoulder + lengths.upper_arm * self.in_camera(self.upper_arm)
-        wrist = elbow + lengths.forearm * self.in_camera(self.forearm)
+        upper_arm, forearm = self.arm
+        elbow = shoulder + lengths.upper_arm * upper_arm
+        wrist = elbow + lengths.forearm * forearm
         joints: Vector = np.stack(
             (shoulder, other, hips + lengths.hip * out, hips - lengths.hip * out, elbow, wrist),
             axis=-2,
@@ -106,7 +112,9 @@ class Stance:
 
 def _swung(direction: Vector, step_rad: Vector) -> Vector:
     first, second = across(direction)
-    return unit(direction + step_rad[..., 0:1] * first + step_rad[..., 1:2] * second)
+    swung = direction + step_rad[..., 0:1] * first + step_rad[..., 1:2] * second
+    of_length_one: Vector = swung / np.sqrt(np.add.reduce(swung * swung, axis=-1, keepdims=True))
+    return of_length_one
 
 
 def joined(stances: Sequence[Stance]) -> Stance:
@@ -123,5 +131,5 @@ def joined(stances: Sequence[Stance]) -> Stance:
 
 def elevation_deg(upper_arm: Vector) -> Vector:
     """Unsigned elevation (...,) of upper arms (..., 3) in trunk axes, 0 hanging."""
-    elevation: Vector = np.degrees(np.arccos(np.clip(-upper_arm[..., 1], -1.0, 1.0)))
+    elevation: Vector = np.degrees(np.arccos(np.minimum(np.maximum(-upper_arm[..., 1], -1.0), 1.0)))
     return elevation
