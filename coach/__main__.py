@@ -38,17 +38,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
 def _run(options: argparse.Namespace) -> int:
     match options.command:
         case "measure":
-            from coach.app.measure import run_measure
+            from coach.app.measure import Asked
+            from coach.app.measure_many import run_measures
 
-            return run_measure(
-                options.clip,
-                options.movement,
-                options.side,
-                options.view,
-                options.position,
-                options.json,
-                options.field_of_view,
-            )
+            way = options.view, options.position, options.field_of_view
+            asked = Asked(options.movement, options.side, *way)
+            return run_measures(options.clips, asked, options.json)
         case "convert":
             from coach.app.convert import run_convert
 
@@ -134,8 +129,10 @@ def _parser() -> argparse.ArgumentParser:
     demo.add_argument("--out", type=Path, default=Path("demo"), help="folder for what it makes")
     demo.add_argument("--show", action="store_true", help="open the windows as well")
 
-    measure = commands.add_parser("measure", help="range and holds of one clip")
-    measure.add_argument("clip", type=Path)
+    measure = commands.add_parser("measure", help="range and holds of clips")
+    measure.add_argument(
+        "clips", nargs="+", type=Path, metavar="CLIP", help="a clip, or a folder of clips"
+    )
     measure.add_argument(
         "--movement", type=_one_of(Movement), required=True, metavar=_names(Movement)
     )
@@ -152,7 +149,12 @@ def _parser() -> argparse.ArgumentParser:
         metavar=_names(Position),
         help="how the person stands, sits or lies; by default standing, seen from the foot supine",
     )
-    measure.add_argument("--json", type=Path, metavar="FILE", help="write every frame's value")
+    measure.add_argument(
+        "--json",
+        type=Path,
+        metavar="FILE",
+        help="write every frame's value; of several clips into a folder of this name",
+    )
     measure.add_argument(
         "--field-of-view",
         type=_field_of_view,

@@ -113,35 +113,42 @@ def measure(
     )
 
 
-def run_measure(
-    clip: Path,
-    movement: Movement,
-    side: Side,
-    view: View | None,
-    position: Position | None,
-    json: Path | None,
-    field_of_view_deg: float | None = None,
-) -> int:
-    """Measure a clip, print its holds and write the table where one is asked for.
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What is to be measured.
 
-    The field of view is the camera's horizontal one, None where it is not known.
     ``view`` None stands for the best one; ``position`` None for standing, or lying on the back
-    where the camera stands at the foot end.
+    where the camera stands at the foot end. The field of view is the camera's horizontal one, None
+    where it is not known.
     """
+
+    movement: Movement
+    side: Side
+    view: View | None = None
+    position: Position | None = None
+    field_of_view_deg: float | None = None
+
+
+def run_measure(clip: Path, asked: Asked, json: Path | None = None) -> int:
+    """Measure a clip, print its holds and write the table where one is asked for."""
+    position = asked.position
     if position is None:
-        position = Position.SUPINE if view is View.FOOT else Position.STANDING
-    best = needed_view(movement, position)
+        position = Position.SUPINE if asked.view is View.FOOT else Position.STANDING
+    best = needed_view(asked.movement, position)
     if clip.suffix.lower() == ".csv":
         tracked = from_table(clip)
     else:
-        tracked = from_clip(clip, field_of_view_deg)
+        tracked = from_clip(clip, asked.field_of_view_deg)
     if any(pose is not None and pose.people > 1 for _, pose in tracked.poses):
         print(
             "coach: more than one person is in view; the one nearest to the camera at the start"
             " is followed.",
             file=sys.stderr,
         )
-    measurement = measure(tracked, movement, side, view or best, position, field_of_view_deg)
+    view = asked.view or best
+    measurement = measure(
+        tracked, asked.movement, asked.side, view, position, asked.field_of_view_deg
+    )
     if json is not None:
         write_bytes(json, measurement_json(measurement))
     if tracked.interrupted:
