@@ -13,7 +13,7 @@ from coach.documents.plan import read_plan, write_plan
 from coach.domain.exercise import Exercise, Irritability
 from coach.domain.fault import Fault
 from coach.domain.movement import Side
-from coach.domain.plan import Plan, PlannedExercise
+from coach.domain.plan import OtherSide, Plan, PlannedExercise
 from coach.review.plans import (
     dose_text,
     exercise_name,
@@ -43,11 +43,16 @@ class PlanDraft:
         self.exercises: list[PlannedExercise] = []
         self.irritability: Irritability | None = None
         self._side: Side | None = None
+        self._measured: tuple[str, tuple[OtherSide, ...]] = ("", ())
 
     def begin(self, plan: Plan | None) -> None:
         """Begin anew, from a plan or from nothing."""
         self.opened = plan
         self.exercises = list(plan.exercises) if plan else []
+
+    def measured(self, code: str, other_side: tuple[OtherSide, ...]) -> None:
+        """Take what the practice measured of a patient's other side; it goes into their plan."""
+        self._measured = (code, other_side)
 
     @property
     def side(self) -> Side | None:
@@ -87,7 +92,7 @@ class PlanDraft:
         """Give the plan, issued ``today``; a ``Fault`` says what is missing or wrong.
 
         The revision counts up from the plan that was opened, and the other side's range comes
-        along, where it is the same patient's.
+        along, where it is the same patient's; what the practice measured since goes before it.
         """
         if not fields["patient_code"]:
             raise Fault("The plan has no patient code: write the practice's code for the person.")
@@ -107,8 +112,10 @@ class PlanDraft:
         return self.opened if same else None
 
     def _plan(self, fields: Mapping[str, Any]) -> Plan:
-        before = self._before(fields["patient_code"])
-        other_side = before.other_side if before is not None else ()
+        before, (code, measured) = self._before(fields["patient_code"]), self._measured
+        known = list(before.other_side if before is not None else ())
+        known += measured if code == fields["patient_code"] else ()
+        other_side = tuple({one.movement: one for one in known}.values())
         return Plan(**fields, exercises=tuple(self.exercises), other_side=other_side)
 
     def changes(self, fields: Mapping[str, Any]) -> tuple[str, ...]:

@@ -24,12 +24,14 @@ from coach.desktop.therapist.exercise_editor import ExerciseEditor
 from coach.desktop.therapist.plan_draft import PlanDraft
 from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.plan_head import PlanHead
+from coach.desktop.therapist.plan_issue import PlanStart
 from coach.desktop.therapist.plan_list import PlanList
 from coach.domain.exercise import Irritability
 from coach.domain.fault import Fault
 from coach.domain.movement import Side
 from coach.domain.plan import Plan, PlannedExercise
 from coach.review.plans import dose_text
+from coach.review.wording import day
 
 _LEFT_PX, _RIGHT_PX = 318, 440
 
@@ -120,11 +122,18 @@ class PlanPage(QWidget):
         self.editor.commit()
         return self.draft.make(self.head.fields(), self._today())
 
-    def begin_for(self, code: str) -> None:
-        """Begin with a patient's code where nothing was begun yet."""
-        if not self.dirty and self.draft.opened is None:
-            self.head.code.setText(code)
-            self._clean = self._state()
+    def begin_for(self, start: PlanStart) -> None:
+        """Begin a patient's next plan from what is known of them."""
+        self.begin(start.last)
+        self.draft.measured(start.code, start.other_side)
+        with QSignalBlocker(self.head):
+            self.head.code.setText(start.code)
+            self.head.side.choose(start.side)
+            self.head.phase.choose(start.phase)
+            self.head.irritability.choose(start.irritability)
+        self._head_changed()
+        self._clean = self._state()
+        self.choice.filter.setFocus()
 
     @property
     def dirty(self) -> bool:
@@ -200,7 +209,8 @@ class PlanPage(QWidget):
             widget.setVisible(before is not None)
         if before is None:
             return
-        self.changes_title.setText(f"What changed against revision {before.revision}")
+        issued = f" of {day(before.issued_on)}" if before.issued_on else ""
+        self.changes_title.setText(f"What changed against revision {before.revision}{issued}")
         try:
             changes = self.draft.changes(self.head.fields())
         except Fault as fault:

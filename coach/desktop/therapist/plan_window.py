@@ -6,7 +6,7 @@ from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 
-from PyQt6.QtCore import Qt
+from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QFileDialog, QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
@@ -14,11 +14,14 @@ from coach.catalogue import catalogue
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.plan_draft import plan_name
 from coach.desktop.therapist.plan_fields import said
+from coach.desktop.therapist.plan_issue import PlanIssue
 from coach.desktop.therapist.plan_page import PlanPage
 from coach.documents.plan import MAX_PLAN_BYTES, read_plan, write_plan
 from coach.domain.fault import Fault
+from coach.domain.plan import Plan
 from coach.storage.atomic import write_bytes
 from coach.storage.disk_fault import disk_fault
+from coach.storage.store import Store
 
 _CAUTION = (
     "The program proposes usual doses; the licensed practitioner who examined the shoulder decides."
@@ -29,9 +32,18 @@ _FILES = "Plans (*.json);;All files (*)"
 class PlanWindow(QWidget):
     """A window of its own, so that the patient's record can be read beside it."""
 
-    def __init__(self, parent: QWidget | None = None, today: Callable[[], date] = date.today):
-        """Begin with an empty plan."""
+    issued = pyqtSignal(str)
+    """Who was given a plan, which is in the store now."""
+
+    def __init__(
+        self,
+        parent: QWidget | None = None,
+        today: Callable[[], date] = date.today,
+        store: Store | None = None,
+    ) -> None:
+        """Begin with an empty plan; in ``store`` plans are entered when their file is saved."""
         super().__init__(parent, Qt.WindowType.Window)
+        self._issue = PlanIssue(store, today) if store is not None else None
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setWindowTitle("Plan")
@@ -79,11 +91,37 @@ class PlanWindow(QWidget):
     def _name(self, code: str) -> None:
         self.title.setText(f"Plan for {code}" if code else "New plan")
 
-    def save(self, path: Path) -> None:
-        """Write the plan; from then on changes are told against it. Raises ``Fault``."""
+    def begin_for(self, code: str) -> None:
+        """Begin a known person's next plan from the last one. Raises ``Fault``.
+
+        Unsaved changes stay, and a sentence says so.
+        """
+        if self._issue is None:
+            return
+        start = self._issue.start(code)
+        if self.page.dirty:
+            self._warn(
+                f"The plan shown here has changes that are not saved: save it, or begin anew with "
+                f"Ctrl+N, before one for {code} is made."
+            )
+            return
+        self.message.hide()
+        self.page.begin_for(start)
+
+    def save(self, path: Path) -> Plan:
+        """Write the plan; from then on changes are told against it. Raises ``Fault``.
+
+        With a store it is entered there as given out; gives it with its revision.
+        """
         made = self.page.make()
-        write_bytes(path, write_plan(made))
+        if self._issue is None:
+            write_bytes(path, write_plan(made))
+        else:
+            made = self._issue.give_out(made, path)
         self.page.begin(made)
+        if self._issue is not None:
+            self.issued.emit(made.patient_code)
+        return made
 
     def open(self, path: Path) -> None:
         """Show the plan of a file, to change it; a ``Fault`` where it is none."""
@@ -123,16 +161,40 @@ class PlanWindow(QWidget):
     def _ask_save(self) -> None:
         try:
             made = self.page.make()
+            if not self._may_follow(made):
+                return
         except Fault as fault:
             self._warn(str(fault))
             return
-        name, _ = QFileDialog.getSaveFileName(self, "Save the plan", plan_name(made), _FILES)
-        if name:
-            path = Path(name)
-            path = path if path.suffix.lower() == ".json" else path.with_name(f"{path.name}.json")
-            self._try(
-                lambda: self.save(path), f"Revision {made.revision} of the plan is in {path}."
-            )
+        proposed = plan_name(self._issue.numbered(made) if self._issue is not None else made)
+        name, _ = QFileDialog.getSaveFileName(self, "Save the plan", proposed, _FILES)
+        if not name:
+            return
+        path = Path(name)
+        path = path if path.suffix.lower() == ".json" else path.with_name(f"{path.name}.json")
+        try:
+            made = self.save(path)
+        except Fault as fault:
+            self._warn(str(fault))
+        else:
+            where = "" if self._issue is None else ", and in the store as given out"
+            self._tell(f"Revision {made.revision} of the plan is in {path}{where}.")
+
+    def _may_follow(self, made: Plan) -> bool:
+        """Ask whether a plan may follow one that was given out since it was begun."""
+        last = self._issue.last(made.patient_code) if self._issue is not None else None
+        if last is None or made.revision > last.revision:
+            return True
+        buttons = QMessageBox.StandardButton
+        answer = QMessageBox.question(
+            self,
+            "Plan",
+            f"{made.patient_code} was given revision {last.revision} of a plan, which is newer "
+            "than the one this was begun from. Give this one out as the next revision?",
+            buttons.Yes | buttons.No,
+            buttons.No,
+        )
+        return answer == buttons.Yes
 
     def _try(self, act: Callable[[], None], done: str) -> None:
         try:

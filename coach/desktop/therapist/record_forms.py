@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from datetime import date
 from typing import Any
 
+from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX
@@ -123,6 +124,8 @@ class RecordForm(QDialog):
         if (save := self.buttons.button(buttons.Save)) is not None:
             save.setProperty("role", "primary")
             save.setDefault(True)
+            save.setToolTip("Enter, or Ctrl+S out of a text of several lines")
+        QShortcut(QKeySequence("Ctrl+S"), self).activated.connect(self.accept)
         column = QVBoxLayout(self)
         column.setContentsMargins(*(SPACES_PX[3],) * 4)
         column.setSpacing(SPACES_PX[2])

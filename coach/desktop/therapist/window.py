@@ -54,7 +54,7 @@ class ReviewWindow(QMainWindow):
         self.parts = WindowParts(store, today)
         self.panel, self.page, self.records = self.parts.panel, self.parts.page, self.parts.records
         self.setCentralWidget(self.parts)
-        self.plans = PlanWindow(self, today)
+        self.plans = PlanWindow(self, today, store)
         self.exports = Exports(self, store.name)
         self._imports = ImportRun(store, identity, self)
         self._connect()
@@ -100,6 +100,7 @@ class ReviewWindow(QMainWindow):
         panel.forget_wanted.connect(self._forget)
         panel.undo_wanted.connect(self._imports.ask_undo)
         records.changed.connect(self.refresh)
+        self.plans.issued.connect(self.refresh)
         records.person_added.connect(lambda _: self.parts.show_records())
         self.parts.turned.connect(self._offer_undo)
         for teller in (records, self.exports):
@@ -191,8 +192,11 @@ class ReviewWindow(QMainWindow):
         dialog.open()
 
     def _make_plan(self) -> None:
-        if self._code is not None:
-            self.plans.page.begin_for(self._code)
+        try:
+            if self._code is not None:
+                self.plans.begin_for(self._code)
+        except Fault as fault:
+            self._warn(str(fault))
         self.plans.show()
         self.plans.raise_()
         self.plans.activateWindow()

@@ -15,6 +15,7 @@ from coach.documents.plan import read_plan, write_plan
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
+from coach.domain.practice import Person
 from coach.storage.keys import make_practice_key
 
 TODAY = date(2026, 2, 1)
@@ -310,7 +311,9 @@ def test_the_review_opens_it_for_the_patient_shown(app, store, qtbot, invented, 
     assert page.head.code.text() == "SH-017"
     assert not page.dirty
     page.head.title.setText("Begun")
-    page.begin_for("SH-200")
+    store.add(Person(code="SH-200"))
+    review.plans.begin_for("SH-200")
+    assert "changes that are not saved" in review.plans.message.text()
     assert page.head.code.text() == "SH-017"
     page.begin(None)
 
