@@ -70,6 +70,8 @@ def _change(difference: Difference, unit: Unit) -> str:
 def _since_visit(visit: SinceVisit | None, result: Summary) -> str:
     if visit is None:
         return "no visit is written down"
+    if visit.visit <= result.first.begin:
+        return "that is since the start"
     if visit.difference is None:
         when = "before" if not visit.before else "after"
         return f"no session to compare {when} that visit"

@@ -9,7 +9,7 @@ from datetime import date
 from coach.domain.practice import Episode, PatientRecords
 from coach.domain.session import SessionDocument
 from coach.review.chart_context import treatment_words
-from coach.review.cohort import standing
+from coach.review.cohort import Standing, standing
 from coach.review.findings import Lines
 from coach.review.hints import Hint, hints
 from coach.review.practice_records import NO_RECORDS
@@ -22,6 +22,8 @@ METHOD = (
     "to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval "
     "(Theil and Sen). Days of treatments, measures, scores and plans count as visits."
 )
+
+_MOST_OF_ONE = 2
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,13 +59,23 @@ def overview(
     treatments = "; ".join(treatment_words(t) for t in records.treatments)
     lines.append(("Treatments", treatments or "none written down"))
     found = report(documents, until=today, printed_on=today, records=records)
-    reasons = standing(found.patient_code, documents, today).reasons
     return Overview(
         found,
-        tuple(reason.sentence for reason in reasons),
+        _reasons(standing(found.patient_code, documents, today)),
         hints(documents, records),
         tuple(lines),
     )
+
+
+def _reasons(standing: Standing) -> tuple[str, ...]:
+    """Give the sentences; of more than two with one concern only how many, as the rows say more."""
+    found: list[str] = []
+    for concern in dict.fromkeys(reason.concern for reason in standing.reasons):
+        of_one = [r.sentence for r in standing.reasons if r.concern is concern]
+        if len(of_one) > _MOST_OF_ONE:
+            of_one = [f"{concern.value.capitalize()} in {len(of_one)} rows of the table."]
+        found += of_one
+    return tuple(found)
 
 
 def _poor(measured: Sequence[Sitting]) -> str:

@@ -146,22 +146,30 @@ def sitting(
     )
 
 
-def six_patients(seed: int) -> dict[str, tuple[SessionDocument, ...]]:
-    """Everyone's sessions, oldest first, by what is the matter."""
+def six_patients(
+    seed: int, sittings: int = SITTINGS, noisy: int = 14
+) -> dict[str, tuple[SessionDocument, ...]]:
+    """Everyone's sessions, oldest first, by what is the matter.
+
+    One a day for ``sittings`` days; of the third patient ``noisy`` in about the same time.
+    """
     rng = np.random.default_rng(seed)
-    days = np.arange(SITTINGS)
+    days = np.arange(sittings)
     level = rng.uniform(90, 100)
-    shift = np.where(days < SITTINGS // 2, 0.0, 6.0)
+    half = sittings // 2
+    shift = np.where(days < half, 0.0, 6.0)
     return {
-        "steady gain": _held(rng, "SH-101", 95 + 30 * days / SITTINGS + _scatter(rng, SITTINGS)),
-        "no change": _held(rng, "SH-102", level + _scatter(rng, SITTINGS)),
-        "noise that looks like gain": _held(rng, "SH-103", level + _like_gain(rng, 14), days=3.0),
+        "steady gain": _held(rng, "SH-101", 95 + 30 * days / sittings + _scatter(rng, sittings)),
+        "no change": _held(rng, "SH-102", level + _scatter(rng, sittings)),
+        "noise that looks like gain": _held(
+            rng, "SH-103", level + _like_gain(rng, noisy), days=float(sittings // noisy)
+        ),
         "camera moved": _held(
-            rng, "SH-104", level + shift + _scatter(rng, SITTINGS), new_camera=SITTINGS // 2
+            rng, "SH-104", level + shift + _scatter(rng, sittings), new_camera=half
         ),
         "stopped after a week": _held(rng, "SH-105", level + _scatter(rng, 6)),
         "pain rising": _held(
-            rng, "SH-106", level + _scatter(rng, SITTINGS), pain=2 + 4 * days / (SITTINGS - 1)
+            rng, "SH-106", level + _scatter(rng, sittings), pain=2 + 4 * days / (sittings - 1)
         ),
     }
 

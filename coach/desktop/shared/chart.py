@@ -61,7 +61,7 @@ def paint_chart(
     width = rect.right() - 0.4 * em - left
     until = last_day(chart, weeks)
     days, _ = chart.axes(max(2, int(width / (4.6 * em))), until_day=until)
-    placed = flags(canvas, chart.events, left, width, days)
+    placed = flags(canvas, chart.events, left, width, days, bottom - top)
     top += height_of(canvas, placed)
     strips = [height for height in (
         max(3.4 * em, 0.2 * (bottom - top)) if chart.pains else 0.0,

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QPolygonF
 
-from coach.desktop.shared.canvas import Align, Canvas
+from coach.desktop.shared.canvas import Canvas
 from coach.desktop.shared.chart_plot import Plot
 from coach.desktop.shared.theme import Palette
 from coach.review.axis import Axis
@@ -85,20 +85,27 @@ class Flag:
 
 
 def flags(
-    canvas: Canvas, events: Sequence[Event], left: float, width: float, days: Axis
+    canvas: Canvas, events: Sequence[Event], left: float, width: float, days: Axis, height: float
 ) -> tuple[Flag, ...]:
-    """Place the words of events so that none covers another: from the right, stacked upward."""
+    """Place the words of events so that none covers another: from the right, stacked upward.
+
+    Where they would take more than a sixth of ``height``, or four lines, words are left out.
+    """
     gap, right = 0.5 * canvas.em, left + width
-    begins = [right + gap] * _MOST_LANES
+    lanes = min(_MOST_LANES, max(1, int(height / 6 / (_LANE_EM * canvas.em))))
+    begins = [right + gap] * lanes
     placed: list[Flag] = []
     for event in sorted(events, key=lambda e: e.day, reverse=True):
         x = left + days.share(event.day) * width
         needed = canvas.width(event.words, _WORDS) + 0.1 * canvas.em
         begin = x + gap if x + gap + needed <= right else max(left, x - gap - needed)
         free = (i for i, taken in enumerate(begins) if begin + needed + gap <= taken)
-        lane = next(free, _MOST_LANES - 1)
-        begins[lane] = min(begin, x)
-        placed.append(Flag(x, lane, begin, needed, event.words))
+        lane = next(free, None)
+        if lane is None:
+            placed.append(Flag(x, 0, x, 0.0, ""))
+        else:
+            begins[lane] = min(begin, x)
+            placed.append(Flag(x, lane, begin, needed, event.words))
     return tuple(placed)
 
 
@@ -112,14 +119,13 @@ def paint_flags(canvas: Canvas, placed: Sequence[Flag], top: float, bottom: floa
     """Draw a line for each event from its words down to ``bottom``; ``top`` is the range's."""
     em, colours = canvas.em, canvas.palette
     for flag in placed:
-        middle = top - (flag.lane + 0.5) * _LANE_EM * em
+        middle = top - (flag.lane + 0.5) * _LANE_EM * em if flag.words else top
         canvas.line(QPointF(flag.x, middle), QPointF(flag.x, bottom), colours.ink_soft, 0.1)
     for flag in placed:
         middle = top - (flag.lane + 0.5) * _LANE_EM * em
         box = QRectF(flag.left, middle - 0.6 * em, flag.width, 1.2 * em)
         canvas.fill(box, colours.card)
-        left = Align.AlignLeft | Align.AlignVCenter
-        canvas.text(box, flag.words, size=_WORDS, align=left)
+        canvas.text(box, flag.words, size=_WORDS)
         point = [(-0.3, -0.45), (0.3, -0.45), (0.0, 0.1)]
         canvas.fill(
             [QPointF(flag.x + dx * em, top + dy * em) for dx, dy in point], colours.ink_soft

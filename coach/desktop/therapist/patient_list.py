@@ -14,7 +14,7 @@ from coach.storage.store import PatientEntry
 
 NOTHING = "nothing stands out"
 _MOST = 2
-"""Reasons named in a row; the tool tip says all in full."""
+"""Concerns named in a row; the tool tip says all in full."""
 
 
 class PatientList(QAbstractListModel):
@@ -71,7 +71,8 @@ class PatientList(QAbstractListModel):
         sentences = " ".join(reason.sentence for reason in reasons)
         match role:
             case Qt.ItemDataRole.DisplayRole:
-                why = ", ".join(reason.concern.value for reason in reasons[:_MOST])
+                concerns = dict.fromkeys(reason.concern.value for reason in reasons)
+                why = ", ".join([*concerns][:_MOST])
                 return f"{name}\n{sessions}\n{why or (NOTHING if code in self._entries else '')}"
             case Qt.ItemDataRole.AccessibleTextRole:
                 return f"Patient {name}, {sessions}. {sentences}".rstrip()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PyQt6.QtCore import QItemSelectionModel, QModelIndex, Qt, pyqtSignal
+from PyQt6.QtGui import QResizeEvent
 from PyQt6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -26,8 +27,9 @@ from coach.review.wording import counted
 
 _CHART_SHARE, _COLUMN_SHARE = 56, 44
 NOTHING = "Nothing stands out."
-_ROW_PX = 34
-_MOST_ROWS_SHOWN = 6
+_ROW_PX = 32
+_MOST_ROWS_SHOWN = 8
+_TALL_PX = 900
 
 
 class PatientPage(QWidget):
@@ -109,10 +111,7 @@ class PatientPage(QWidget):
         self._under.setText(f"{under}. Plan: {report.title}" if report.title else under)
         self.reasons.setText(" ".join(shown.reasons) or NOTHING)
         self._table_model.show(report.rows)
-        rows = min(len(report.rows), _MOST_ROWS_SHOWN)
-        header = self.table.horizontalHeader()
-        assert header is not None
-        self.table.setFixedHeight(header.sizeHint().height() + rows * _ROW_PX + 4)
+        self._fit_table()
         self.column.show_overview(shown)
         self._done = report.adherence.weeks
         first = next((i for i, r in enumerate(report.rows) if r.summary), 0)
@@ -120,6 +119,18 @@ class PatientPage(QWidget):
             self._select(first)
         else:
             self._chart.show_chart(None)
+
+    def resizeEvent(self, event: QResizeEvent | None) -> None:  # noqa: N802
+        """Leave the chart its room on a small screen."""
+        super().resizeEvent(event)
+        self._fit_table()
+
+    def _fit_table(self) -> None:
+        header = self.table.horizontalHeader()
+        assert header is not None
+        most = _MOST_ROWS_SHOWN if self.height() >= _TALL_PX else _MOST_ROWS_SHOWN // 2
+        rows = min(self._table_model.rowCount(), most)
+        self.table.setFixedHeight(header.sizeHint().height() + rows * _ROW_PX + 4)
 
     def _select(self, row: int) -> None:
         selection = self.table.selectionModel()

@@ -127,9 +127,12 @@ def test_words_of_treatments_do_not_cover_each_other(app):
     canvas = Canvas(painter, 13)
     days = Axis(0.0, 40.0, ())
     events = [Event(d, f"injection on day {d}") for d in (1, 2, 20, 22, 39.5)]
-    placed = flags(canvas, events, 50, 500, days)
+    placed = flags(canvas, events, 50, 500, days, 400)
+    cramped = flags(canvas, events, 50, 500, days, 90)
     painter.end()
     assert {f.words for f in placed} == {e.words for e in events}
+    assert len(cramped) == len(events)
+    assert "" in {f.words for f in cramped}
     for flag in placed:
         assert flag.left >= 50
         assert flag.left + flag.width <= 550
