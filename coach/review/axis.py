@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
 from coach.domain.movement import Unit
-from coach.review.wording import MONTHS, whole
+from coach.review.wording import day_and_month, month, whole
 
 _ANGLE_STEPS_DEG = (1, 2, 5, 10, 15, 30, 45, 90, 180, 360)
 _DAY_STEPS = (1, 2)
@@ -86,7 +86,7 @@ def date_axis(first_day: float, last_day: float, most_ticks: int = 8) -> Axis:
     ticks: list[Tick] = []
     year = None
     for on in days:
-        label = f"{on.day} {MONTHS[on.month - 1]}" if by_day else MONTHS[on.month - 1]
+        label = day_and_month(on) if by_day else month(on.month)
         ticks.append(Tick(float(on.toordinal()), label, "" if on.year == year else str(on.year)))
         year = on.year
     return Axis(lo, hi, tuple(ticks))

@@ -10,6 +10,8 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from dataclasses import dataclass
 
+from coach.texts import translate
+
 LEVELS: tuple[tuple[str, float], ...] = (
     ("C7", 0.0),
     ("T1", 0.049),
@@ -78,7 +80,9 @@ class Band:
     @property
     def words(self) -> str:
         """Write it in a sentence: about T10 to L1."""
-        return self.high if self.high == self.low else f"about {self.high} to {self.low}"
+        if self.high == self.low:
+            return self.high
+        return translate("review", "about {high} to {low}").format(high=self.high, low=self.low)
 
 
 def thumb_ratio(wrist_ratio: float) -> float:
@@ -94,17 +98,16 @@ def reach_band(wrist_ratio: float, error_ratio: float) -> Band:
     Below the spines of the pelvis there are only two broad names.
     """
     thumb = thumb_ratio(wrist_ratio)
+    buttock = translate("review", "buttock")
     if thumb > BUTTOCK:
-        return Band(_THIGH, _THIGH, BUTTOCK, thumb)
+        thigh = translate("review", "side of the thigh")
+        return Band(thigh, thigh, BUTTOCK, thumb)
     if thumb > 1.0:
-        return Band(_BUTTOCK, _BUTTOCK, 1.0, BUTTOCK)
+        return Band(buttock, buttock, 1.0, BUTTOCK)
     shares = [share for _, share in LEVELS]
     nearest = min(range(len(LEVELS)), key=lambda i: abs(shares[i] - thumb))
     high = bisect_right(shares, thumb_ratio(wrist_ratio - error_ratio)) - 1
     low = bisect_left(shares, thumb_ratio(wrist_ratio + error_ratio))
     top, top_share = LEVELS[max(0, min(high, nearest - 1))]
-    bottom, bottom_share = (*LEVELS, (_BUTTOCK, BUTTOCK))[min(max(low, nearest + 1), len(LEVELS))]
+    bottom, bottom_share = (*LEVELS, (buttock, BUTTOCK))[min(max(low, nearest + 1), len(LEVELS))]
     return Band(top, bottom, top_share, bottom_share)
-
-
-_BUTTOCK, _THIGH = "buttock", "side of the thigh"

@@ -7,6 +7,7 @@ from datetime import date
 
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.review.levels import reach_band
+from coach.texts import localised, translate
 
 DEGREE = "\N{DEGREE SIGN}"
 MOVEMENTS: dict[Movement, str] = {
@@ -19,7 +20,6 @@ MOVEMENTS: dict[Movement, str] = {
     Movement.HAND_BEHIND_BACK: "Hand behind back",
 }
 SIDES: dict[Side, str] = {Side.LEFT: "left", Side.RIGHT: "right"}
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 NONE = "\N{EN DASH}"
 """Stands where there is no value."""
 MINUS = "\N{MINUS SIGN}"
@@ -35,7 +35,7 @@ def movement_of(movement: Movement, side: Side, position: Position = Position.ST
 def whole(value: float, *, fine: bool = False) -> str:
     """Round to a whole number (or tenths) with a true minus sign and no negative zero."""
     rounded = round(value, 1) if fine else round(value)
-    return f"{MINUS}{-rounded}" if rounded < 0 else str(abs(rounded))
+    return localised(f"{MINUS}{-rounded}" if rounded < 0 else str(abs(rounded)))
 
 
 def amount(value: float, unit: Unit, *, fine: bool = False) -> str:
@@ -86,7 +86,45 @@ def percent_with_error(percentage: float, error: float, *, fine: bool = False) -
 
 def day(value: date) -> str:
     """Write a date so that no country misreads it."""
-    return f"{value.day} {MONTHS[value.month - 1]} {value.year}"
+    written = translate("dates", "{day} {month} {year}")
+    return written.format(day=value.day, month=month(value.month), year=value.year)
+
+
+def day_and_month(value: date) -> str:
+    """Write a date whose year is told elsewhere."""
+    written = translate("dates", "{day} {month}")
+    return written.format(day=value.day, month=month(value.month))
+
+
+def month(number: int) -> str:
+    """Give the short name of a month, 1 to 12."""
+    match number:
+        case 1:
+            return translate("dates", "Jan")
+        case 2:
+            return translate("dates", "Feb")
+        case 3:
+            return translate("dates", "Mar")
+        case 4:
+            return translate("dates", "Apr")
+        case 5:
+            return translate("dates", "May")
+        case 6:
+            return translate("dates", "Jun")
+        case 7:
+            return translate("dates", "Jul")
+        case 8:
+            return translate("dates", "Aug")
+        case 9:
+            return translate("dates", "Sep")
+        case 10:
+            return translate("dates", "Oct")
+        case 11:
+            return translate("dates", "Nov")
+        case 12:
+            return translate("dates", "Dec")
+        case _:
+            raise ValueError(f"no month {number}")
 
 
 def period(begin: date, end: date) -> str:

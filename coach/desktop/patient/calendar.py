@@ -11,7 +11,7 @@ from PyQt6.QtWidgets import QSizePolicy, QWidget
 from coach.desktop.shared.theme import LIGHT
 from coach.desktop.shared.typeface import font
 from coach.review.diary_entries import Day, Mark
-from coach.review.wording import MONTHS, counted
+from coach.review.wording import month
 
 translate = QCoreApplication.translate
 
@@ -33,7 +33,9 @@ class Calendar(QWidget):
         """Show these days; the first is a Monday."""
         self._days = days
         told = [
-            counted(sum(day.mark is mark for day in days), "day") + f": {name(mark)}"
+            translate("calendar", "{mark}: {count}").format(
+                mark=name(mark), count=sum(day.mark is mark for day in days)
+            )
             for mark in Mark
             if any(day.mark is mark for day in days)
         ]
@@ -58,15 +60,15 @@ class Calendar(QWidget):
         for row in range(_ROWS):
             place = QRectF(0, head_px + row * step_px, left_px, step_px)
             painter.drawText(place, _LEFT.value, _weekday(row))
-        month = 0
+        shown = 0
         for index, day in enumerate(self._days):
             column, row = divmod(index, _ROWS)
             x = left_px + column * step_px
-            if row == 0 and day.on.month != month:
-                month = day.on.month
+            if row == 0 and day.on.month != shown:
+                shown = day.on.month
                 place = QRectF(x, 0, 4 * letter_px, head_px)
                 painter.setPen(QColor(LIGHT.ink))
-                painter.drawText(place, _LEFT.value, MONTHS[month - 1])
+                painter.drawText(place, _LEFT.value, month(shown))
             cell = QRectF(x, head_px + row * step_px, step_px, step_px)
             _paint_mark(painter, cell, day.mark)
         self._key(painter, head_px + _ROWS * step_px + 0.4 * letter_px, letter_px)

@@ -8,6 +8,7 @@ from PyQt6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.prose import ProsePage
+from coach.desktop.patient.wording import translate
 
 _ONWARD = (Qt.Key.Key_Right, Qt.Key.Key_Down, Qt.Key.Key_PageDown)
 _BACK = (Qt.Key.Key_Left, Qt.Key.Key_Up, Qt.Key.Key_PageUp)
@@ -33,9 +34,13 @@ class LeavesPage(ProsePage):
         self.number = self.line("", 0.034, role="soft", wrap=False)
         self.body = QVBoxLayout()
         self.body.setSpacing(10)
-        self.close_button = KeyButton(self.tr("Go back"), self.tr("Esc"), share=0.03)
-        self.previous_button = KeyButton(self.tr("Page before"), "←", share=0.03)
-        self.next_button = KeyButton(self.tr("Next page"), "→", "primary", share=0.034)
+        self.close_button = KeyButton(
+            translate("LeavesPage", "Go back"), translate("LeavesPage", "Esc"), share=0.03
+        )
+        self.previous_button = KeyButton(translate("LeavesPage", "Page before"), "←", share=0.03)
+        self.next_button = KeyButton(
+            translate("LeavesPage", "Next page"), "→", "primary", share=0.034
+        )
         self.close_button.clicked.connect(self.closed)
         self.previous_button.clicked.connect(lambda: self.turn(-1))
         self.next_button.clicked.connect(lambda: self.turn(1))
@@ -99,7 +104,7 @@ class LeavesPage(ProsePage):
         self.leaf = index
         self.turned.emit(index)
         self.number.setText(
-            self.tr("{at} of {count}").format(at=index + 1, count=self._count)
+            translate("LeavesPage", "{at} of {count}").format(at=index + 1, count=self._count)
             if self._count > 1
             else ""
         )

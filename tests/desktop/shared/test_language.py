@@ -1,0 +1,105 @@
+import ast
+import xml.etree.ElementTree as ElementTree
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PyQt6.QtCore import QCoreApplication, QLocale
+from PyQt6.QtWidgets import QApplication
+
+from coach import texts
+from coach.cues.wording import sentence
+from coach.desktop.shared.application import create_application
+from coach.desktop.shared.language import choose_language, system_language
+from docs.make_translations import FOLDER, ROOT, missing
+
+TABLES = sorted(FOLDER.glob("*.ts"))
+
+
+@pytest.fixture
+def german() -> Iterator[QApplication]:
+    application = create_application(["test"], language="de")
+    yield application
+    choose_language(application, "en")
+
+
+def texts_in_code() -> set[str]:
+    """Every text handed to ``translate`` or ``tr`` as it stands in the code."""
+    found = set()
+    for path in (ROOT / "coach").rglob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and node.args:
+                name = getattr(node.func, "attr", getattr(node.func, "id", ""))
+                last = node.args[-1]
+                if name in ("translate", "tr") and isinstance(getattr(last, "value", None), str):
+                    found.add(last.value)
+    return found
+
+
+def messages(table: Path) -> Iterator[tuple[str, str, str]]:
+    for context in ElementTree.parse(table).getroot().iter("context"):
+        for message in context.iter("message"):
+            yield (
+                context.findtext("name") or "",
+                message.findtext("source") or "",
+                message.findtext("translation") or "",
+            )
+
+
+@pytest.mark.parametrize("table", TABLES, ids=lambda table: table.stem)
+def test_a_table_knows_every_text_of_the_code_and_its_compiled_form_is_of_today(
+    qapp: QApplication, table: Path
+) -> None:
+    known = {source for _, source, _ in messages(table)}
+    assert texts_in_code() == known, "run python -m docs.make_translations"
+    choose_language(qapp, table.stem)
+    try:
+        for context, source, translation in messages(table):
+            assert QCoreApplication.translate(context, source) == (translation or source)
+    finally:
+        choose_language(qapp, "en")
+
+
+def test_german_lacks_nothing_and_keeps_the_places_of_every_text() -> None:
+    table = FOLDER / "de.ts"
+    assert missing(table) == []
+    for _, source, translation in messages(table):
+        for place in ("{", "}"):
+            assert source.count(place) == translation.count(place), source
+
+
+def test_a_german_window_speaks_writes_and_counts_german(german: QApplication) -> None:
+    assert QCoreApplication.translate("WelcomePage", "Start") == "Beginnen"
+    assert texts.translate("dates", "Mar") == "M\u00e4rz"
+    assert sentence("hold").spoken == "Halten."
+    assert texts.localised("7.5") == "7,5"
+    assert QLocale().toString(1.5) == "1,5"
+
+
+def test_back_in_english_nothing_german_is_left(german: QApplication) -> None:
+    choose_language(german, "en")
+    assert QCoreApplication.translate("WelcomePage", "Start") == "Start"
+    assert sentence("hold").spoken == "Hold."
+    assert texts.localised("7.5") == "7.5"
+
+
+def test_a_text_without_a_translation_stands_in_english(german: QApplication) -> None:
+    assert texts.translate("nowhere", "Not there yet") == "Not there yet"
+
+
+def test_the_system_language_is_taken_where_it_is_known() -> None:
+    assert system_language(()) == "en"
+    assert system_language({"en", "de"}) in {"en", "de"}
+
+
+def test_no_class_that_others_derive_from_uses_tr() -> None:
+    """PyQt's tr looks under the name of the object's own class, where a base's texts are not."""
+    uses_tr, bases = set(), set()
+    for path in (ROOT / "coach" / "desktop").rglob("*.py"):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.ClassDef):
+                bases |= {base.id for base in node.bases if isinstance(base, ast.Name)}
+                calls = (inner for inner in ast.walk(node) if isinstance(inner, ast.Call))
+                if any(getattr(call.func, "attr", "") == "tr" for call in calls):
+                    uses_tr.add(node.name)
+    assert not uses_tr & bases
