@@ -136,7 +136,9 @@ class PreparePage(ProsePage):
         if planned is None:
             return
         if moment.doubt is None:
-            self.instruction.show_words(self.tr("Your place"), self.tr("In place"), Tone.CALM)
+            self.instruction.show_words(
+                self.tr("Listen: it begins by itself"), self.tr("In place"), Tone.CALM
+            )
         else:
             words = doubt_sentence(moment.doubt, planned.side, planned.position).caption
             self.instruction.show_words(self.tr("Change this first"), words, Tone.ALARM)
@@ -150,5 +152,5 @@ def _what_is_measured(planned: PlannedExercise) -> str:
 
 
 def _cautions(item: AgendaItem | None) -> tuple[str, ...]:
-    words = None if item is None or not item.new else telling(item.planned)
+    words = None if item is None or item.told else telling(item.planned)
     return () if words is None else words.cautions

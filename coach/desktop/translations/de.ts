@@ -213,6 +213,11 @@
         <translation>Zurück</translation>
     </message>
     <message>
+        <location filename="../patient/leaves.py" line="38" />
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
         <location filename="../patient/leaves.py" line="40" />
         <source>Page before</source>
         <translation>Seite davor</translation>
@@ -226,11 +231,6 @@
         <location filename="../patient/leaves.py" line="107" />
         <source>{at} of {count}</source>
         <translation>{at} von {count}</translation>
-    </message>
-    <message>
-        <location filename="../patient/leaves.py" line="38" />
-        <source>Esc</source>
-        <translation>Esc</translation>
     </message>
 </context><context>
     <name>OfferPage</name>
@@ -408,17 +408,17 @@
         <translation>Aufhören</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="139" />
-        <source>Your place</source>
-        <translation>Ihr Platz</translation>
+        <location filename="../patient/prepare_page.py" line="140" />
+        <source>Listen: it begins by itself</source>
+        <translation>Zuhören: Es beginnt von selbst</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="139" />
+        <location filename="../patient/prepare_page.py" line="140" />
         <source>In place</source>
         <translation>Richtig</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="142" />
+        <location filename="../patient/prepare_page.py" line="144" />
         <source>Change this first</source>
         <translation>Ändern Sie zuerst</translation>
     </message>
@@ -1176,17 +1176,17 @@
 </context><context>
     <name>patient</name>
     <message>
-        <location filename="../../app/patient.py" line="130" />
+        <location filename="../../app/patient.py" line="133" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation>Sie haben vor {minutes} Minuten zuletzt geübt. Lassen Sie die Schulter einige Stunden ruhen, wenn die Praxis nichts anderes gesagt hat.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="136" />
+        <location filename="../../app/patient.py" line="139" />
         <source>Everything for today is done. More than asked is not better.</source>
         <translation>Für heute ist alles geschafft. Mehr als gefragt ist nicht besser.</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="147" />
+        <location filename="../patient/prepare_page.py" line="149" />
         <source>Measured: {what}</source>
         <translation>Gemessen: {what}</translation>
     </message>

@@ -191,7 +191,12 @@ def test_getting_ready_tells_the_exercise(window: PatientWindow) -> None:
     for sentence in (*told.steps, *told.cautions, told.by_time):
         assert sentence in shown
     assert page.demonstration.isVisible()
-    feed(window, moment(MEASURED, Stage.PREPARE))
+    feed(window, moment(HARD, Stage.PREPARE))
+    cautions = catalogue().get(planned(HARD).exercise or "").telling["en"].cautions
+    assert cautions
+    assert all(each in texts(page) for each in cautions)  # once a day, as they are spoken
+    told_today = tuple(replace(item, told=True) for item in ITEMS)
+    feed(window, moment(MEASURED, Stage.PREPARE, items=told_today))
     shown = texts(page)
     assert "New for you" not in shown
     assert not page.cautions.isVisible()
