@@ -36,7 +36,7 @@ class Exports(QObject):
     def __init__(self, parent: QWidget, store_name: str) -> None:
         """Take the store's name, so that no export is ever written over it."""
         super().__init__(parent)
-        self._window, self._store_name = parent, store_name
+        self._store_name = store_name
         self._jobs: list[_Job] = []
         self._documents: Sequence[SessionDocument] = ()
         self._report: Report | None = None
@@ -97,7 +97,7 @@ class Exports(QObject):
         word, what, files, ending = _FILES[kind]
         title = f"Write {what[0].lower()}{what[1:]}"
         proposed = file_name(code, on, word, ending)
-        name, _ = QFileDialog.getSaveFileName(self._window, title, proposed, files)
+        name, _ = QFileDialog.getSaveFileName(self._over(), title, proposed, files)
         if not name:
             return
         path = Path(name)
@@ -110,6 +110,11 @@ class Exports(QObject):
             return content
 
         self._run(work, lambda _: self.told.emit(f"{what} is in {path}."))
+
+    def _over(self) -> QWidget | None:
+        """Give the window over which to ask; kept as an attribute, neither would ever go."""
+        parent = self.parent()
+        return parent if isinstance(parent, QWidget) else None
 
     def _run(self, work: Callable[[], bytes], done: Callable[[bytes], None]) -> None:
         job = _Job(work, self)

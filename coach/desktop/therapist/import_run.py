@@ -40,7 +40,7 @@ class ImportRun(QObject):
     ) -> None:
         """Begin idle; ``identity`` opens sealed files, which are refused without."""
         super().__init__(parent)
-        self._store, self._window = store, parent
+        self._store = store
         self._identity = identity
         self._waiting: list[Path] = []
         self._outcomes: list[FileOutcome] = []
@@ -71,13 +71,13 @@ class ImportRun(QObject):
     def ask_files(self) -> None:
         """Ask which files to import."""
         names, _ = QFileDialog.getOpenFileNames(
-            self._window, "Import session files", "", SESSION_FILES
+            self._over(), "Import session files", "", SESSION_FILES
         )
         self.add(map(Path, names))
 
     def ask_folder(self) -> None:
         """Ask which folder to import."""
-        name = QFileDialog.getExistingDirectory(self._window, "Import a folder of session files")
+        name = QFileDialog.getExistingDirectory(self._over(), "Import a folder of session files")
         if name:
             self.add([Path(name)])
 
@@ -88,11 +88,16 @@ class ImportRun(QObject):
             if batch is None:
                 return
             question = f"Take {counted(batch.sessions, 'session')} of the last import out again?"
-            answer = QMessageBox.question(self._window, "Shoulder review", question)
+            answer = QMessageBox.question(self._over(), "Shoulder review", question)
             if answer == QMessageBox.StandardButton.Yes:
                 self.taken_back.emit(self._store.undo_import(batch.id))
         except Fault as fault:
             self.failed.emit(str(fault))
+
+    def _over(self) -> QWidget | None:
+        """Give the window over which to ask; kept as an attribute, neither would ever go."""
+        parent = self.parent()
+        return parent if isinstance(parent, QWidget) else None
 
     def stop(self) -> None:
         """Leave out what still waits."""

@@ -45,7 +45,7 @@ def fill(bar: QMenuBar, acts: Mapping[str, Callable[[], object]]) -> dict[str, Q
         for name, text, keys in rows:
             entry = QAction(text, bar)
             entry.setShortcut(QKeySequence(keys))
-            entry.triggered.connect(lambda _, act=acts[name]: act())
+            entry.triggered.connect(acts[name])
             menu.addAction(entry)
             entries[name] = entry
     return entries

@@ -101,7 +101,7 @@ class ReviewWindow(QMainWindow):
         panel.undo_wanted.connect(self._imports.ask_undo)
         records.changed.connect(self.refresh)
         self.plans.issued.connect(self.refresh)
-        records.person_added.connect(lambda _: self.parts.show_records())
+        records.person_added.connect(self.parts.show_records)
         self.parts.turned.connect(self._offer_undo)
         for teller in (records, self.exports):
             teller.told.connect(self.parts.tell)
