@@ -18,9 +18,9 @@ from coach.voice.speaker import Speaker
 from coach.voice.timeline import Timeline
 
 KNOWN = catalogue().by_name
-VOICE = Voice()
-SLACK_S = 4.0
-"""A person is kept waiting by no more than this, of an introduction of up to 65 s."""
+VOICES = {language: Voice(language) for language in ("en", "de")}
+SLACK_S = 5.0
+"""A person is kept waiting by no more than this, of an introduction of up to 90 s."""
 
 
 def item(name: str, *, new: bool, told: bool = False) -> AgendaItem:
@@ -37,10 +37,11 @@ def item(name: str, *, new: bool, told: bool = False) -> AgendaItem:
     return AgendaItem(0, planned, new=new, told=told)
 
 
-def played(each: AgendaItem) -> tuple[float, Timeline]:
+def played(each: AgendaItem, language: str = "en") -> tuple[float, Timeline]:
     """When the core holds the introduction for heard, and what the voice said when."""
-    timeline, rules, hearing = Timeline(), Rules(stage=Stage.PAIN_BEFORE), Hearing()
-    speaker, heard_s = Speaker(VOICE, timeline=timeline), None
+    timeline, hearing = Timeline(), Hearing()
+    rules = Rules(language=language, stage=Stage.PAIN_BEFORE)
+    speaker, heard_s = Speaker(VOICES[language], timeline=timeline), None
     happening = Happening(0.0, Stage.PREPARE, each.planned, item=each, exercise_count=4)
     for tick in range(900):
         happening = replace(happening, time_s=tick / 10)
@@ -55,12 +56,14 @@ def played(each: AgendaItem) -> tuple[float, Timeline]:
     raise AssertionError("the introduction has no end")
 
 
-@pytest.mark.parametrize("new", [True, False])
+@pytest.mark.parametrize(("language", "new"), [("en", True), ("en", False), ("de", True)])
 @pytest.mark.parametrize("name", sorted(KNOWN))
-def test_nothing_begins_before_the_voice_has_said_what_must_be_heard(name: str, new: bool) -> None:
+def test_nothing_begins_before_the_voice_has_said_what_must_be_heard(
+    name: str, language: str, new: bool
+) -> None:
     each = item(name, new=new)
-    heard_s, timeline = played(each)
-    words = KNOWN[name].telling["en"]
+    heard_s, timeline = played(each, language)
+    words = KNOWN[name].telling[language]
     must = [placed for placed in timeline.placed if must_be_heard(each, placed.cue.key)]
     said = [placed.cue.spoken for placed in must]
     for sentence in (*words.cautions, *((words.spoken,) if new else ())):
