@@ -38,11 +38,17 @@ def sentence_on(series: Series, result: Summary | None) -> str:
                 ),
                 day=day(result.first.begin),
             )
-        case Verdict.WITHIN_ERROR | Verdict.TOO_FEW:
+        case Verdict.WITHIN_ERROR:
             return translate(
                 "diary",
                 "Since the first sessions ({day}) there is no change larger than the error of "
                 "measuring.",
+            ).format(day=day(result.first.begin))
+        case Verdict.UNDECIDED | Verdict.TOO_FEW:
+            return translate(
+                "diary",
+                "Since the first sessions ({day}) no change can be told from the error of "
+                "measuring yet; more sessions may tell.",
             ).format(day=day(result.first.begin))
 
 

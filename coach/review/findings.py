@@ -110,8 +110,8 @@ def _detectable(difference: Difference, result: Summary) -> str:
             )
         case Basis.PUBLISHED:
             return (
-                f"{least}, published ({published.source}); this patient's own repeatability "
-                f"counts from {ENOUGH_SESSIONS} sessions on"
+                f"{least}: {by_hand}, widened as patients differ; this patient's own "
+                f"repeatability counts from {ENOUGH_SESSIONS} sessions on"
             )
         case Basis.READINGS:
             return f"{least}, the error of the readings themselves; {by_hand}"

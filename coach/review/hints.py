@@ -204,7 +204,10 @@ def _phase(ordered: Sequence[SessionDocument], results: Sequence[Summary]) -> li
         phase, why = StiffnessPhase.PAINFUL, f"range limited and not growing, {painful}"
     elif limited and not changed and pain <= LOW_PAIN and watched >= STIFF_AFTER:
         weeks = watched // timedelta(weeks=1)
-        phase, why = StiffnessPhase.STIFF, f"range limited, unchanged for {weeks} weeks, {painful}"
+        phase, why = (
+            StiffnessPhase.STIFF,
+            f"range limited, no real change in {weeks} weeks, {painful}",
+        )
     else:
         return []
     said = ordered[-1].plan.phase

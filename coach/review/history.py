@@ -16,29 +16,17 @@ from datetime import datetime
 from statistics import fmean, median, stdev
 
 from coach.domain.fault import Fault
-from coach.domain.movement import Movement, Position, Side, View
+from coach.domain.movement import Movement, Position, Side
 from coach.domain.plan import PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import ExerciseRecord, SessionDocument
 from coach.review.holds import feigns
+from coach.review.set_up import SetUp
 
 Z95 = 1.959964
 """The normal distribution's two-sided 95 % point."""
 _MEDIAN_TO_MEAN_SE = math.sqrt(math.pi / 2)
 _ENOUGH_OF_A_HOLD = 0.5
-
-
-@dataclass(frozen=True, slots=True, order=True)
-class SetUp:
-    """What, if changed, may shift all later values: compared for equality only."""
-
-    camera: str
-    width_px: int
-    height_px: int
-    field_of_view_deg: float
-    view: View
-    model_sha256: str
-    estimator: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -232,7 +220,7 @@ def _point(
             camera.kind,
             camera.width_px,
             camera.height_px,
-            camera.field_of_view_deg or 0.0,
+            camera.field_of_view_deg,
             records[0].view,
             software.model_sha256,
             software.estimator,

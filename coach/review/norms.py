@@ -79,6 +79,12 @@ MITSUKANE = PublishedChange(
 PUBLISHED: dict[Unit, PublishedChange] = {Unit.DEGREES: TVEITA, Unit.RATIO: MITSUKANE}
 """What a change must pass until the patient's own sessions say better."""
 
+WORTH_KNOWING: dict[Unit, float] = {Unit.DEGREES: 15.0, Unit.RATIO: 0.10}
+"""The change that is not to be missed: what goniometry by hand just tells (Tveita 2008); of the
+hand behind the back two levels of the spine (our choice)."""
+
+PLACEMENT_DOF = 14
+"""Degrees of freedom of each of these: at least seven holds, three cameras each."""
 PLACEMENT_SEM: dict[tuple[Movement, Position], float] = {
     (Movement.ABDUCTION, Position.STANDING): 2.0,
     (Movement.FLEXION, Position.STANDING): 2.5,

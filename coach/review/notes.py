@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from coach.domain.movement import Unit
-from coach.review.change import Basis, Summary
+from coach.review.change import Basis, Summary, Verdict
 from coach.review.history import Series
-from coach.review.norms import PLACEMENT_SEM, PUBLISHED
+from coach.review.norms import PLACEMENT_SEM, PUBLISHED, WORTH_KNOWING
 from coach.review.sittings import POORLY_SEEN
 from coach.review.wording import amount, counted, listed, movement_of
 
@@ -22,11 +22,11 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
         notes += _on_change([r for r in results if r.unit is unit], unit)
     notes.extend(
         f"{movement_of(r.movement, r.side, r.position)}: the last sessions were measured with "
-        "another camera set-up than the first; the readings' error is therefore not reduced by "
-        "averaging."
+        "another camera set-up than the first; all of the readings' error therefore counts."
         for r in results
         if r.set_up_changed
     )
+    notes.extend(_undecided(r) for r in results if r.verdict is Verdict.UNDECIDED)
     feigned = sum(p.feigned for series, _ in charted for p in series.points)
     if feigned:
         notes.append(
@@ -50,6 +50,21 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
     return tuple(notes)
 
 
+def _undecided(result: Summary) -> str:
+    difference, unit = result.difference, result.unit
+    name = movement_of(result.movement, result.side, result.position)
+    matters = amount(WORTH_KNOWING[unit], unit)
+    enough = difference.enough_sessions if difference else None
+    if enough is None:
+        more = "more sessions alone would not tell, should the change stay as it is."
+    else:
+        more = f"about {enough} sessions in all might tell."
+    return (
+        f"{name}: too few sessions, or days too alike, to tell a change of {matters} over the "
+        f"whole time from none; {more}"
+    )
+
+
 def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
     notes: list[str] = []
     published = PUBLISHED[unit]
@@ -64,9 +79,9 @@ def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
         )
     if Basis.PUBLISHED in bases:
         notes.append(
-            f"With few sessions a change of {what} counts as real beyond {figure} "
-            f"({published.source}: {published.people}); from six sessions on the patient's own "
-            "scatter decides."
+            f"With few sessions a change of {what} is told only where it is large: {figure} by "
+            f"hand ({published.source}: {published.people}), and more because patients differ; "
+            "from six sessions on the patient's own scatter decides."
         )
     unplaced = [
         movement_of(r.movement, r.side, r.position)
@@ -75,15 +90,16 @@ def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
     ]
     if unplaced and (Basis.OWN in bases or Basis.READINGS in bases):
         notes.append(
-            f"{listed(unplaced)}: what placing the camera anew does was never measured, so "
-            f"no change up to {figure} counts as real ({published.source})."
+            f"{listed(unplaced)}: what placing the camera anew does was never measured, so all of "
+            f"the readings' error counts, and no change up to {figure} is real "
+            f"({published.source})."
         )
     if Basis.OWN in bases or Basis.READINGS in bases:
         single = max(d.single_mdc for d in differences)
         by_hand = f"published, by hand: {figure}, {published.source}"
         notes.append(
             f"Detectable change of {what} is made of the patient's own scatter, averaged over "
-            "these sessions, and of the camera's place, not averaged; for two single sessions it "
-            f"would be up to {amount(single, unit)} ({by_hand})."
+            "these sessions as far as their days differ, and of the camera's place, not averaged; "
+            f"for two single sessions it would be up to {amount(single, unit)} ({by_hand})."
         )
     return notes

@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from coach.review.carry_over import scatter_of
 from coach.review.change import Difference, compare
 from coach.review.history import Point, Series, comparable
 from coach.review.norms import PLACEMENT_SEM
-from coach.review.trend import repeatability
+from coach.review.set_up import same_set_up
 
 _WINDOW = timedelta(days=7)
 _MOST_IN_WINDOW = 7
@@ -40,11 +41,15 @@ def since_visit(series: Series, visit: date) -> SinceVisit:
     after = _last_week([p for p in points if p.at.date() > visit])
     difference = None
     if before and after:
+        days = [(p.at - points[0].at) / timedelta(days=1) for p in points]
         difference = compare(
             before,
             after,
-            repeatability([p.value for p in points]),
-            set_up_changed=not {p.set_up for p in after} <= {p.set_up for p in before},
+            scatter_of(days, [p.value for p in points]),
+            set_up_changed=not all(
+                any(same_set_up(p.set_up, q.set_up) for q in before) for p in after
+            ),
+            sessions=len(before) + len(after),
             unit=series.movement.unit,
             placement_sem=PLACEMENT_SEM.get((series.movement, series.position)),
         )

@@ -1,4 +1,4 @@
-"""How far a patient's sessions scatter about their own course, and where the course goes."""
+"""Where the course of a patient's sessions goes."""
 
 from __future__ import annotations
 
@@ -18,23 +18,6 @@ ENOUGH_WEEKS = 5
 DAYS_A_WEEK = 7
 _MOST_PAIRS = 1_000
 _Z95 = 1.959964
-
-
-@dataclass(frozen=True, slots=True)
-class Repeatability:
-    """The standard deviation between sessions of one patient, the course taken out.
-
-    ``sd`` is the standard error of measurement of one session; ``dof`` its degrees of
-    freedom, so that a scatter known from few sessions is trusted less.
-    """
-
-    sd: float
-    dof: float
-    sessions: int
-
-    def mean_of(self, count: int) -> float:
-        """Give the standard error of the mean of so many sessions, in the values' unit."""
-        return self.sd / math.sqrt(count)
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,18 +127,3 @@ def trend(first: date, days: Sequence[float], values: Sequence[float]) -> Trend 
     slope, _ = robust_line(at, medians)
     low, high = slope_interval(at, medians)
     return Trend(weeks, DAYS_A_WEEK * slope, DAYS_A_WEEK * low, DAYS_A_WEEK * high)
-
-
-def repeatability(values: Sequence[float]) -> Repeatability | None:
-    """Estimate the scatter between sessions in order, None where there are too few to tell.
-
-    From differences of successive sessions, which any slow course leaves alone (von Neumann et
-    al. 1941, Ann Math Stat 12:153); they miss what carries over from session to session. The
-    degrees of freedom are those of independent values (from memory).
-    """
-    n = len(values)
-    if n < ENOUGH_SESSIONS:
-        return None
-    steps = np.diff(np.asarray(values, float))
-    sd = math.sqrt(float(steps @ steps) / (2 * (n - 1)))
-    return Repeatability(sd, 2 * (n - 1) ** 2 / (3 * n - 4), n)

@@ -60,7 +60,7 @@ def test_what_the_therapist_set_and_planned_is_told():
     judged = section(note, "A (assessment)")
     assert "Phase, as set by the therapist: stiff" in judged
     assert "Irritability, as set by the therapist: low" in judged
-    assert "within measurement error" in judged
+    assert "too few sessions" in judged
     assert "Form: trunk leaned or turned in" in section(note, "O (objective)")
     plan = section(note, "P (plan)")
     assert "1. External rotation at side, left: hold 20 s, 3 times" in plan

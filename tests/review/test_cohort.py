@@ -25,13 +25,15 @@ from tests.review.six_patients import (
     six_patients,
 )
 
+OPEN = (Verdict.WITHIN_ERROR, Verdict.UNDECIDED)
+"""All but a wrong decision, where the sittings are few or the camera is another."""
 DECISIONS = {
-    "steady gain": (Verdict.REAL, {Concern.NEXT_STEP, Concern.GAINED}),
-    "no change": (Verdict.WITHIN_ERROR, set()),
-    "noise that looks like gain": (Verdict.WITHIN_ERROR, set()),
-    "camera moved": (Verdict.WITHIN_ERROR, {Concern.POOR_DATA}),
-    "stopped after a week": (Verdict.WITHIN_ERROR, {Concern.STOPPED}),
-    "pain rising": (Verdict.WITHIN_ERROR, {Concern.PAIN_ROSE}),
+    "steady gain": ((Verdict.REAL,), {Concern.NEXT_STEP, Concern.GAINED}),
+    "no change": ((Verdict.WITHIN_ERROR,), set()),
+    "noise that looks like gain": (OPEN, set()),
+    "camera moved": (OPEN, {Concern.POOR_DATA}),
+    "stopped after a week": (OPEN, {Concern.STOPPED}),
+    "pain rising": ((Verdict.WITHIN_ERROR,), {Concern.PAIN_ROSE}),
 }
 
 
@@ -43,9 +45,9 @@ def verdict_and_concerns(documents):
 
 @pytest.mark.parametrize("who", DECISIONS)
 def test_each_of_six_patients_gets_the_right_decision(who):
-    right = Counter(
-        verdict_and_concerns(six_patients(seed)[who]) == DECISIONS[who] for seed in range(40)
-    )
+    verdicts, concerns = DECISIONS[who]
+    found = [verdict_and_concerns(six_patients(seed)[who]) for seed in range(40)]
+    right = Counter(verdict in verdicts and about == concerns for verdict, about in found)
     # At 5 % of wrong decisions, over 5 of 40 come up in 1 of 70 runs.
     assert right[False] <= 5
 

@@ -115,7 +115,7 @@ def test_form_is_told_by_the_share_of_holds(session):
 
 def test_the_published_error_stands_beside_the_patients_own(session):
     few, many = ([session(n, (90.0 + n % 3,)) for n in range(count)] for count in (3, 20))
-    assert "15°, published (Tveita 2008)" in said(few)["Real beyond"]
+    assert "20°: by hand 15° (Tveita 2008)" in said(few)["Real beyond"]
     own = said(many)["Real beyond"]
     assert "these 20 sessions" in own
     assert "by hand 15° (Tveita 2008)" in own

@@ -960,27 +960,32 @@
         <translation>Seit dem Beginn ({day}) gibt es keine Änderung, die größer ist als der Messfehler.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="53" />
+        <location filename="../../review/diary_wording.py" line="48" />
+        <source>Since the first sessions ({day}) no change can be told from the error of measuring yet; more sessions may tell.</source>
+        <translation>Seit dem Beginn ({day}) lässt sich eine Änderung noch nicht vom Messfehler unterscheiden; weitere Sitzungen können es zeigen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="59" />
         <source>The arm goes {size} further than in the first sessions ({day}). That is more than the error of measuring.</source>
         <translation>Der Arm kommt {size} weiter als zu Beginn ({day}). Das ist mehr als der Messfehler.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="59" />
+        <location filename="../../review/diary_wording.py" line="65" />
         <source>The arm goes {size} less far than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
         <translation>Der Arm kommt {size} weniger weit als zu Beginn ({day}). Das ist mehr als der Messfehler. Zeigen Sie das in der Praxis.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="65" />
+        <location filename="../../review/diary_wording.py" line="71" />
         <source>The hand goes {size} of the back's length higher than in the first sessions ({day}). That is more than the error of measuring.</source>
         <translation>Die Hand kommt {size} der Rückenlänge höher als zu Beginn ({day}). Das ist mehr als der Messfehler.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="71" />
+        <location filename="../../review/diary_wording.py" line="77" />
         <source>The hand goes {size} of the back's length less high than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
         <translation>Die Hand kommt {size} der Rückenlänge weniger hoch als zu Beginn ({day}). Das ist mehr als der Messfehler. Zeigen Sie das in der Praxis.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="82" />
+        <location filename="../../review/diary_wording.py" line="88" />
         <source>the thumb reached {levels}</source>
         <translation>der Daumen erreichte {levels}</translation>
     </message>
