@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 from pathlib import Path
 
 from coach.documents.lenses import MAX_LENSES_BYTES, read_lenses, write_lenses
@@ -25,10 +26,15 @@ def load_lenses(path: Path) -> LensList:
 
 
 def keep_lens(path: Path, lens: Lens) -> None:
-    """Write ``lens`` down in place of what was known of it; a broken file is begun anew."""
+    """Write ``lens`` down in place of what was known of it.
+
+    A file that cannot be read, damaged or of a newer program, is put aside and begun anew.
+    """
     try:
         known = load_lenses(path)
     except Fault:
         known = LensList()
+        with contextlib.suppress(OSError):
+            path.replace(path.with_suffix(".unreadable"))
     make_folder(path.parent)
     write_bytes(path, write_lenses(known.with_lens(lens)))
