@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
 from statistics import median
 
 from coach.domain.plan import PlannedExercise
@@ -33,8 +32,8 @@ def in_context(
     next_step = planned.next_step if planned else None
     return replace(
         chart,
-        weeks=_weeks(trend) if trend and not chart.weekly else (),
-        slope=_slope(trend) if trend else None,
+        weeks=_weeks(trend, chart) if trend and not chart.weekly else (),
+        slope=_slope(trend, chart) if trend else None,
         next_step_deg=next_step.at_least_deg if next_step else None,
         not_beyond_deg=planned.target_deg if planned else None,
         events=_events(chart, treatments),
@@ -51,18 +50,23 @@ def treatment_words(treatment: Treatment) -> str:
     return f"{what}, {day(treatment.on)}"
 
 
-def _midweek(monday: date) -> float:
-    return monday.toordinal() + _MIDWEEK_DAYS
+def _midweeks(trend: Trend, chart: Chart) -> list[float]:
+    """Give the middle of each week, of the first and the last one as far as there were sessions."""
+    first, last = chart.dots[0].day, chart.dots[-1].day
+    middles = [week.monday.toordinal() + _MIDWEEK_DAYS for week in trend.weeks]
+    return [min(max(middle, first), last) for middle in middles]
 
 
-def _weeks(trend: Trend) -> tuple[Dot, ...]:
-    return tuple(Dot(_midweek(w.monday), w.value, 0.0) for w in trend.weeks)
+def _weeks(trend: Trend, chart: Chart) -> tuple[Dot, ...]:
+    days = _midweeks(trend, chart)
+    return tuple(Dot(d, w.value, 0.0) for d, w in zip(days, trend.weeks, strict=True))
 
 
-def _slope(trend: Trend) -> Slope:
+def _slope(trend: Trend, chart: Chart) -> Slope:
     """Lay the line through the medians of weeks and values, as Sen (1968) does."""
-    days = [_midweek(w.monday) for w in trend.weeks]
-    middle_day, middle = median(days), median(w.value for w in trend.weeks)
+    days = _midweeks(trend, chart)
+    middle_day = median(week.monday.toordinal() for week in trend.weeks) + _MIDWEEK_DAYS
+    middle = median(week.value for week in trend.weeks)
     begin, end = (middle + trend.slope_per_week * (d - middle_day) / 7 for d in (days[0], days[-1]))
     return Slope(days[0], begin, days[-1], end)
 

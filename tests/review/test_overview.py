@@ -51,6 +51,15 @@ def test_the_slope_on_the_chart_is_scipys_line_through_the_weeks_medians(session
     assert f"+{7 * low:.1f}° to +{7 * high:.1f}°" in by_week
 
 
+def test_no_week_has_its_median_after_the_last_session(session):
+    documents = [session(n, (90.0 + n,)) for n in range(36)]  # ends on a Monday
+    chart = overview(documents, TODAY).report.rows[0].chart
+    assert len(chart.weeks) == 6
+    assert chart.weeks[-1].day == chart.slope.end_day == chart.dots[-1].day
+    # A degree a day: the line through full weeks' middles goes on to the last session.
+    assert chart.slope.end == pytest.approx(90 + 35, abs=1.5)
+
+
 def test_a_level_course_has_no_sure_direction(session):
     documents = [session(n, (90.0 + (n * 7) % 5,)) for n in range(42)]
     assert said(documents)["By week"].startswith("no sure direction: ")

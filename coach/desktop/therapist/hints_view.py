@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from PyQt6.QtCore import Qt
 from PyQt6.QtGui import QKeySequence
-from PyQt6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
@@ -25,17 +25,22 @@ class HintsView(QWidget):
         self._reasons: list[QLabel] = []
         self._sentences = QVBoxLayout()
         self._sentences.setSpacing(SPACES_PX[1])
-        self.why = QPushButton("R&ules and sources")
+        self.why = QPushButton("R&ules")
         self.why.setCheckable(True)
         self.why.setShortcut(QKeySequence(KEYS))
         self.why.setToolTip(f"Show the rule and the source of each hint ({KEYS})")
         self.why.setAccessibleName("Rules and sources of the hints")
         self.why.toggled.connect(self._show_reasons)
+        title = QLabel("Hints to weigh, no diagnosis")
+        title.setFont(font(type_scale().small_px + 1, bold=True))
+        head = QHBoxLayout()
+        head.addWidget(title, 1)
+        head.addWidget(self.why)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(SPACES_PX[1])
+        column.addLayout(head)
         column.addLayout(self._sentences)
-        column.addWidget(self.why)
 
     def show_hints(self, hints: Sequence[Hint]) -> None:
         """Show other hints."""

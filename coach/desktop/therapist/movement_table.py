@@ -12,7 +12,6 @@ from coach.review.change import Verdict
 from coach.review.report import COLUMNS, Row
 
 _TEXT_COLUMNS = (COLUMNS.index("Movement"), COLUMNS.index("Verdict"))
-_HEADINGS = {"Detectable from": "Detectable\nfrom", "Of other side": "Of other\nside"}
 
 
 class MovementTable(QAbstractTableModel):
@@ -64,7 +63,7 @@ class MovementTable(QAbstractTableModel):
         if orientation is not Qt.Orientation.Horizontal:
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return _HEADINGS.get(COLUMNS[section], COLUMNS[section])
+            return COLUMNS[section]
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _alignment(section)
         return None

@@ -35,15 +35,16 @@ class PageColumn(QScrollArea):
         column = QVBoxLayout(content)
         column.setContentsMargins(SPACES_PX[1], 0, SPACES_PX[1], SPACES_PX[1])
         column.setSpacing(SPACES_PX[1])
-        for title, shown in (
+        done, reading = heading("What was done, pain, camera"), heading("How to read this")
+        for parts in (
             (self._movement, self.findings),
-            (heading("Hints to weigh, no diagnosis"), self.hints),
-            (heading("What was done, pain, camera"), self.facts),
-            (heading("How to read this"), self._notes),
+            (self.hints,),
+            (done, self.facts),
+            (reading, self._notes),
         ):
-            column.addWidget(title)
-            column.addWidget(shown)
-            column.addSpacing(SPACES_PX[1])
+            for part in parts:
+                column.addWidget(part)
+            column.addSpacing(SPACES_PX[0])
         column.addStretch(1)
         self.setWidget(content)
         self.setWidgetResizable(True)

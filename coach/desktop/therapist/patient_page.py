@@ -11,6 +11,7 @@ from PyQt6.QtWidgets import (
     QHeaderView,
     QLabel,
     QPushButton,
+    QSizePolicy,
     QTableView,
     QVBoxLayout,
     QWidget,
@@ -45,6 +46,9 @@ class PatientPage(QWidget):
         small = font(sizes.small_px + 1)
         self._title = _label("title")
         self._under = _label("soft")
+        self._under.setMargin(4)  # its line of writing is then the title's
+        # A plan's title may be longer than the window is wide.
+        self._under.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         self.reasons = _label("")
         self.reasons.setWordWrap(True)
         self.reasons.setFont(small)
@@ -79,11 +83,10 @@ class PatientPage(QWidget):
 
     def _arrange(self) -> None:
         head = QHBoxLayout()
-        titles = QVBoxLayout()
-        titles.setSpacing(0)
-        titles.addWidget(self._title)
-        titles.addWidget(self._under)
-        head.addLayout(titles, 1)
+        head.setSpacing(SPACES_PX[2])
+        bottom = Qt.AlignmentFlag.AlignBottom
+        head.addWidget(self._title, 0, bottom)
+        head.addWidget(self._under, 1, bottom)
         head.addWidget(self.replay)
         head.addWidget(self.write_report)
         chart_card = QFrame()
@@ -108,7 +111,9 @@ class PatientPage(QWidget):
         report = shown.report
         self._title.setText(report.patient_code)
         under = f"{report.period}, {counted(report.sessions, 'session')}"
-        self._under.setText(f"{under}. Plan: {report.title}" if report.title else under)
+        under = f"{under}. Plan: {report.title}" if report.title else under
+        self._under.setText(under)
+        self._under.setToolTip(under)
         self.reasons.setText(" ".join(shown.reasons) or NOTHING)
         self._table_model.show(report.rows)
         self._fit_table()
