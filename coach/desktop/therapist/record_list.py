@@ -8,7 +8,7 @@ from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QKeyEvent
 from PyQt6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem
 
-from coach.desktop.shared.theme import type_scale
+from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.domain.practice import (
     Episode,
@@ -124,6 +124,10 @@ class RecordList(QTreeWidget):
         item.setToolTip(len(COLUMNS) - 1, cells[-1])
         heading.addChild(item)
         return item
+
+    def sizeHintForColumn(self, column: int) -> int:  # noqa: N802
+        """Leave a gap before the next column."""
+        return super().sizeHintForColumn(column) + SPACES_PX[2]
 
     def go_to(self, kind: type[Record], number: int | None) -> None:
         """Choose a record, or the first row of its section where it is not there."""

@@ -65,7 +65,7 @@ class SidePanel(QWidget):
         self.doubts = _button("", "Ctrl+D")
         self.doubts.setProperty("role", "stop")
         self.doubts.clicked.connect(self.doubts_wanted)
-        self.undo = _button("&Undo the last import", "Ctrl+Z")
+        self.undo = _button("Und&o the last import", "Ctrl+Z")
         self.undo.clicked.connect(self.undo_wanted)
         self.progress = QProgressBar()
         self.progress.setAccessibleName("Files imported")
