@@ -29,7 +29,8 @@ class Outcome:
 class Standing:
     """Where a sitting stands after a frame stamped ``time_s``.
 
-    ``exercising`` is the exercise under way, None in every other stage.
+    ``exercising`` is the exercise under way, None in every other stage; ``deserted`` whether
+    nobody has been in view for some seconds.
     """
 
     time_s: float
@@ -39,6 +40,7 @@ class Standing:
     doubt: Doubt | None
     asked: Asked | None
     raised_s: float | None
+    deserted: bool
 
     @property
     def phase(self) -> Phase:
@@ -113,4 +115,5 @@ class Standing:
             raised_s=self.raised_s,
             faults=() if doing is None else doing.faults,
             completed=course.completed,
+            deserted=self.deserted,
         )

@@ -29,6 +29,8 @@ Record = Callable[[Iterable[Entry]], None]
 LOOK_GAP_S = 0.2
 """How often somebody is looked at who only may raise a hand: five times a second tell a raise, and
 leave the laptop cool."""
+DESERTED_S = 2.0
+"""Where nobody was in view for so long, somebody is looked for as seldom as for a raised hand."""
 OFFER_S = 25.0
 """So long an offer stands: to hear it twice and raise a hand."""
 
@@ -65,6 +67,7 @@ class Pipeline:
         self._now_s = started_s
         self._entered_s = started_s
         self._looked_s = float("-inf")
+        self._seen_s, self._deserted = started_s, False
         self._exercising: Exercising | None = None
         self._readying: Readying | None = None
         self._asking: Asking | None = None
@@ -85,6 +88,8 @@ class Pipeline:
         if self._looks(stage):
             self._looked_s = self._now_s
             outcome.pose = self._estimator.estimate(frame)
+            self._seen_s = self._now_s if outcome.pose is not None else self._seen_s
+            self._deserted = self._now_s - self._seen_s >= DESERTED_S
             self._signals(outcome)
         if (stage, index) == (self._course.stage, self._course.exercise_index):
             self._work(outcome, frame.time_s)
@@ -107,7 +112,7 @@ class Pipeline:
         return self._moment(outcome)
 
     def _looks(self, stage: Stage) -> bool:
-        if stage in (Stage.EXERCISE, Stage.PREPARE):
+        if stage in (Stage.EXERCISE, Stage.PREPARE) and not self._deserted:
             return True
         return stage is not Stage.FINISHED and self._now_s - self._looked_s >= LOOK_GAP_S
 
@@ -228,6 +233,7 @@ class Pipeline:
             None if self._readying is None else self._readying.doubt,
             None if self._asking is None else self._asking.shown(self._now_s),
             self._watch.raised_s,
+            self._deserted,
         )
         self._rules, said = cues.advance(self._rules, standing.happening)
         self._hearing = cues.hear(self._hearing, self._now_s, said)

@@ -13,6 +13,7 @@ from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import Plan, PlannedExercise
 from coach.domain.pose import Pose
 from coach.domain.progress import EndedBecause, Phase
+from coach.domain.reading import Doubt
 from coach.domain.session import Camera, SessionDocument, SessionEnd, Software
 from coach.pipeline import Pipeline
 from coach.session.assemble import assemble
@@ -189,3 +190,24 @@ def test_the_end_of_the_clip_keeps_an_open_hold() -> None:
     (repetition,) = document.exercises[0].repetitions
     assert repetition.ended_because is EndedBecause.INPUT_ENDED
     assert repetition.held_s == pytest.approx(4.0, abs=0.5)
+
+
+def test_where_nobody_is_in_view_the_model_rests_and_misses_nobody_who_comes_back() -> None:
+    looked_at: list[float] = []
+
+    def hidden(time_s: float) -> bool:
+        looked_at.append(time_s)
+        return 4.0 <= time_s < 24.0
+
+    sitting = Sitting(plan(), hidden)
+    sitting.give(0.0, Order.PAIN, 1)
+    sitting.give(0.0, Order.READY)
+    moments = [sitting.pipeline.step(Frame(index, index / 30, PICTURE)) for index in range(26 * 30)]
+    away = [time_s for time_s in looked_at if 6.5 <= time_s < 23.5]
+    assert 4.5 <= len(away) / 17.0 <= 5.5
+    assert [m.deserted for m in moments[15::30]] == [6 <= i < 24 for i in range(26)]
+    unseen = [m for m in moments if 4.0 <= m.time_s < 24.0]
+    assert {m.reading.doubt for m in unseen if m.reading} == {Doubt.NOBODY}
+    back = next(m.time_s for m in moments if m.time_s >= 24.0 and m.pose is not None)
+    assert back < 24.25
+    assert all(m.pose is not None for m in moments if m.time_s >= back)

@@ -28,7 +28,7 @@ class Camera:
     is replaced and counted in ``frames_lost``. ``Frame.index`` counts the pictures taken, so a
     lost one leaves a gap. ``time_s`` is ``steady_s()`` at the moment the picture arrived,
     before it is decoded. A picture that repeats the one before is left out, so that a frozen
-    camera leaves a gap. Iterate in one thread; ``close`` may be called from any.
+    camera leaves a gap. Iterate in one thread; ``close`` and ``rest`` may be called from any.
     """
 
     kind: Literal["camera"] = "camera"
@@ -52,6 +52,7 @@ class Camera:
         self._ended = False
         self._stop = threading.Event()
         self._taken = 0
+        self._gap_s = 0.0
         self._last_s = float("-inf")
         self.frames_lost = 0
         self.frames_per_s = device.frames_per_s
@@ -80,6 +81,10 @@ class Camera:
                 )
             yield frame
 
+    def rest(self, gap_s: float) -> None:
+        """Give pictures no closer together than this; those between are not even decoded."""
+        self._gap_s = gap_s
+
     def close(self) -> None:
         """Let go of the camera; may be called twice."""
         self._stop.set()
@@ -107,6 +112,8 @@ class Camera:
             while not self._stop.is_set() and failed < FAILED_GRABS_IN_A_ROW:
                 taken = self._device.grab()
                 now_s = self._clock()
+                if taken and self._gap_s and now_s - self._last_s < self._gap_s:
+                    continue
                 picture = self._device.retrieve() if taken else None
                 if picture is None:
                     failed += 1

@@ -76,7 +76,8 @@ class Moment:
     it is never stored. ``doubt`` is the one thing to change before the exercise can begin,
     ``asked`` the question about pain, ``raised_s`` how long the other hand has been up,
     ``faults`` what is wrong with the form
-    now, ``completed`` how many holds of this exercise were held as asked.
+    now, ``completed`` how many holds of this exercise were held as asked, ``deserted`` whether
+    nobody has been in view for some seconds.
     """
 
     time_s: float
@@ -99,6 +100,7 @@ class Moment:
     raised_s: float | None = None
     faults: tuple[FormFault, ...] = ()
     completed: int = 0
+    deserted: bool = False
 
     @property
     def planned_index(self) -> int:

@@ -155,3 +155,28 @@ def test_black_and_frozen_pictures() -> None:
     assert picture_trouble(scene[:240], scene) is None
     assert picture_trouble(None, dark) is PictureTrouble.BLACK
     assert picture_trouble(dark, night) is None
+
+
+def test_a_resting_camera_decodes_only_what_it_gives() -> None:
+    """Thirty pictures a second are asked for at most ten times a second."""
+    ticks = count(100)
+    asked, go_on = threading.Event(), threading.Event()
+
+    def script() -> Iterator[bool | Callable[[], object]]:
+        yield True
+        asked.set()
+        yield go_on.wait
+        yield from [True] * 60
+        yield threading.Event().wait
+
+    device = Device(script())
+    decoded = []
+    retrieve = device.retrieve
+    device.retrieve = lambda: decoded.append(1) or retrieve()  # type: ignore[method-assign]
+    camera = Camera("Camera 0", device, clock=lambda: next(ticks) / 30, silence_s=0.5)
+    assert asked.wait(5)
+    camera.rest(0.1)
+    go_on.set()
+    with pytest.raises(Fault):
+        list(camera)
+    assert 14 <= len(decoded) <= 22

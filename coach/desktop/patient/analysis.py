@@ -130,10 +130,12 @@ class Analysis(QObject):
     def _show(self, step: Step) -> None:
         self._stage = step.moment.stage
         if self._intake is not None:
-            if self._stage in (Stage.PREPARE, Stage.EXERCISE):
+            working = self._stage in (Stage.PREPARE, Stage.EXERCISE)
+            if working:
                 self._intake.play()
             else:
                 self._intake.stand()
+            self._intake.rest(not working or step.moment.deserted)
         self.stepped.emit(step)
         if self._stage is Stage.FINISHED:
             self._finish(SessionEnd.COMPLETED)

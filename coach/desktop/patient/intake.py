@@ -6,6 +6,7 @@ import threading
 import traceback
 from collections.abc import Callable
 from dataclasses import replace
+from typing import Protocol, runtime_checkable
 
 from coach.capture.clock import steady_s
 from coach.capture.picture import PictureTrouble, picture_trouble
@@ -31,6 +32,20 @@ UNEXPECTED = (
     "Something inside the program went wrong; what was recorded so far is kept: "
     "close the program and start it again."
 )
+
+
+CALM_S = 0.1
+"""Between two pictures of a camera while nothing is measured: a mirror that still moves, and often
+enough for a raised hand, which is looked for five times a second."""
+
+
+@runtime_checkable
+class Restful(Protocol):
+    """A source that can be asked for fewer pictures."""
+
+    def rest(self, gap_s: float) -> None:
+        """Give pictures no closer together than this."""
+        ...
 
 
 class Intake:
@@ -65,6 +80,7 @@ class Intake:
         self._trouble, self._troubled, self._retry_s = trouble, False, retry_s
         self._black_since_s: float | None = None
         self._stopping = threading.Event()
+        self._calm = False
         self._playing = threading.Event()
         self._file_waits = file_waits
         self._still: Frame | None = None
@@ -85,6 +101,10 @@ class Intake:
         """Let a file stand still."""
         if self._file_waits:
             self._playing.clear()
+
+    def rest(self, calm: bool) -> None:
+        """Take fewer pictures from a camera while nothing is measured; a file is not touched."""
+        self._calm = calm
 
     def take(self) -> Frame | None:
         """Fetch the next frame without waiting."""
@@ -159,6 +179,8 @@ class Intake:
             self._still = arrived
             if live:
                 self._look_for_black(arrived)
+                if isinstance(source, Restful):
+                    source.rest(CALM_S if self._calm else 0.0)
             self._box.put(arrived)
             self._ready()
 
