@@ -66,6 +66,47 @@ class Standing:
         return any(r.concern is concern for r in self.reasons)
 
 
+@dataclass(frozen=True, slots=True)
+class Looked:
+    """One patient's sessions as they were looked at, whatever the day; ``on`` gives the standing.
+
+    ``pause_days`` is the longest pause that the plan leaves, ``until`` the plan's last day.
+    """
+
+    patient_code: str
+    last_on: date | None
+    sittings: int
+    reasons: tuple[Reason, ...]
+    pause_days: int = 0
+    until: date | None = None
+
+    def on(self, today: date) -> Standing:
+        """Say how the patient stands on a day."""
+        reasons = (*self.reasons, *self._stopped(today))
+        order = list(Concern)
+        ordered = tuple(sorted(reasons, key=lambda r: order.index(r.concern)))
+        return Standing(self.patient_code, self.last_on, self.sittings, ordered)
+
+    def _stopped(self, today: date) -> list[Reason]:
+        if self.last_on is None:
+            return [Reason(Concern.STOPPED, "Nothing was ever held in a sitting.")]
+        until = today if self.until is None else min(today, self.until)
+        pause = (until - self.last_on) // timedelta(days=1)
+        if pause <= self.pause_days + GRACE_DAYS:
+            return []
+        return [
+            Reason(
+                Concern.STOPPED,
+                f"No sitting since {day(self.last_on)}, {counted(pause, 'day')}; the plan asks for "
+                f"one at least every {counted(self.pause_days, 'day')}.",
+            )
+        ]
+
+
+RULES = 1
+"""Raised whenever ``looked_at`` would tell something else of the same sessions."""
+
+
 def cohort(patients: Mapping[str, Sequence[SessionDocument]], today: date) -> tuple[Standing, ...]:
     """Sort patients, by code, with the most pressing reason first; the rest by code."""
     return in_need(standing(code, documents, today) for code, documents in patients.items())
@@ -83,21 +124,23 @@ def in_need(standings: Iterable[Standing]) -> tuple[Standing, ...]:
 
 
 def standing(code: str, documents: Sequence[SessionDocument], today: date) -> Standing:
+    """Look at one patient's sessions, in any order, on a day."""
+    return looked_at(code, documents).on(today)
+
+
+def looked_at(code: str, documents: Sequence[SessionDocument]) -> Looked:
     """Look at one patient's sessions, in any order."""
     worked = [d for d in in_order(documents) if exercised(d)]
     if not worked:
-        stopped = Reason(Concern.STOPPED, "Nothing was ever held in a sitting.")
-        return Standing(code, None, 0, (stopped,))
+        return Looked(code, None, 0, ())
     seen, plan = sittings(worked), worked[-1].plan
-    last_on = started(worked[-1]).date()
     results = [r for s in history(worked) if (r := summary(s)) is not None]
     pain = _pain(seen)
-    found = [*pain, *_stopped(plan, last_on, today), *_poor(seen, results), *_changes(results)]
+    found = [*pain, *_poor(seen, results), *_changes(results)]
     if not pain:  # nothing harder is proposed into pain
         found += _next_steps(plan, worked)
-    order = list(Concern)
-    reasons = tuple(sorted(found, key=lambda r: order.index(r.concern)))
-    return Standing(code, last_on, len(worked), reasons)
+    last_on, pause_days = started(worked[-1]).date(), longest_pause_days(plan)
+    return Looked(code, last_on, len(worked), tuple(found), pause_days, plan.valid_until)
 
 
 def longest_pause_days(plan: Plan) -> int:
@@ -107,21 +150,6 @@ def longest_pause_days(plan: Plan) -> int:
         return max(1, -(-_DAYS_A_WEEK // plan.sessions_per_week))
     following = (*due[1:], due[0] + _DAYS_A_WEEK)
     return max(b - a for a, b in zip(due, following, strict=True))
-
-
-def _stopped(plan: Plan, last_on: date, today: date) -> list[Reason]:
-    until = today if plan.valid_until is None else min(today, plan.valid_until)
-    allowed = longest_pause_days(plan) + GRACE_DAYS
-    pause = (until - last_on) // timedelta(days=1)
-    if pause <= allowed:
-        return []
-    return [
-        Reason(
-            Concern.STOPPED,
-            f"No sitting since {day(last_on)}, {counted(pause, 'day')}; the plan asks for one at "
-            f"least every {counted(longest_pause_days(plan), 'day')}.",
-        )
-    ]
 
 
 def _pain(seen: Sequence[Sitting]) -> list[Reason]:

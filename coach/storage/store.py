@@ -11,7 +11,6 @@ import msgspec
 from sqlalchemy import Connection, ScalarSelect, Text, delete, func, insert, select
 from sqlalchemy.sql.elements import SQLCoreOperations
 
-from coach.documents.session import read_session_document
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
 from coach.review.history import started
@@ -19,9 +18,11 @@ from coach.storage.store_cohort import Cohort
 from coach.storage.store_doubt import doubt_about
 from coach.storage.store_doubts import COUNTED, Decision, Doubt, Doubts
 from coach.storage.store_kinds import has_more
+from coach.storage.store_looks import Looks
 from coach.storage.store_practice import PracticeRecords
 from coach.storage.store_refusals import ImportOutcome, Refusal, Refusals, note
 from coach.storage.store_rows import add_session, utc_text
+from coach.storage.store_sessions import stored_document
 from coach.storage.store_tables import files, patients, sessions
 
 __all__ = [
@@ -76,7 +77,7 @@ def new_batch() -> str:
     return secrets.token_hex(16)
 
 
-class Store(PracticeRecords, Refusals, Doubts, Cohort):
+class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
     """Received sessions and the practice's records; every import is kept whole or not at all.
 
     An older store is brought up to date when it is opened, after a copy was made beside it.
@@ -109,7 +110,7 @@ class Store(PracticeRecords, Refusals, Doubts, Cohort):
             query = select(sessions.c.document).where(sessions.c.id == document.session_id)
             present = connection.scalar(query)
             if present is not None:
-                if present != text and _read(present, file_name) != document:
+                if present != text and stored_document(present, file_name) != document:
                     raise Fault(
                         f"{file_name} has the number of a session that is here already, but other "
                         "contents: ask the patient which of the two files is right."
@@ -195,53 +196,3 @@ class Store(PracticeRecords, Refusals, Doubts, Cohort):
             PatientEntry(code, count, datetime.fromisoformat(first), datetime.fromisoformat(last))
             for code, count, first, last in rows
         )
-
-    def sessions_of(self, code: str) -> tuple[SessionDocument, ...]:
-        """Give one patient's sessions, oldest first, without those left out.
-
-        A session that was given to another patient than it names is told as theirs.
-        """
-        query = (
-            select(sessions.c.document)
-            .join(patients, patients.c.id == sessions.c.patient_id)
-            .where(patients.c.code == code, COUNTED)
-            .order_by(sessions.c.started_utc, sessions.c.id)
-        )
-        with self._read() as connection:
-            texts = connection.scalars(query).all()
-        try:
-            return tuple(_of(code, _read(text, code)) for text in texts)
-        except Fault as fault:
-            raise Fault(
-                f"A session of {code} in the store at {self.name} is damaged ({fault}): put a "
-                "backup copy in its place."
-            ) from fault
-
-    def original(self, session_id: str) -> bytes:
-        """Give a session's file as it came."""
-        query = select(files.c.content).where(files.c.session_id == session_id)
-        with self._read() as connection:
-            content = connection.scalar(query)
-        if content is None:
-            raise Fault(
-                f"There is no session {session_id[:8]} in the store at {self.name}: "
-                "import its file."
-            )
-        return bytes(content)
-
-
-_DECODER = msgspec.json.Decoder(SessionDocument)
-
-
-def _read(text: str, where: str) -> SessionDocument:
-    try:
-        return _DECODER.decode(text)
-    except msgspec.MsgspecError:  # of an older version, or damaged
-        return read_session_document(text.encode(), where)
-
-
-def _of(code: str, document: SessionDocument) -> SessionDocument:
-    if document.plan.patient_code == code:
-        return document
-    plan = msgspec.structs.replace(document.plan, patient_code=code)
-    return msgspec.structs.replace(document, plan=plan)

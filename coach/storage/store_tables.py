@@ -1,4 +1,4 @@
-"""The tables of the therapist's store, version 4; ``migrations`` makes them.
+"""The tables of the therapist's store, version 5; ``migrations`` makes them.
 
 A session's whole document is kept as JSON and is what everything is read from; exercises and
 repetitions repeat parts of it in columns for questions about many sessions at once. The file as
@@ -24,7 +24,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
-STORE_VERSION = 4
+STORE_VERSION = 5
 
 metadata = MetaData()
 
@@ -64,6 +64,16 @@ sessions = Table(
     Column("doubt", Text, nullable=False, server_default=""),
     Column("decision", String(10), nullable=False, server_default=""),  # about the doubt
     Index("sessions_in_order", "patient_id", "started_utc"),
+    # All that a list of patients asks of a session, so that no document is touched for it.
+    Index("sessions_counted", "patient_id", "decision", "started_utc", "imported_utc"),
+)
+
+looks = Table(
+    "looks",
+    metadata,
+    Column("patient_id", ForeignKey("patients.id", ondelete="CASCADE"), primary_key=True),
+    Column("state", String(200), nullable=False),  # of the sessions that were looked at
+    Column("content", Text, nullable=False),
 )
 
 

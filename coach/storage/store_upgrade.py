@@ -5,8 +5,6 @@ from __future__ import annotations
 from datetime import UTC, datetime
 
 import msgspec
-from alembic import command
-from alembic.config import Config
 from sqlalchemy import Connection, delete, func, insert, select, update
 
 from coach.documents.session import read_session_document
@@ -37,6 +35,10 @@ def upgrade(connection: Connection, version: int | None) -> None:
     those of the present version and what repeats them in columns is built anew. A document that
     cannot be read stays as it is, so that asking for it says so; it has no rows of its own.
     """
+    # Alembic takes a quarter of the program's start, and is needed where a store is made or old.
+    from alembic import command
+    from alembic.config import Config
+
     config = Config()
     config.set_main_option("script_location", "coach.storage:migrations")
     config.attributes["connection"] = connection

@@ -18,10 +18,10 @@ from coach.desktop.therapist.menus import fill
 from coach.desktop.therapist.plan_window import PlanWindow
 from coach.desktop.therapist.replay_page import ReplayPage
 from coach.desktop.therapist.replay_sessions import choose_session
-from coach.desktop.therapist.standings import Standings
 from coach.desktop.therapist.window_parts import WindowParts
 from coach.documents.archive import StoredSession
 from coach.domain.fault import Fault
+from coach.review.cohort import in_need
 from coach.review.history import history
 from coach.review.overview import overview
 from coach.review.wording import counted
@@ -48,7 +48,6 @@ class ReviewWindow(QMainWindow):
         self._identity = identity
         self._today = today
         self._code: str | None = None
-        self._standings = Standings(store)
         self.setWindowTitle("Shoulder review")
         self.setAcceptDrops(True)
         self.parts = WindowParts(store, today)
@@ -118,7 +117,7 @@ class ReviewWindow(QMainWindow):
             self.panel.show_refusals(self._store.refusals())
             self.panel.show_doubts(self._store.open_doubts())
             self.panel.show_undo(self._store.last_import())
-            standings = self._standings.of(entries, self._today())
+            standings = in_need(look.on(self._today()) for look in self._store.looks())
         except Fault as fault:
             self._warn(str(fault))
             return
