@@ -1,0 +1,1 @@
+"""How fast the program is, against the bare pose model in the same run."""

@@ -1,0 +1,221 @@
+"""The practice: importing, opening, writing, and the list across a network's patients."""
+
+from __future__ import annotations
+
+import importlib.util
+import os
+import secrets
+import subprocess
+import sys
+import time
+from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from tempfile import TemporaryDirectory
+from types import ModuleType
+from typing import Any
+
+import msgspec
+from sqlalchemy import insert, text
+
+from coach.app.export import exported
+from coach.desktop.shared.report_page import report_pdf
+from coach.exchange.kind import Kind
+from coach.review.cohort import looked_at
+from coach.review.report import report
+from coach.storage.store import Store, new_batch
+from coach.storage.store_import import import_file, session_files
+from coach.storage.store_rows import add_session, utc_text
+from coach.storage.store_tables import exercises, repetitions, sessions
+from tests.bench.speed.table import Row
+
+ROOT = Path(__file__).parents[3]
+PATIENTS, SITTINGS, HOLDS = 250, 200, 20
+"""A practice network's million repetitions."""
+_OPEN = """
+import sys, time
+from pathlib import Path
+from PyQt6.QtCore import QTimer
+from coach.desktop.shared.application import create_application
+application = create_application(["coach"])
+from coach.desktop.therapist.window import ReviewWindow
+from coach.storage.store import Store
+store = Store(Path(sys.argv[1]))
+window = ReviewWindow(store)
+window.show()
+QTimer.singleShot(0, lambda: (window.grab(), print(time.time()), application.quit()))
+application.exec()
+store.close()
+"""
+
+
+def invented() -> ModuleType:
+    """The invented sessions of the review's tests."""
+    path = ROOT / "tests" / "review" / "conftest.py"
+    spec = importlib.util.spec_from_file_location("invented_sessions", path)
+    assert spec is not None
+    assert spec.loader is not None
+    module = importlib.util.module_from_spec(spec)
+    spec.loader.exec_module(module)
+    return module
+
+
+def took_s(do: Callable[[], Any]) -> float:
+    """Processor seconds: other work on the machine does not count."""
+    begin_s = time.process_time()
+    do()
+    return time.process_time() - begin_s
+
+
+def _children_s() -> float:
+    times = os.times()
+    return times.children_user + times.children_system
+
+
+def _resident_mb() -> float:
+    pages = int(Path("/proc/self/statm").read_text().split()[1])
+    return pages * os.sysconf("SC_PAGESIZE") / 1e6
+
+
+def importing(many: int = 3000) -> list[Row]:
+    """A thousand files, then the last thousand of many."""
+    made = invented()
+    with TemporaryDirectory() as place:
+        folder = Path(place) / "files"
+        folder.mkdir()
+        for number in range(many):
+            code = f"SH-{number % 40:03d}"
+            session = made.make_session(number // 40, code=code)
+            (folder / f"{number:05d}.shoulder.zip").write_bytes(made.session_file(session))
+        store, batch, thousands, resident = Store(Path(place) / "s.sqlite"), new_batch(), [], []
+        paths = session_files([folder])
+
+        def take(some: tuple[Path, ...]) -> None:
+            for path in some:
+                import_file(store, path, batch=batch)
+
+        for first in range(0, many, 1000):
+            thousands.append(took_s(lambda first=first: take(paths[first : first + 1000])))
+            resident.append(_resident_mb())
+        store.close()
+    return [
+        Row("import of 1,000 session files", "s of processor", thousands[0], 10.0),
+        Row(f"the last 1,000 of {many:,} over the first", "", thousands[-1] / thousands[0], 1.2),
+        Row("memory gained after the first 1,000", "MB", resident[-1] - resident[0], 20.0),
+    ]
+
+
+def opening() -> list[Row]:
+    """Seven hundred sessions of one patient: a cold start to the first chart; what is written."""
+    made = invented()
+    with TemporaryDirectory() as place:
+        path = Path(place) / "s.sqlite"
+        store, batch = Store(path), new_batch()
+        for number in range(700):
+            at = made.BEGIN - timedelta(hours=12 * number)
+            values = (120 - number / 10, 121 - number / 10, 119 - number / 10)
+            store.import_session(made.make_session(number, values, at=at), b"", "f", batch)
+        documents = store.sessions_of("SH-017")
+        store.close()
+        starts, spent = [], []
+        for _ in range(3):
+            before_s, children_s = time.time(), _children_s()
+            command = [sys.executable, "-c", _OPEN, str(path)]
+            done = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=True)
+            starts.append(float(done.stdout.split()[-1]) - before_s)
+            spent.append(_children_s() - children_s)
+        starts, spent = sorted(starts), sorted(spent)
+        year = documents[-365:]
+        now = datetime.now(UTC)
+        looking_s = took_s(lambda: looked_at("SH-017", documents))
+        printing_s = took_s(lambda: report_pdf(report(documents)))
+        bundling_s = took_s(lambda: exported(year, Kind.FHIR, now))
+    return [
+        Row("therapist's window cold, 700 sessions, to the first chart", "s", starts[1], 1.0),
+        Row("the same", "s of processor", spent[1], 1.0),
+        Row("one look at 700 sessions", "s of processor", looking_s),
+        Row("report of 700 sessions as PDF", "s of processor", printing_s, 1.0),
+        Row("FHIR bundle of a year", "s of processor", bundling_s, 1.0),
+    ]
+
+
+def fill(store: Store) -> int:
+    """Put a network's sessions into a store, as rows; gives how many repetitions there are."""
+    made = invented()
+    for number in range(PATIENTS):
+        code = f"N-{number:04d}"
+        template = made.make_session(0, tuple(90.0 + i for i in range(HOLDS)), code=code)
+        document = msgspec.json.encode(template).decode()
+        first = made.BEGIN - timedelta(days=number % 30)
+
+        def work(
+            connection: Any, template: Any = template, document: str = document, first: Any = first
+        ) -> None:
+            columns = {"batch": "b", "doubt": ""}
+            columns |= {"started_utc": utc_text(first), "imported_utc": utc_text(first)}
+            add_session(connection, template, document, **columns)
+            model = connection.execute(sessions.select().order_by(sessions.c.patient_id.desc()))
+            row = dict(model.first()._mapping)
+            mine = {t: [dict(r._mapping) for r in connection.execute(
+                t.select().where(t.c.session_id == row["id"]))]
+                for t in (exercises, repetitions)}  # fmt: skip
+            rows: dict[Any, list[dict[str, Any]]] = {sessions: [], exercises: [], repetitions: []}
+            for sitting in range(1, SITTINGS):
+                key, at = secrets.token_hex(16), first + timedelta(days=sitting)
+                rows[sessions].append(row | {
+                    "id": key, "started_at": at.isoformat(), "started_utc": utc_text(at),
+                    "document": document.replace(template.session_id, key),
+                })  # fmt: skip
+                for table, originals in mine.items():
+                    rows[table] += [each | {"session_id": key} for each in originals]
+            for table, some in rows.items():
+                connection.execute(insert(table), some)
+
+        store._write(work)
+    with store._engine.connect() as connection:
+        return int(connection.execute(text("select count(*) from repetitions")).scalar_one())
+
+
+def network(target: Path | str | None = None) -> list[Row]:
+    """The list across all patients, on a million repetitions; ``SPEED_STORE`` names a server."""
+    with TemporaryDirectory() as place:
+        target = target or os.environ.get("SPEED_STORE") or Path(place) / "network.sqlite"
+        store = Store(target)
+        if not store.patients():
+            fill(store)
+            with store._engine.connect().execution_options(isolation_level="AUTOCOMMIT") as c:
+                c.execute(text("VACUUM ANALYZE" if "://" in str(target) else "ANALYZE"))
+        with store._engine.connect() as connection:
+            count = connection.execute(text("select count(*) from repetitions")).scalar_one()
+        looking_s = took_s(store.looks)
+        listing = sorted(_wall_s(lambda: (store.patients(), store.looks())) for _ in range(5))
+        plan = _explained(store)
+        store.close()
+    print(plan, file=sys.stderr)
+    name = "PostgreSQL" if "://" in str(target) else "SQLite"
+    return [
+        Row(f"repetitions in the network's store, {name}", "", float(count)),
+        Row("first look at everyone, once", "s of processor", looking_s),
+        Row("list across patients after that", "s", listing[2], 1.0),
+    ]
+
+
+def _wall_s(do: Callable[[], Any]) -> float:
+    begin_s = time.perf_counter()
+    do()
+    return time.perf_counter() - begin_s
+
+
+def _explained(store: Store) -> str:
+    word = "EXPLAIN (ANALYZE, COSTS OFF)" if "://" in store.name else "EXPLAIN QUERY PLAN"
+    query = (
+        f"{word} select patient_id, count(*), min(started_utc), max(started_utc),"
+        " max(imported_utc) from sessions where decision <> 'left out' group by patient_id"
+    )
+    with store._engine.connect() as connection:
+        return "\n".join(str(row[-1]) for row in connection.execute(text(query)))
+
+
+def rows() -> list[Row]:
+    """Every row of the practice."""
+    return [*importing(), *opening(), *network()]
