@@ -10,6 +10,7 @@ from coach.app.passphrases import asked
 from coach.domain.fault import Fault
 from coach.exchange.export import exported
 from coach.exchange.kind import Kind
+from coach.review.practice_records import NO_RECORDS
 from coach.review.wording import counted, day
 from coach.storage.atomic import write_bytes
 from coach.storage.folders import check_is_no_store, store_path
@@ -37,6 +38,7 @@ def run_export(place: Path | str | None, patient_code: str, kind: Kind, out: Pat
         documents = store.sessions_of(patient_code)
         doubts = store.doubts((Decision.OPEN, Decision.LEFT_OUT))
         known = [entry.code for entry in store.patients()]
+        records = store.records_of(patient_code) if documents else NO_RECORDS
     finally:
         store.close()
     doubts = tuple(d for d in doubts if d.code == patient_code)
@@ -49,7 +51,7 @@ def run_export(place: Path | str | None, patient_code: str, kind: Kind, out: Pat
             f"There is no patient '{patient_code}' in the store at '{store.name}'; it knows "
             f"{named}{more}: correct the code."
         )
-    write_bytes(out, exported(documents, kind, datetime.now().astimezone()))
+    write_bytes(out, exported(documents, kind, datetime.now().astimezone(), records))
     print(f"{out}: {counted(len(documents), 'session')} of {patient_code}")
     for doubt in doubts:
         print(f"{day(doubt.started_at.date())}, {_done(doubt)}: {doubt.sentence}", file=sys.stderr)

@@ -7,15 +7,25 @@ from datetime import datetime
 from typing import assert_never
 
 from coach.catalogue.load import catalogue
+from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.exchange.fhir import bundle_bytes
 from coach.exchange.kind import Kind
 from coach.exchange.note import visit_note
 from coach.exchange.table import holds_table
+from coach.review.practice_records import NO_RECORDS
 
 
-def exported(documents: Sequence[SessionDocument], kind: Kind, now: datetime) -> bytes:
-    """Write a record as ``kind``; ``now`` has a zone."""
+def exported(
+    documents: Sequence[SessionDocument],
+    kind: Kind,
+    now: datetime,
+    records: PatientRecords = NO_RECORDS,
+) -> bytes:
+    """Write a record as ``kind``; ``now`` has a zone.
+
+    What the practice wrote down itself, ``records``, goes into the note.
+    """
     names = {exercise.exercise: exercise.name for exercise in catalogue().all}
     today = now.date()
     match kind:
@@ -24,7 +34,9 @@ def exported(documents: Sequence[SessionDocument], kind: Kind, now: datetime) ->
         case Kind.CSV:
             return holds_table(documents)
         case Kind.NOTE:
-            note = visit_note(documents, until=today, written_on=today, names=names)
+            note = visit_note(
+                documents, until=today, written_on=today, names=names, records=records
+            )
             return note.encode("utf-8", errors="replace")
         case _:
             assert_never(kind)

@@ -9,13 +9,17 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
+from itertools import chain
 
 from coach.domain.movement import Unit
 from coach.domain.plan import Plan
+from coach.domain.practice import Episode, PatientRecords
 from coach.domain.progress import EndedBecause
 from coach.domain.session import SessionDocument
+from coach.exchange.note_records import by_hand, told, treated
 from coach.exchange.wording import dose, next_step, planned_name
 from coach.review.history import in_order
+from coach.review.practice_records import NO_RECORDS
 from coach.review.report import COLUMNS, Report, Row, report
 from coach.review.report_facts import HIGH_PAIN
 from coach.review.wording import NONE, amount, counted, day, minutes
@@ -33,20 +37,25 @@ def visit_note(
     until: date | None = None,
     written_on: date | None = None,
     names: Mapping[str, str] | None = None,
+    records: PatientRecords = NO_RECORDS,
 ) -> str:
     """Write the note of one patient.
 
     ``until`` is the day up to which sessions were due (``coach.review.adherence``), ``names`` are
-    the exercises' names in trade terms by their names in files.
+    the exercises' names in trade terms by their names in files, ``records`` what the practice
+    wrote down.
     """
-    found = report(documents, until=until, printed_on=written_on)
+    found = report(documents, until=until, printed_on=written_on, records=records)
     plan = in_order(documents)[-1].plan
     sections = (
         ("", _head(found)),
-        ("S (subjective)", _subjective(found, documents)),
-        ("O (objective)", _objective(found)),
-        ("A (assessment)", _assessment(found, plan)),
-        ("P (plan)", _plan(plan, names or {})),
+        ("S (subjective)", chain(told(records), _subjective(found, documents))),
+        (
+            "O (objective)",
+            chain(_objective(found), by_hand(records, [r.series for r in found.rows])),
+        ),
+        ("A (assessment)", _assessment(found, plan, records.episode)),
+        ("P (plan)", chain(_plan(plan, names or {}), treated(records))),
         ("How it was measured", iter((found.method, *found.notes))),
     )
     return (
@@ -118,9 +127,11 @@ def _range(row: Row, cells: Mapping[str, str]) -> Iterator[str]:
     yield counted(result.sessions, "session")
 
 
-def _assessment(found: Report, plan: Plan) -> Iterator[str]:
-    yield f"Phase, as set by the therapist: {plan.phase or 'not set'}"
-    yield f"Irritability, as set by the therapist: {plan.irritability or 'not set'}"
+def _assessment(found: Report, plan: Plan, episode: Episode | None) -> Iterator[str]:
+    phase = (episode.phase if episode else None) or plan.phase
+    irritability = (episode.irritability if episode else None) or plan.irritability
+    yield f"Phase, as set by the therapist: {phase or 'not set'}"
+    yield f"Irritability, as set by the therapist: {irritability or 'not set'}"
     for row in found.rows:
         if row.summary is not None:
             cells = dict(zip(COLUMNS, row.cells, strict=True))

@@ -11,9 +11,11 @@ from PyQt6.QtWidgets import QApplication, QFileDialog, QWidget
 
 from coach.desktop.shared.report_page import report_pdf
 from coach.domain.fault import Fault
+from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.exchange.export import exported
 from coach.exchange.kind import Kind
+from coach.review.practice_records import NO_RECORDS
 from coach.review.report import Report
 from coach.storage.atomic import write_bytes
 from coach.storage.folders import check_is_no_store
@@ -40,6 +42,7 @@ class Exports(QObject):
         self._jobs: list[_Job] = []
         self._documents: Sequence[SessionDocument] = ()
         self._report: Report | None = None
+        self._records = NO_RECORDS
 
     @property
     def acts(self) -> dict[str, Callable[[], object]]:
@@ -52,9 +55,14 @@ class Exports(QObject):
             "fhir": lambda: self.ask(Kind.FHIR),
         }
 
-    def show(self, documents: Sequence[SessionDocument], report: Report | None) -> None:
-        """Take another patient's sessions and their report."""
-        self._documents, self._report = documents, report
+    def show(
+        self,
+        documents: Sequence[SessionDocument],
+        report: Report | None,
+        records: PatientRecords = NO_RECORDS,
+    ) -> None:
+        """Take another patient's sessions, their report and the practice's own records."""
+        self._documents, self._report, self._records = documents, report, records
 
     def ask_report(self) -> None:
         """Ask where the report goes, and write it."""
@@ -66,16 +74,18 @@ class Exports(QObject):
 
     def ask(self, kind: Kind) -> None:
         """Ask where the record goes as ``kind``, and write it."""
-        documents, now = self._documents, datetime.now().astimezone()
+        documents, records = self._documents, self._records
+        now = datetime.now().astimezone()
         if not documents:
             self.refused.emit("There is no session to export: import session files first.")
             return
         code = documents[-1].plan.patient_code
-        self._ask(kind, code, now.date(), lambda: exported(documents, kind, now))
+        self._ask(kind, code, now.date(), lambda: exported(documents, kind, now, records))
 
     def copy_note(self) -> None:
         """Put the note on the clipboard."""
-        documents, now = self._documents, datetime.now().astimezone()
+        documents, records = self._documents, self._records
+        now = datetime.now().astimezone()
         if not documents:
             self.refused.emit("There is no session for a note: import session files first.")
             return
@@ -86,7 +96,7 @@ class Exports(QObject):
                 clipboard.setText(note.decode("utf-8"))
             self.told.emit("The note is on the clipboard: paste it into the record.")
 
-        self._run(lambda: exported(documents, Kind.NOTE, now), copied)
+        self._run(lambda: exported(documents, Kind.NOTE, now, records), copied)
 
     def wait(self) -> None:
         """Come back when nothing is being written any more."""

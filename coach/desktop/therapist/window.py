@@ -152,7 +152,7 @@ class ReviewWindow(QMainWindow):
         self._code = code
         self.records.show_person(records, history(documents))
         self.parts.show_overview(shown)
-        self.exports.show(documents, shown.report if shown else None)
+        self.exports.show(documents, shown.report if shown else None, records)
 
     def import_paths(self, paths: Iterable[Path]) -> None:
         """Begin to import files and folders."""

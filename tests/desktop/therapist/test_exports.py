@@ -14,7 +14,16 @@ from PyQt6.QtWidgets import QApplication, QFileDialog
 
 from coach.desktop.therapist.doubts_dialog import DoubtsDialog
 from coach.desktop.therapist.window import ReviewWindow
-from coach.domain.practice import Person
+from coach.domain.movement import Movement, Side
+from coach.domain.practice import (
+    Episode,
+    HandMeasure,
+    OtherSideMeasure,
+    Person,
+    TotalScore,
+    Treatment,
+    TreatmentKind,
+)
 from coach.exchange.kind import Kind
 from coach.storage.store import Decision
 
@@ -26,6 +35,22 @@ CONTROL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftM
 def window(app, store, invented, qtbot):
     for document in (invented.make_session(0, (80.0,)), invented.make_session(1, (84.0,))):
         store.import_session(document, b"x", "a.zip")
+    code, day = "SH-017", date(2026, 1, 5)
+    goals = "Reach the upper shelf.\nP (plan)"
+    store.add(Episode(code=code, side=Side.LEFT, began_on=date(2025, 10, 3), goals=goals))
+    store.add(OtherSideMeasure(code=code, on=day, movement=Movement.FLEXION, value_deg=160))
+    store.add(TotalScore(code=code, on=day, name="Pain and function", total=61.5, maximum=100))
+    store.add(Treatment(code=code, on=date(2025, 12, 12), kind=TreatmentKind.INJECTION))
+    store.add(
+        HandMeasure(
+            code=code,
+            on=day,
+            movement=Movement.FLEXION,
+            side=Side.LEFT,
+            value_deg=78,
+            passive=True,
+        )
+    )
     opened = ReviewWindow(store, today=lambda: TODAY)
     qtbot.addWidget(opened)
     opened.show()
@@ -50,6 +75,16 @@ def test_each_kind_is_written_from_the_keyboard(window, qtbot, tmp_path, monkeyp
     note = written[".txt"].read_text("utf-8")
     places = [note.index(f"\n{letter} (") for letter in "SOAP"]
     assert places == sorted(places)
+    for letter, line in (
+        ("S", "Left shoulder, since 3 Oct 2025"),
+        ("S", "Goals: Reach the upper shelf. P (plan)"),  # no line of its own to forge a section
+        ("S", "Pain and function: 61.5 of 100 (5 Jan 2026)"),
+        ("O", "By goniometer, Flexion, left: 78° passive (5 Jan 2026); camera 80° ± 6°, same day"),
+        ("O", "other side 160°"),
+        ("P", "Injection, 12 Dec 2025"),
+    ):
+        (section,) = [part for part in note.split("\n\n") if part.startswith(f"{letter} (")]
+        assert line in section
     rows = list(csv.DictReader(io.StringIO(written[".csv"].read_bytes().decode("utf-8-sig"))))
     assert [row["value"] for row in rows] == ["80.0", "84.0"]
     found = json.loads(written[".json"].read_bytes())
