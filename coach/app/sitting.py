@@ -25,6 +25,8 @@ from coach.storage.folders import own_sessions_folder
 from coach.storage.keeper import SessionKeeper
 
 SOFTWARE = "stiff-shoulder-coach"
+_SAVED_LATER = "What you did is kept, and saved when you start the program again."
+_IN_MEMORY = "What you did is kept as long as this window is open: make room first, then close it."
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +94,8 @@ class Sitting:
         try:
             path = self._keeper.finish(self._folders.sessions, self._folders.own)
         except Fault as fault:
-            self._outcome = Outcome(self._keeper.document, None, str(fault))
+            later = _SAVED_LATER if self._keeper.fault is None else _IN_MEMORY
+            self._outcome = Outcome(self._keeper.document, None, f"{fault} {later}")
         else:
             saved_at = None if path is None else str(path)
             self._outcome = Outcome(self._keeper.document, saved_at, self._trouble)

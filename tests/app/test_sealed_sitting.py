@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import errno
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Literal
@@ -18,6 +19,8 @@ from coach.domain.moment import Order
 from coach.domain.session import SessionEnd
 from coach.storage.diary_files import read_history
 from coach.storage.keys import make_practice_key, unlock
+from coach.storage.recovery import recover
+from coach.storage.session_file import read_session
 from coach.storage.store import ImportOutcome, Store
 from coach.storage.store_import import import_paths
 from tests.test_pipeline import HELD_DEG, PICTURE, SeenBody, plan
@@ -83,3 +86,39 @@ def test_from_the_sitting_to_the_store(tmp_path: Path) -> None:
     for repetition in exercise.repetitions:
         assert repetition.value == pytest.approx(HELD_DEG, abs=repetition.error)
     assert len(exercise.repetitions) == 2
+
+
+def test_a_sitting_that_cannot_be_saved_says_when_it_will_be(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """On a disk that is full for the session file alone, and then for the journal as well."""
+
+    def ended(name: str) -> tuple[str, Folders]:
+        home = Folders(tmp_path / name / "journals", tmp_path / name / "sent", tmp_path / name)
+        sitting = Sitting(plan(), Source(), SeenBody(lambda _: False), home, started_s=0.0)
+        sitting.order(0.0, Order.START)
+        sitting.order(0.0, Order.PAIN, 2)
+        sitting.order(0.0, Order.READY)
+        home.sessions.write_text("a file where a folder is wanted")
+        if name == "both":
+            monkeypatch.setattr("coach.storage.atomic.os.write", full)
+        outcome = sitting.finish(SessionEnd.STOPPED)
+        monkeypatch.undo()
+        sitting.close()
+        assert outcome.saved_at is None
+        assert outcome.fault is not None
+        home.sessions.unlink()
+        return outcome.fault, home
+
+    def full(descriptor: int, data: bytes) -> int:
+        raise OSError(errno.ENOSPC, "full")
+
+    for name, words in (
+        ("file", "kept, and saved when you start the program again."),
+        ("both", "as long as this window is open: make room first, then close it."),
+    ):
+        said, home = ended(name)
+        assert said.endswith(words)
+        (found,) = recover(home.journals, home.sessions, home.own)
+        assert found.path is not None
+        assert read_session(found.path).document.ended_because is SessionEnd.STOPPED

@@ -289,7 +289,10 @@ def test_slowly_is_said_of_a_rush_toward_the_end_and_once_in_five_seconds(
 def test_the_wrong_arm_is_named_with_the_right_one(side: Side) -> None:
     each = PlannedExercise(movement=Movement.FLEXION, side=side, hold_s=30, repetitions=3)
     (cue,) = said([replace(GOING, planned=each, wrong_arm=True)], AT_IT)
-    assert cue.spoken == f"That is the other arm. This exercise is for your {side} arm."
+    assert cue.spoken == (
+        f"That is the other arm. This exercise is for your {side} arm. If it is your {side} arm, "
+        "the camera mirrors its picture: turn that off in its settings."
+    )
 
 
 def test_what_to_change_before_an_exercise_is_said_every_eight_seconds() -> None:
