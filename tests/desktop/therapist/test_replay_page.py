@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import numpy as np
+import pyrage
 import pytest
 from PyQt6.QtCore import Qt
 from PyQt6.QtWidgets import QAbstractButton, QFileDialog, QInputDialog
@@ -14,11 +15,9 @@ from coach.documents.archive import StoredSession
 from coach.documents.tables import FORM_COLUMNS, STORED_LANDMARKS, LandmarkTable, ReadingTable
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement
-from coach.storage.keys import make_practice_key, unlock
-from coach.storage.sealed import seal
+from coach.storage.sealed import PracticeIdentity, seal
 
 KEY = Qt.Key
-PASSPHRASE = "four words that do not belong together"
 
 
 @pytest.fixture
@@ -218,18 +217,14 @@ def test_the_window_opens_a_stored_session(app, store, invented, qtbot, monkeypa
 def test_a_sealed_file_is_opened_with_the_practices_key(
     app, store, invented, monkeypatch, tmp_path
 ):
-    path = make_practice_key_and_seal(tmp_path, invented)
+    key = pyrage.x25519.Identity.generate()
+    identity = PracticeIdentity(str(key.to_public()), key)
+    path = tmp_path / "visit.shoulder.age"
+    content = invented.session_file(invented.make_session(3))
+    path.write_bytes(seal(content, identity.public_key))
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(path), ""))
-    identity = unlock(tmp_path / "practice.key.age", PASSPHRASE)
     found = choose_session(None, store, None, identity)
     assert found.document == invented.make_session(3)
     assert len(found.landmarks.time_s) > 0
     with pytest.raises(Fault, match="is sealed"):
         choose_session(None, store, None)
-
-
-def make_practice_key_and_seal(folder, invented):
-    public_key = make_practice_key(folder / "practice.key.age", PASSPHRASE)
-    path = folder / "visit.shoulder.age"
-    path.write_bytes(seal(invented.session_file(invented.make_session(3)), public_key))
-    return path

@@ -17,13 +17,14 @@ from tests.review.six_patients import BEGIN, six_patients
 LAST_DAY = BEGIN.date() + timedelta(days=58)
 INJECTED = BEGIN.date() + timedelta(days=20)
 READABLE = {
-    "steady gain": (Verdict.REAL, "Last 3 sittings in a row: completed"),
-    "no change": (Verdict.WITHIN_ERROR, NOTHING),
-    "noise that looks like gain": (Verdict.WITHIN_ERROR, NOTHING),
-    "camera moved": (Verdict.WITHIN_ERROR, "another camera set-up than the first"),
-    "stopped after a week": (Verdict.WITHIN_ERROR, "No sitting since 10 Jan 2026, 53 days"),
-    "pain rising": (Verdict.WITHIN_ERROR, "Pain rose from 2 to 6 of 10"),
+    "steady gain": (True, "Last 3 sittings in a row: completed"),
+    "no change": (False, NOTHING),
+    "noise that looks like gain": (False, NOTHING),
+    "camera moved": (False, "another camera set-up than the first"),
+    "stopped after a week": (False, "No sitting since 10 Jan 2026, 53 days"),
+    "pain rising": (False, "Pain rose from 2 to 6 of 10"),
 }
+"""Whether there is a real change, and what is to be read of why to look."""
 
 
 @pytest.fixture
@@ -50,16 +51,17 @@ def test_from_the_folder_to_the_right_decision_on_each_page(app, store, qtbot, f
     assert sum(entry.sessions for entry in store.patients()) == 300
     gaining = codes["steady gain"]
     store.add(Treatment(code=gaining, on=INJECTED, kind=TreatmentKind.INJECTION))
-    for who, (verdict, reason) in READABLE.items():
+    for who, (real, reason) in READABLE.items():
         window.refresh(codes[who])
         window.show_patient(codes[who])
         QApplication.processEvents()
         texts = [w.text() for w in window.page.findChildren(QLabel) if w.isVisible()]
         table = window.page.table.model()
         row = [table.index(0, column).data() for column in range(table.columnCount())]
-        assert verdict in row, who
+        verdict = row[-1]
+        assert (verdict == Verdict.REAL) is real, who
         assert reason in window.page.reasons.text(), who
-        since_start = next(t for t in texts if t.endswith(f": {verdict}"))
+        since_start = next(t for t in texts if f": {verdict}" in t)
         assert "\N{PLUS-MINUS SIGN}" in since_start
         if who == "steady gain":
             assert any(t.startswith("Since 25 Jan 2026") for t in texts)
