@@ -36,5 +36,5 @@ def treated(records: PatientRecords) -> Iterator[str]:
     """Give the treatments beside the exercises."""
     for treatment in records.treatments:
         line = line_of(treatment)
-        text = f": {line.value}" if line.value else ""
+        text = f": {line.beside}" if line.beside else ""
         yield f"{line.what}, {line.on}{text}"

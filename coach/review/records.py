@@ -53,7 +53,7 @@ def line_of(record: Record, series: Sequence[Series] = ()) -> Line:
         case Episode():
             return _episode(record)
         case Treatment():
-            return Line(day(record.on), TREATMENTS[record.kind], _one_line(record.text))
+            return Line(day(record.on), TREATMENTS[record.kind], "", _one_line(record.text))
         case OtherSideMeasure():
             return Line(day(record.on), MOVEMENTS[record.movement], _degrees(record.value_deg))
         case HandMeasure():

@@ -160,4 +160,4 @@ def _text(doubt: Doubt) -> str:
             state = f"Belongs to {doubt.code}"
         case Decision.LEFT_OUT:
             state = "Left out"
-    return f"{state}: session of {day(at.date())}, {at:%H:%M}\n{doubt.sentence}"
+    return f"{state}, session of {day(at.date())}, {at:%H:%M}: {doubt.sentence}"

@@ -4,9 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PyQt6.QtCore import Qt, pyqtSignal
+from PyQt6.QtCore import QModelIndex, QRect, QSize, Qt, pyqtSignal
 from PyQt6.QtGui import QKeyEvent
-from PyQt6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem
+from PyQt6.QtWidgets import (
+    QAbstractItemView,
+    QHeaderView,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTreeWidget,
+    QTreeWidgetItem,
+)
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
@@ -33,10 +40,25 @@ SECTIONS: dict[type[Record], str] = {
     IssuedPlan: "Plans given",
 }
 COLUMNS = ("Date", "What", "Value", "Beside it")
+_MARGIN_PX, _TALL_PX = 12, 10_000
 _ROLE = Qt.ItemDataRole.UserRole
 _NOTHING = dict.fromkeys(SECTIONS, "None yet. Enter adds one.") | {
     IssuedPlan: "None yet. Enter opens the plan window (Ctrl+L)."
 }
+
+
+class _Wrapped(QStyledItemDelegate):
+    """Makes a row as high as its last cell needs in the width that it has; a tree does not."""
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:  # noqa: N802
+        """Give the size of a cell."""
+        hint, tree = super().sizeHint(option, index), self.parent()
+        if index.column() != len(COLUMNS) - 1 or not isinstance(tree, QTreeWidget):
+            return hint
+        room = QRect(0, 0, tree.columnWidth(index.column()) - _MARGIN_PX, _TALL_PX)
+        text = str(index.data() or "")
+        needed = tree.fontMetrics().boundingRect(room, Qt.TextFlag.TextWordWrap, text)
+        return QSize(hint.width(), max(hint.height(), needed.height() + _MARGIN_PX))
 
 
 class RecordList(QTreeWidget):
@@ -59,6 +81,7 @@ class RecordList(QTreeWidget):
         self.setUniformRowHeights(False)
         self.setWordWrap(True)
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.setItemDelegate(_Wrapped(self))
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFont(font(type_scale().small_px + 1))
