@@ -167,10 +167,10 @@ def long_sitting(hours: float, folder: Path, *, measure: bool) -> list[str]:
     """Sit for so long; give what grew that must not."""
     application = create_application(["load"])
     kinds = (
-        bare(Movement.ABDUCTION, repetitions=6, rest_s=2),
-        named("pendulum", repetitions=4, rest_s=2),
-        bare(Movement.FLEXION, repetitions=6, rest_s=2),
-        named("armpit-squeeze", repetitions=4, rest_s=2),
+        bare(Movement.ABDUCTION, repetitions=10, rest_s=2),
+        named("pendulum", repetitions=8, rest_s=2),
+        bare(Movement.FLEXION, repetitions=10, rest_s=2),
+        named("armpit-squeeze", repetitions=8, rest_s=2),
     )
     asked = plan(tuple(kinds[n % 4] for n in range(40)))
     source = Looping(3600 * hours)
@@ -223,7 +223,7 @@ def full_store(count: int, folder: Path) -> None:
     for what, ask in (
         ("the list of people", store.patients),
         ("one person's sessions", lambda: store.sessions_of("SH-7")),
-        ("what the list of people says of each", store.cohort),
+        ("all holds of a movement", lambda: store.cohort(Movement.FLEXION)),
     ):
         begun = time.perf_counter()
         found = len(ask())

@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 NO_SOUND = (
     "There is no sound output, so the coach goes on with captions; "
-    "connect a loudspeaker and start the program again to hear it speak."
+    "connect a loudspeaker to hear it speak."
 )
 
 

@@ -15,6 +15,8 @@ from coach.voice.speaker import Speaker, Utterance
 
 TICK_MS = 20
 """How often it is asked whether something is due; a fraction of what an ear can tell."""
+LOOK_MS = 3_000
+"""How often a missing sound output is looked for."""
 READ_WITHIN_S = 15.0
 """A page that could not be begun by then has been turned."""
 
@@ -23,7 +25,8 @@ class Speech(QObject):
     """Speaks the cues of the moments it hears, on the clock of their stamps.
 
     ``said`` carries the caption of each cue as it begins, with or without sound; ``muted`` says
-    once, in a sentence, that there is no sound.
+    once, in a sentence, that there is no sound, and nothing when there is some again: an output
+    that goes away is looked for as long as it takes.
     """
 
     said = pyqtSignal(str)
@@ -46,6 +49,9 @@ class Speech(QObject):
         self._timer.setTimerType(Qt.TimerType.PreciseTimer)
         self._timer.setInterval(TICK_MS)
         self._timer.timeout.connect(self._tick)
+        self._looking = QTimer(self)
+        self._looking.setInterval(LOOK_MS)
+        self._looking.timeout.connect(self._open_loudspeaker)
 
     def start(self, system_voice: bool = OFFERED) -> None:
         """Find what can be heard, the system's own voice first where it is wanted, and listen."""
@@ -74,6 +80,7 @@ class Speech(QObject):
     def stop(self) -> None:
         """Fall silent for good."""
         self._timer.stop()
+        self._looking.stop()
         for output in (self._system_voice, self._loudspeaker):
             if output is not None:
                 output.stop()
@@ -105,9 +112,22 @@ class Speech(QObject):
             self._loudspeaker = Loudspeaker(self)
         except Fault as fault:
             self._mute(str(fault))
-        else:
-            self._loudspeaker.silent.connect(self._fell_silent)
-            self._loudspeaker.failed.connect(self._mute)
+            self._looking.start()
+            return
+        self._loudspeaker.silent.connect(self._fell_silent)
+        self._loudspeaker.failed.connect(self._lose_loudspeaker)
+        if self._looking.isActive():
+            self._looking.stop()
+            self._told = False
+            self.muted.emit("")
+
+    def _lose_loudspeaker(self, sentence: str) -> None:
+        lost, self._loudspeaker = self._loudspeaker, None
+        if lost is not None:
+            lost.deleteLater()
+        self._fell_silent()
+        self._mute(sentence)
+        self._looking.start()
 
     def _drop_system_voice(self) -> None:
         self._system_voice = None

@@ -2,9 +2,11 @@
 
 import sys
 from dataclasses import replace
+from typing import ClassVar
 
 import numpy as np
 import pytest
+from PyQt6.QtCore import QObject, pyqtSignal
 from PyQt6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
@@ -82,6 +84,61 @@ def test_before_the_first_frame_nothing_is_said(
     speech.hear(replace(MOMENT, cues=(cue("lift"),)))
     qtbot.wait(100)
     assert said == []
+    speech.stop()
+
+
+class Output(QObject):
+    """Stands in for the loudspeaker: there while ``plugged``, and told when it is pulled out."""
+
+    silent = pyqtSignal()
+    failed = pyqtSignal(str)
+    plugged = True
+    made: ClassVar[list["Output"]] = []
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        if not Output.plugged:
+            raise Fault("There is no sound output.")
+        super().__init__(parent)
+        self.played: list[Sound] = []
+        Output.made.append(self)
+
+    def play(self, sound: Sound) -> None:
+        self.played.append(sound)
+
+    def stop(self) -> None:
+        pass
+
+
+def test_an_output_that_was_pulled_out_speaks_again_when_it_is_back(
+    app: QApplication, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("coach.desktop.patient.speech.Loudspeaker", Output)
+    monkeypatch.setattr("coach.desktop.patient.speech.LOOK_MS", 10)
+    monkeypatch.setattr(Output, "made", [])
+    said: list[str] = []
+    muted: list[str] = []
+    now_s = [1.0]
+    speech = Speech(Speaker(ToneVoice()), lambda: now_s[0])
+    speech.said.connect(said.append)
+    speech.muted.connect(muted.append)
+    speech.start(system_voice=False)
+    speech.hear(replace(MOMENT, cues=(cue("lift"),)))
+    qtbot.waitUntil(lambda: said == ["LIFT"], timeout=5000)
+    (first,) = Output.made
+    assert len(first.played) == 1
+    monkeypatch.setattr(Output, "plugged", False)
+    first.failed.emit("There is no sound output.")
+    now_s[0] = 3.0
+    speech.hear(replace(MOMENT, cues=(cue("hold", 3.0),)))
+    qtbot.waitUntil(lambda: said == ["LIFT", "HOLD"], timeout=5000)  # captions go on
+    assert muted == ["There is no sound output."]
+    monkeypatch.setattr(Output, "plugged", True)
+    qtbot.waitUntil(lambda: len(Output.made) == 2, timeout=5000)
+    assert muted == ["There is no sound output.", ""]
+    now_s[0] = 6.0
+    speech.hear(replace(MOMENT, cues=(cue("rest", 6.0),)))
+    qtbot.waitUntil(lambda: said == ["LIFT", "HOLD", "REST"], timeout=5000)
+    assert len(Output.made[1].played) == 1
     speech.stop()
 
 
