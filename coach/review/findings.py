@@ -9,7 +9,7 @@ from coach.domain.form import FormFault
 from coach.domain.movement import Unit
 from coach.domain.plan import PlannedExercise
 from coach.domain.session import SessionDocument
-from coach.review.change import Basis, Difference, Summary
+from coach.review.change import Basis, Difference, Summary, Verdict
 from coach.review.history import Series
 from coach.review.holds import FEIGNING
 from coach.review.next_step import next_step
@@ -48,7 +48,7 @@ def findings(
     """Say what changed and how surely, where it stands, and how it was held."""
     difference = result.difference
     lines = [
-        ("Since the start", _change(difference, result.unit) if difference else result.verdict),
+        ("Since the start", _since_start(difference, result)),
         (f"Since {day(visit.visit)}" if visit else "Since a visit", _since_visit(visit, result)),
         ("By week", _by_week(result.trend, result.unit)),
     ]
@@ -59,6 +59,17 @@ def findings(
         lines.append(("Other side", _other_side(other, result)))
     lines.append(("Form", _form(series, documents)))
     return tuple(lines)
+
+
+def _since_start(difference: Difference | None, result: Summary) -> str:
+    if difference is None:
+        return result.verdict
+    said = _change(difference, result.unit)
+    if difference.verdict is not Verdict.UNDECIDED:
+        return said
+    if difference.enough_sessions is None:
+        return f"{said}, and more sessions alone would not"
+    return f"{said}; about {difference.enough_sessions} sessions in all might"
 
 
 def _change(difference: Difference, unit: Unit) -> str:

@@ -159,3 +159,16 @@ def test_a_patient_who_was_only_timed_has_a_page(session):
     found = overview([session(0, (), planned=(timed,), pain=(None, None))], TODAY)
     assert found.report.rows[0].findings == ()
     assert "Poorly measured" not in dict(found.lines)
+
+
+@pytest.mark.parametrize("who", ["noise that looks like gain", "stopped after a week"])
+def test_an_open_change_says_how_many_sessions_might_tell(who):
+    found = overview(six_patients(1, sittings=59, noisy=58)[who], date(2026, 3, 4)).report.rows[0]
+    start = dict(found.findings)["Since the start"]
+    enough = found.summary.difference.enough_sessions
+    assert "cannot tell yet" in start
+    if enough is None:
+        assert start.endswith("more sessions alone would not")
+    else:
+        assert enough > found.summary.sessions
+        assert start.endswith(f"about {enough} sessions in all might")
