@@ -56,6 +56,8 @@ def _check_readable(path: Path) -> None:
     try:
         if path.is_dir():
             raise Fault(f"'{path}' is a folder; name a video file in it.")
+        if path.exists() and not path.is_file():  # to open a pipe would wait for its other end
+            raise Fault(f"'{path}' is a device or a pipe; name a video file.")
         with path.open("rb") as file:
             empty = not file.read(1)
     except FileNotFoundError:

@@ -107,6 +107,8 @@ def bad_input(folder: Path, kind: str) -> Path:
         data = write_clip(path, moving(3)).read_bytes()
         start, end = data.index(b"mdat") + 4, data.index(b"moov") - 4
         path.write_bytes(data[:start] + bytes(end - start) + data[end:])
+    elif kind == "pipe":
+        os.mkfifo(path)
     elif kind == "folder":
         path.mkdir()
     else:
@@ -124,6 +126,11 @@ def bad_input(folder: Path, kind: str) -> Path:
         ("no-index", "cannot be read as a video"),
         ("no-frames", "holds no picture"),
         ("folder", "is a folder"),
+        pytest.param(
+            "pipe",
+            "is a device or a pipe",
+            marks=pytest.mark.skipif(sys.platform == "win32", reason="no named pipes in folders"),
+        ),
         ("missing", "There is no file"),
     ],
 )
