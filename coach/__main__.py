@@ -112,10 +112,12 @@ def _parser() -> argparse.ArgumentParser:
     _add_store(review)
 
     export = commands.add_parser(
-        "export", help="a patient's record for another system: FHIR, table or note"
+        "export", help="a patient's record for another system, or all holds of everybody"
     )
     _add_store(export)
-    export.add_argument("--patient", required=True, metavar="CODE", help="as in the plan")
+    export.add_argument(
+        "--patient", metavar="CODE", help="as in the plan; without it parquet holds everybody"
+    )
     export.add_argument("--kind", type=_one_of(Kind), required=True, metavar=_names(Kind))
     export.add_argument("--out", type=Path, required=True, metavar="FILE")
 

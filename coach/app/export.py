@@ -10,6 +10,7 @@ from coach.app.passphrases import asked
 from coach.domain.fault import Fault
 from coach.exchange.export import exported
 from coach.exchange.kind import Kind
+from coach.exchange.parquet import holds_parquet
 from coach.review.practice_records import NO_RECORDS
 from coach.review.wording import counted, day
 from coach.storage.atomic import write_bytes
@@ -21,12 +22,15 @@ from coach.storage.store_lock import is_locked
 _MOST_NAMED = 5
 
 
-def run_export(place: Path | str | None, patient_code: str, kind: Kind, out: Path) -> int:
+def run_export(place: Path | str | None, patient_code: str | None, kind: Kind, out: Path) -> int:
     """Write one patient's record to ``out``; an existing file is replaced, the store never.
 
-    ``place`` is the store's file, or the URL of its database. Sessions that were left out as
-    somebody else's are not in it; they are told, and those about which nothing was decided yet.
+    Without a patient it is everybody's, which only ``PARQUET`` holds. ``place`` is the store's
+    file, or the URL of its database. Sessions that were left out as somebody else's are not in it;
+    they are told, and those about which nothing was decided yet.
     """
+    if patient_code is None and kind is not Kind.PARQUET:
+        raise Fault(f"A {kind} export is of one patient: name the code with --patient.")
     place = place or store_path()
     if isinstance(place, Path):
         if not place.is_file():
@@ -35,6 +39,8 @@ def run_export(place: Path | str | None, patient_code: str, kind: Kind, out: Pat
     locked = isinstance(place, Path) and is_locked(place)
     store = Store(place, asked(f"the locked store {place}") if locked else None)
     try:
+        if patient_code is None:
+            return _export_everybody(store, out)
         documents = store.sessions_of(patient_code)
         doubts = store.doubts((Decision.OPEN, Decision.LEFT_OUT))
         known = [entry.code for entry in store.patients()]
@@ -55,6 +61,16 @@ def run_export(place: Path | str | None, patient_code: str, kind: Kind, out: Pat
     print(f"{out}: {counted(len(documents), 'session')} of {patient_code}")
     for doubt in doubts:
         print(f"{day(doubt.started_at.date())}, {_done(doubt)}: {doubt.sentence}", file=sys.stderr)
+    return 0
+
+
+def _export_everybody(store: Store, out: Path) -> int:
+    entries = store.patients()
+    if not entries:
+        raise Fault(f"There is no session in the store at '{store.name}' to export.")
+    codes = sorted(entry.code for entry in entries)
+    write_bytes(out, holds_parquet(store.sessions_of(code) for code in codes))
+    print(f"{out}: {counted(len(codes), 'patient')}")
     return 0
 
 

@@ -12,6 +12,7 @@ from coach.domain.session import SessionDocument
 from coach.exchange.fhir import bundle_bytes
 from coach.exchange.kind import Kind
 from coach.exchange.note import visit_note
+from coach.exchange.parquet import holds_parquet
 from coach.exchange.table import holds_table
 from coach.review.practice_records import NO_RECORDS
 
@@ -31,6 +32,8 @@ def exported(
     match kind:
         case Kind.FHIR:
             return bundle_bytes(documents, written_at=now, names=names)
+        case Kind.PARQUET:
+            return holds_parquet([documents])
         case Kind.CSV:
             return holds_table(documents)
         case Kind.NOTE:

@@ -11,3 +11,4 @@ class Kind(StrEnum):
     FHIR = "fhir"
     CSV = "csv"
     NOTE = "note"
+    PARQUET = "parquet"

@@ -35,12 +35,18 @@ def holds_table(documents: Sequence[SessionDocument]) -> bytes:
     out = io.StringIO(newline="")
     writer = csv.writer(out, lineterminator="\r\n")
     writer.writerow(COLUMNS)
+    for row in rows_of(documents):
+        writer.writerow([_cell(c) for c in row])
+    # Spreadsheets take UTF-8 for an older code page unless it is marked.
+    return out.getvalue().encode("utf-8-sig", errors="replace")
+
+
+def rows_of(documents: Sequence[SessionDocument]) -> Iterator[tuple[Cell, ...]]:
+    """Give the cells of every hold, in the order of ``COLUMNS``, oldest session first."""
     for document in in_order(documents):
         for record in document.exercises:
             for hold in sorted(holds_of(record), key=lambda h: h.start_s):
-                writer.writerow([_cell(c) for c in _row(document, record, hold)])
-    # Spreadsheets take UTF-8 for an older code page unless it is marked.
-    return out.getvalue().encode("utf-8-sig", errors="replace")
+                yield tuple(_row(document, record, hold))
 
 
 def guarded(text: str) -> str:

@@ -149,3 +149,20 @@ def test_a_locked_store_asks_for_its_passphrase(
 def test_an_unknown_kind_is_refused(store: Path, tmp_path: Path) -> None:
     with pytest.raises(SystemExit):
         export(store, "xml", tmp_path / "out.xml")
+
+
+def test_everybody_is_written_as_parquet_and_as_nothing_else(
+    store: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    duckdb = pytest.importorskip("duckdb")
+    pytest.importorskip("pyarrow")
+    out = tmp_path / "all.parquet"
+    everybody = ["export", "--store", str(store), "--out", str(out), "--kind"]
+    assert main([*everybody, "csv"]) == 1
+    assert "name the code with --patient" in capsys.readouterr().err
+    assert not out.exists()
+    assert main([*everybody, "parquet"]) == 0
+    query = f"select patient, count(*) from '{out}' group by patient order by patient"
+    assert duckdb.connect().execute(query).fetchall() == [("SH-017", 8), ("SH-2", 3)]
+    assert export(store, "parquet", out, "SH-2") == 0
+    assert duckdb.connect().execute(query).fetchall() == [("SH-2", 3)]
