@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import importlib.util
 import os
-import secrets
 import subprocess
 import sys
 import time
@@ -15,8 +14,7 @@ from tempfile import TemporaryDirectory
 from types import ModuleType
 from typing import Any
 
-import msgspec
-from sqlalchemy import insert, text
+from sqlalchemy import Connection, text
 
 from coach.app.export import exported
 from coach.desktop.shared.report_page import report_pdf
@@ -25,8 +23,7 @@ from coach.review.cohort import looked_at
 from coach.review.report import report
 from coach.storage.store import Store, new_batch
 from coach.storage.store_import import import_file, session_files
-from coach.storage.store_rows import add_session, utc_text
-from coach.storage.store_tables import exercises, repetitions, sessions
+from coach.storage.store_rows import utc_text
 from tests.bench.speed.table import Row
 
 ROOT = Path(__file__).parents[3]
@@ -139,41 +136,58 @@ def opening() -> list[Row]:
     ]
 
 
-def fill(store: Store) -> int:
-    """Put a network's sessions into a store, as rows; gives how many repetitions there are."""
-    made = invented()
+_COPIES = """
+create temporary table days (n integer, at_local varchar(40), at_utc varchar(32));
+"""
+_MANY = (
+    """
+    insert into sessions (id, patient_id, started_at, started_utc, duration_s, ended_because,
+        software_version, definitions, pain_at_end, document, batch, imported_utc, doubt, decision)
+    select substr(s.id, 1, 28) || (1000 + d.n), s.patient_id, d.at_local, d.at_utc, s.duration_s,
+        s.ended_because, s.software_version, s.definitions, s.pain_at_end,
+        replace(s.document, s.id, substr(s.id, 1, 28) || (1000 + d.n)), s.batch, s.imported_utc,
+        s.doubt, s.decision
+    from sessions s cross join days d
+    """,
+    """
+    insert into exercises (session_id, position, planned_index, exercise, movement, side, view,
+        posture, ended_because, pain_before, pain_after, hold_asked_s, repetitions_asked)
+    select substr(e.session_id, 1, 28) || (1000 + d.n), e.position, e.planned_index, e.exercise,
+        e.movement, e.side, e.view, e.posture, e.ended_because, e.pain_before, e.pain_after,
+        e.hold_asked_s, e.repetitions_asked
+    from exercises e cross join days d
+    """,
+    """
+    insert into repetitions (session_id, exercise_position, position, number, start_s, end_s,
+        held_s, value, error, spread, unit, seen_fraction, completed, ended_because, faults)
+    select substr(r.session_id, 1, 28) || (1000 + d.n), r.exercise_position, r.position, r.number,
+        r.start_s, r.end_s, r.held_s, r.value, r.error, r.spread, r.unit, r.seen_fraction,
+        r.completed, r.ended_because, r.faults
+    from repetitions r cross join days d
+    """,
+)
+"""Copies of each patient's first sitting on later days, made by the database itself."""
+
+
+def fill(store: Store) -> None:
+    """Put a network's sessions into an empty store."""
+    made, batch = invented(), new_batch()
     for number in range(PATIENTS):
-        code = f"N-{number:04d}"
-        template = made.make_session(0, tuple(90.0 + i for i in range(HOLDS)), code=code)
-        document = msgspec.json.encode(template).decode()
-        first = made.BEGIN - timedelta(days=number % 30)
+        values = tuple(90.0 + i for i in range(HOLDS))
+        first = made.make_session(0, values, code=f"N-{number:04d}")
+        store.import_session(first, b"", "first.zip", batch)
+    days = []
+    for n in range(1, SITTINGS):
+        at = made.BEGIN + timedelta(days=n)
+        days.append({"n": n, "at_local": at.isoformat(), "at_utc": utc_text(at)})
 
-        def work(
-            connection: Any, template: Any = template, document: str = document, first: Any = first
-        ) -> None:
-            columns = {"batch": "b", "doubt": ""}
-            columns |= {"started_utc": utc_text(first), "imported_utc": utc_text(first)}
-            add_session(connection, template, document, **columns)
-            model = connection.execute(sessions.select().order_by(sessions.c.patient_id.desc()))
-            row = dict(model.first()._mapping)
-            mine = {t: [dict(r._mapping) for r in connection.execute(
-                t.select().where(t.c.session_id == row["id"]))]
-                for t in (exercises, repetitions)}  # fmt: skip
-            rows: dict[Any, list[dict[str, Any]]] = {sessions: [], exercises: [], repetitions: []}
-            for sitting in range(1, SITTINGS):
-                key, at = secrets.token_hex(16), first + timedelta(days=sitting)
-                rows[sessions].append(row | {
-                    "id": key, "started_at": at.isoformat(), "started_utc": utc_text(at),
-                    "document": document.replace(template.session_id, key),
-                })  # fmt: skip
-                for table, originals in mine.items():
-                    rows[table] += [each | {"session_id": key} for each in originals]
-            for table, some in rows.items():
-                connection.execute(insert(table), some)
+    def work(connection: Connection) -> None:
+        connection.execute(text(_COPIES))
+        connection.execute(text("insert into days values (:n, :at_local, :at_utc)"), days)
+        for statement in _MANY:
+            connection.execute(text(statement))
 
-        store._write(work)
-    with store._engine.connect() as connection:
-        return int(connection.execute(text("select count(*) from repetitions")).scalar_one())
+    store._write(work)
 
 
 def network(target: Path | str | None = None) -> list[Row]:
