@@ -19,6 +19,10 @@ OPENING_S = 1.0
 QUIET = 0.02
 """Standard deviation of every point over two seconds, trunk lengths: a centimetre, three times
 what the points of motionless tuning people wander."""
+TURNS_DEG = 6.0
+"""How far the trunk may turn from the first third of them to the last, by the metric points: breadth
+hides a slow turn (22 degrees in a second take 7 % of it), depth does not. Motionless tuning people
+read up to 2.7 facing the camera."""
 LEAST_SAMPLES = 8
 UPPER_ARM_BETWEEN = (0.03, 0.85)
 """Upper arm over trunk in the picture: 0.57 at full length, far less where it points along the
@@ -60,6 +64,13 @@ class Stillness:
         """What is known by now."""
         return self.found or Calibration(state="missing")
 
+    @property
+    def ended(self) -> Calibration:
+        """What is known when no more frames come: two seconds that were not quiet are moving."""
+        if self.found is None and _long(self.rows):
+            return Calibration(state="moving", start_s=self.started_s, end_s=self.rows[-1].time_s)
+        return self.result
+
 
 def _row(time_s: float, sight: Sight, view: View) -> _Row:
     points = (sight.points_px - sight.hips_px) / sight.scale_px
@@ -78,9 +89,12 @@ def _row(time_s: float, sight: Sight, view: View) -> _Row:
 
 def _judged(rows: tuple[_Row, ...]) -> Calibration | None:
     """Give the calibration of these rows if they are long, quiet and of a body."""
-    if len(rows) < LEAST_SAMPLES or rows[-1].time_s - rows[0].time_s < STILL_S - 0.1:
+    if not _long(rows):
         return None
     if float(np.max(np.std([row.points for row in rows], axis=0))) > QUIET:
+        return None
+    turns_deg, third = [row.values[_TURN] for row in rows], len(rows) // 3
+    if abs(np.median(turns_deg[-third:]) - np.median(turns_deg[:third])) > TURNS_DEG:
         return None
     values = np.median([row.values for row in rows], axis=0)
     low, high = UPPER_ARM_BETWEEN
@@ -96,3 +110,8 @@ def _judged(rows: tuple[_Row, ...]) -> Calibration | None:
         upper_arm_ratio=float(values[_UPPER_ARM]),
         forearm_ratio=float(values[_FOREARM]),
     )
+
+
+def _long(rows: tuple[_Row, ...]) -> bool:
+    """Whether these rows are two seconds of samples."""
+    return len(rows) >= LEAST_SAMPLES and rows[-1].time_s - rows[0].time_s >= STILL_S - 0.1

@@ -53,12 +53,12 @@ def read_recording(poses: Sequence[tuple[float, Pose | None]], task: Task) -> Re
         rows.append(row)
         sights.append(sight)
     if not rows:
-        return Recording(tuple(readings), stillness.result)
+        return Recording(tuple(readings), stillness.ended)
     expectation = task.expectation
     times = np.array([poses[row][0] for row in rows])
     spread = np.unique(np.linspace(0, len(rows) - 1, RECORDED_FRAMES).round().astype(int))
     camera = task.camera(sights[0])
-    resting = _at_rest(times, stillness.result)
+    resting = _at_rest(times, stillness.ended)
     some_sights = [sights[i] for i in spread]
     body = learn(Evidence.of(some_sights, camera, resting[spread]), expectation).body
     first_sights = [sights[i] for i in np.flatnonzero(resting)[:AT_ONCE]]
@@ -74,7 +74,7 @@ def read_recording(poses: Sequence[tuple[float, Pose | None]], task: Task) -> Re
         seen, hand = followed(seen, sights[some], hand)
         for row, reading in zip(rows[some], seen, strict=True):
             readings[row] = reading
-    return Recording(tuple(readings), stillness.result)
+    return Recording(tuple(readings), stillness.ended)
 
 
 def _at_rest(times_s: Vector, calibration: Calibration) -> NDArray[np.bool_]:

@@ -104,10 +104,6 @@ def test_one_frame_that_is_too_wide_changes_little() -> None:
     assert found[others] == pytest.approx(values[others], abs=3.0)
 
 
-@pytest.mark.xfail(
-    strict=True,
-    reason="rest is judged by how far points wander, under 2 % in a slow turn, not by the turn",
-)
 def test_a_slow_turn_is_no_rest() -> None:
     """Somebody who begins to turn after one second has not been still for two."""
     side = Side.LEFT
