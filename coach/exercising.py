@@ -13,7 +13,13 @@ from coach.counting import timed
 from coach.domain.form import FormFault, FormLimits
 from coach.domain.plan import PlannedExercise
 from coach.domain.pose import Pose
-from coach.domain.progress import EndedBecause, Phase, ProgressEvent, RepetitionEnded
+from coach.domain.progress import (
+    EndedBecause,
+    Phase,
+    ProgressEvent,
+    Repetition,
+    RepetitionEnded,
+)
 from coach.domain.reading import Calibration, Reading
 from coach.placing import wrong_arm
 
@@ -44,7 +50,7 @@ class Exercising:
         self._planned = planned
         self._calibration: Calibration | None = None
         self._limits = _limits(planned)
-        self._form = form.begin(self._limits)
+        self._form = form.begin(self._limits, _usual(planned))
         self._wrong_arm = placing.watch(planned.side, planned.movement, planned.position)
         self._goniometer: goniometry.Goniometer | None = None
         self._counting: counting.State | None = None
@@ -153,16 +159,18 @@ class Exercising:
 
     def _judged(self, events: tuple[ProgressEvent, ...]) -> tuple[ProgressEvent, ...]:
         return tuple(
-            replace(
-                event,
-                repetition=replace_struct(
-                    event.repetition, faults=form.faults_of(event.repetition.form, self._limits)
-                ),
-            )
+            replace(event, repetition=self._with_faults(event.repetition))
             if isinstance(event, RepetitionEnded)
             else event
             for event in events
         )
+
+    def _with_faults(self, repetition: Repetition) -> Repetition:
+        usual = self._form.usual
+        faults = form.faults_of(repetition.form, self._limits, usual)
+        if usual is not None:
+            self._form = replace(self._form, usual=usual.after(repetition.form, faults))
+        return replace_struct(repetition, faults=faults)
 
     def _learnt(self) -> Calibration | None:
         found = None if self._goniometer is None else self._goniometer.calibration
@@ -180,3 +188,9 @@ def _limits(planned: PlannedExercise) -> FormLimits:
     if planned.movement is None:
         return FormLimits()
     return form.default_limits(planned.movement, planned.position, planned.seen_from)
+
+
+def _usual(planned: PlannedExercise) -> form.Usual | None:
+    if planned.movement is None:
+        return None
+    return form.Usual.of(planned.movement, planned.position, planned.side)

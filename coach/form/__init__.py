@@ -1,6 +1,6 @@
 """Readings in, faults of form out; pure."""
 
-from coach.form.faults import faults_of
+from coach.form.faults import Usual, faults_of
 from coach.form.limits import default_limits
 from coach.form.watch import FormEvent, FormMended, FormNoticed, Watch, advance, begin
 
@@ -8,6 +8,7 @@ __all__ = [
     "FormEvent",
     "FormMended",
     "FormNoticed",
+    "Usual",
     "Watch",
     "advance",
     "begin",

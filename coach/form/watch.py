@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from coach.domain.form import FormFault, FormLimits
 from coach.domain.reading import Reading
-from coach.form.faults import Excess, excesses
+from coach.form.faults import Excess, Usual, excesses
 
 LASTED_S = 1.5
 """Our choice: a passing sway mends itself, and a hold is told before it is over."""
@@ -74,9 +74,10 @@ class Course:
 
 @dataclass(frozen=True, slots=True)
 class Watch:
-    """The limits, and the course of each fault."""
+    """The limits, what has been usual in earlier repetitions, and the course of each fault."""
 
     limits: FormLimits
+    usual: Usual | None = None
     time_s: float = float("-inf")
     courses: tuple[tuple[FormFault, Course], ...] = field(default=(), repr=False)
 
@@ -86,9 +87,9 @@ class Watch:
         return tuple(fault for fault, course in self.courses if course.noticed)
 
 
-def begin(limits: FormLimits) -> Watch:
+def begin(limits: FormLimits, usual: Usual | None = None) -> Watch:
     """Before the first reading of an exercise."""
-    return Watch(limits)
+    return Watch(limits, usual)
 
 
 def advance(watch: Watch, reading: Reading) -> tuple[Watch, tuple[FormEvent, ...]]:
@@ -97,7 +98,7 @@ def advance(watch: Watch, reading: Reading) -> tuple[Watch, tuple[FormEvent, ...
     if not now_s > watch.time_s:
         return watch, ()
     courses, events = dict(watch.courses), list[FormEvent]()
-    for excess in excesses(reading.form, watch.limits):
+    for excess in excesses(reading.form, watch.limits, watch.usual):
         fault = excess.fault
         course = courses.get(fault, Course()).with_excess(now_s, excess)
         last_s = max((known.said_s for known in courses.values()), default=float("-inf"))

@@ -20,9 +20,9 @@ QUIET = 0.02
 """Standard deviation of every point over two seconds, trunk lengths: a centimetre, three times
 what the points of motionless tuning people wander."""
 TURNS_DEG = 6.0
-"""How far the trunk may turn from the first third of them to the last, by the metric points: breadth
-hides a slow turn (22 degrees in a second take 7 % of it), depth does not. Motionless tuning people
-read up to 2.7 facing the camera."""
+"""How far the trunk may turn from the first third of the time to the last, by the metric points:
+breadth hides a slow turn (22 degrees take 7 % of it), depth does not. Motionless tuning people read
+up to 2.7 facing the camera."""
 LEAST_SAMPLES = 8
 UPPER_ARM_BETWEEN = (0.03, 0.85)
 """Upper arm over trunk in the picture: 0.57 at full length, far less where it points along the

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
+from msgspec.structs import replace as replace_struct
 
 from coach.domain.movement import Movement, View
 from coach.domain.reading import Form
 from coach.goniometry.angles import Vector, elbow_flexion_deg, unit
 from coach.goniometry.expectation import Expectation
+from coach.goniometry.outline import Outline
 from coach.goniometry.residuals import GIRDLE_RISE, GIRDLE_RISES_FROM_DEG
+from coach.goniometry.sight import Sight
 from coach.goniometry.skeleton import Stance, elevation_deg
 from coach.goniometry.turning import between
 
@@ -20,6 +24,7 @@ DOORWAY_TURN_ERROR_DEG = 25.0
 HIKE_ERROR_RATIO = 0.09
 ELBOW_ERROR_DEG, LEVEL_ELBOW_ERROR_DEG = 15.0, 28.0
 DRIFT_ERROR_DEG, LEVEL_DRIFT_ERROR_DEG = 9.0, 20.0
+OUTLINE_TURN_ERROR_DEG, OUTLINE_HIKE_ERROR_RATIO, OUTLINE_DRIFT_ERROR_DEG = 12.0, 0.04, 7.0
 """Half widths of 95 % intervals: what tuning people, hiking, leaning, twisting and bending at the
 end of the range, are read wrong by (``tests/bench/score.py --form``); a level arm that points at
 the camera more, and all in a doorway, where the turn is the movement."""
@@ -27,31 +32,40 @@ the camera more, and all in a doorway, where the turn is the movement."""
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Start:
-    """How the body stood at rest: trunk axes (3, 3), rise of the shoulder, upper arm (3,)."""
+    """How the body stood at rest: trunk axes (3, 3), rise of the shoulder, upper arm (3,), and
+    what the picture showed of it."""
 
     trunk: Vector = field(repr=False)
     hike: float
     upper_arm: Vector = field(repr=False)
+    outline: Outline
 
     @classmethod
-    def of(cls, stance: Stance) -> Start:
+    def of(cls, stance: Stance, sights: Sequence[Sight]) -> Start:
         """Take the middle of several frames."""
         left, _, right = np.linalg.svd(np.mean(stance.trunk, axis=0))
         return cls(
             left @ right,
             float(np.median(_hike(stance))),
             unit(np.median(stance.upper_arm, axis=0)),
+            Outline.middle(sights),
         )
 
 
 def forms(
-    stance: Stance, start: Start, expectation: Expectation, movement: Movement, view: View
+    stance: Stance,
+    sights: Sequence[Sight],
+    start: Start,
+    expectation: Expectation,
+    movement: Movement,
+    view: View,
 ) -> list[Form]:
     """Give the form of every frame against the start.
 
     None where what is expected of the body outweighs what the view shows of it: a turn behind an
-    arm that is level and points at the camera, a bend of the elbow toward the camera in abduction,
-    an elbow that leaves the side while the forearm turns, taken for rise and turn of the trunk.
+    arm that is level and points at the camera, a bend of the elbow toward the camera in abduction.
+    In rotation at the side, facing the camera, the fit takes an elbow that leaves the side for rise
+    and turn of the trunk: there turn, rise and drift are those of the outline.
     """
     turned = between(start.trunk, stance.trunk)
     lean_deg = np.degrees(turned @ start.trunk[2])
@@ -70,8 +84,9 @@ def forms(
     ahead = view is View.FRONT
     no_turn = level and ahead
     no_elbow = behind or movement is Movement.ABDUCTION
-    no_drift = behind or (movement is Movement.EXTERNAL_ROTATION_0 and ahead)
-    return [
+    outlined = movement is Movement.EXTERNAL_ROTATION_0 and ahead
+    no_drift = behind or outlined
+    found = [
         Form(
             trunk_lean_deg=None if along else float(lean_deg[i]),
             trunk_turn_deg=None if no_turn else float(turn_deg[i]),
@@ -86,6 +101,28 @@ def forms(
         )
         for i in range(len(stance))
     ]
+    if outlined and not propped:
+        return [_outlined(f, s, start.outline) for f, s in zip(found, sights, strict=True)]
+    return found
+
+
+def _outlined(form: Form, sight: Sight, rest: Outline) -> Form:
+    """Put in what the outline shows; the turn only where no printed card shows it better."""
+    seen = Outline.of(sight)
+    hike = seen.hike_ratio(rest)
+    form = replace_struct(
+        form,
+        shoulder_hike_ratio=hike,
+        shoulder_hike_error_ratio=None if hike is None else OUTLINE_HIKE_ERROR_RATIO,
+        elbow_drift_deg=seen.drift_deg(rest),
+        elbow_drift_error_deg=OUTLINE_DRIFT_ERROR_DEG,
+    )
+    if sight.pose.card is not None:
+        return form
+    turn_deg = -sight.side.sign * seen.turn_deg(rest)
+    return replace_struct(
+        form, trunk_turn_deg=turn_deg, trunk_turn_error_deg=OUTLINE_TURN_ERROR_DEG
+    )
 
 
 def _hike(stance: Stance) -> Vector:

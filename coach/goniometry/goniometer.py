@@ -124,8 +124,8 @@ def _started(state: Goniometer, time_s: float, sight: Sight, stance: Stance) -> 
     if found is not None and found.start_s is not None and found.state == "still":
         since_s, until_s = found.start_s, time_s
     resting = [row for row in opening if since_s <= row[0] <= until_s]
-    start = Start.of(joined([row[2] for row in resting]))
     sights = tuple(row[1] for row in resting)
+    start = Start.of(joined([row[2] for row in resting]), sights)
     return replace(state, start=start, resting=sights, opening=() if found else opening)
 
 

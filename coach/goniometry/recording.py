@@ -62,7 +62,8 @@ def read_recording(poses: Sequence[tuple[float, Pose | None]], task: Task) -> Re
     some_sights = [sights[i] for i in spread]
     body = learn(Evidence.of(some_sights, camera, resting[spread]), expectation).body
     first_sights = [sights[i] for i in np.flatnonzero(resting)[:AT_ONCE]]
-    start = Start.of(place(Evidence.of(first_sights, camera), expectation, body).stance)
+    at_rest = place(Evidence.of(first_sights, camera), expectation, body).stance
+    start = Start.of(at_rest, first_sights)
     doorway = Doorway.of(sights, first_sights) if task.position is Position.DOORWAY else None
     hand = HiddenHand() if task.movement is Movement.HAND_BEHIND_BACK else None
     for first in range(0, len(rows), AT_ONCE):

@@ -50,7 +50,8 @@ def readings_of(
         values = (values + np.array(flat)) / 2
     known = task.movement, task.position, task.view
     out = []
-    for i, form in enumerate(forms(stance, start, expectation, task.movement, task.view)):
+    seen = forms(stance, sights, start, expectation, task.movement, task.view)
+    for i, form in enumerate(seen):
         value = corrected(*known, float(values[i]))
         doubt = contradiction(fit, evidence, i, expectation) if doorway is None else None
         if doubt is not None:

@@ -66,14 +66,14 @@ def prepare(spec: ClipSpec) -> Take:
     times_s = np.arange(round(seconds * spec.fps) + 1) / spec.fps
     posed = tuple(
         posing.stand(body, spec.side, arm, other, stance)
-        for arm, other, stance in _moments(spec, times_s, body)
+        for arm, other, stance in moments(spec, times_s, body)
     )
     placed = staging.put_camera(spec, body, posed)
     near = staging.near(spec, body, posed[0], placed)
     return Take(spec, placed, times_s, posed, near, staging.bystander(spec, placed))
 
 
-def _moments(
+def moments(
     spec: ClipSpec, times_s: NDArray[np.float64], body: bodies.Body
 ) -> Iterator[tuple[posing.Arm, posing.Arm, posing.Stance]]:
     rng = np.random.default_rng(spec.seed)

@@ -8,9 +8,18 @@ import numpy as np
 import pytest
 
 from coach.domain.form import NO_LIMITS, FormFault, FormLimits
-from coach.domain.movement import VIEWS, Movement, Position, View
+from coach.domain.movement import VIEWS, Movement, Position, Side, View
 from coach.domain.reading import NO_FORM, Doubt, Form, Reading
-from coach.form import FormEvent, FormMended, FormNoticed, advance, begin, default_limits, faults_of
+from coach.form import (
+    FormEvent,
+    FormMended,
+    FormNoticed,
+    Usual,
+    advance,
+    begin,
+    default_limits,
+    faults_of,
+)
 
 LIMITS = FormLimits(
     lean_deg=6.0, turn_deg=5.0, hike_ratio=0.05, elbow_deg=(70.0, 110.0), drift_deg=10.0
@@ -182,4 +191,45 @@ def test_every_measured_view_has_limits_and_no_more_than_it_sees() -> None:
                 assert limits.lean_deg is not None
             turning = (Movement.EXTERNAL_ROTATION_0, Position.STANDING)
             assert (limits.turn_deg is not None) == ((movement, position) == turning)
-            assert limits.drift_deg is None
+            assert (limits.drift_deg is not None) == (limits.turn_deg is not None)
+
+
+def usual(side: Side, *turns_deg: float) -> Usual:
+    known = Usual.of(Movement.EXTERNAL_ROTATION_0, Position.STANDING, side)
+    assert known is not None
+    for turn_deg in turns_deg:
+        known = known.after(form(trunk_turn_deg=turn_deg), ())
+    return known
+
+
+@pytest.mark.parametrize("side", Side)
+def test_a_turn_backward_beyond_the_own_usual_is_a_fault(side: Side) -> None:
+    """Five degrees beyond the middle of 3, 4 and 6, far inside the limit of 5 + 5; positive is
+    toward picture right, where the left shoulder of somebody facing the camera goes backward."""
+    back = -side.sign
+    before = usual(side, 3.0 * back, 6.0 * back, 4.0 * back)
+    turned = {deg: form(trunk_turn_deg=deg * back) for deg in (8.9, 9.1, -9.0)}
+    assert faults_of(turned[9.1], LIMITS, before) == (FormFault.TURN,)
+    assert faults_of(turned[8.9], LIMITS, before) == ()
+    assert faults_of(turned[-9.0], LIMITS, before) == ()
+    assert faults_of(turned[9.1], LIMITS) == faults_of(turned[9.1], LIMITS, usual(side)) == ()
+    assert faults_of(turned[9.1], FormLimits(lean_deg=6.0), before) == ()
+    # Even the first repetition is told of a turn that feigns range, not of one that costs it.
+    assert faults_of(form(trunk_turn_deg=10.1 * back), LIMITS, usual(side)) == (FormFault.TURN,)
+    assert faults_of(form(trunk_turn_deg=-20.0 * back), LIMITS, usual(side)) == ()
+
+
+def test_a_repetition_at_fault_for_its_turn_is_not_usual() -> None:
+    known = usual(Side.LEFT, 1.0)
+    assert known.after(form(trunk_turn_deg=20.0), (FormFault.TURN,)) == known
+    assert known.after(form(trunk_turn_deg=None), ()) == known
+    assert Usual.of(Movement.ABDUCTION, Position.STANDING, Side.LEFT) is None
+
+
+def test_a_turn_beyond_the_usual_is_noticed_while_it_lasts() -> None:
+    known = usual(Side.LEFT, 1.0)
+    watch, out = begin(LIMITS, known), list[FormEvent]()
+    for i in range(30):
+        watch, events = advance(watch, Reading(i / 10, 40.0, 5.0, form=form(trunk_turn_deg=8.0)))
+        out += events
+    assert [event.fault for event in out] == [FormFault.TURN]
