@@ -52,8 +52,9 @@ class Form(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
     positive toward picture right, ``trunk_turn_deg`` its rotation about its own long axis,
     positive toward picture right, ``shoulder_hike_ratio`` the rise of the measured shoulder along
     the trunk as a share of the trunk's length, ``elbow_drift_deg`` the change of the upper arm's
-    direction out of the movement (in rotation: from where it was). ``elbow_flexion_deg`` is 0 for
-    a straight arm. Each has the half width of its 95 % interval in the same unit.
+    direction out of the movement (in rotation: from where it was, seen from in front outward).
+    ``elbow_flexion_deg`` is 0 for a straight arm. Each has the half width of its 95 % interval in
+    the same unit.
     """
 
     trunk_lean_deg: TiltDeg | None = None
