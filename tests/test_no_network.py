@@ -7,7 +7,6 @@ shows every socket that a child process opens.
 
 from __future__ import annotations
 
-import re
 import shutil
 import socket
 import subprocess
@@ -22,6 +21,7 @@ import skimage.data
 
 from coach.capture.sources import open_source
 from coach.pose.estimator import open_estimator
+from tests.tracing import calls_beyond, can_trace, traced
 
 NOWHERE = "192.0.2.1"  # TEST-NET-1 of RFC 5737: no host has it
 LOCAL_HOSTS = {"localhost", "127.0.0.1", "::1", None, ""}
@@ -120,13 +120,11 @@ def works(*command: str) -> bool:
 
 def sockets_opened(trace: Path, *command: str) -> list[str]:
     """Run a command; give the traced calls that concern the internet, those of its children too."""
-    run("strace", "-f", "-qq", "-e", "trace=network", "-o", str(trace), *command)
-    return [line for line in trace.read_text().splitlines() if re.search(r"\bAF_INET6?\b", line)]
+    run(*traced(trace, [*command]))
+    return calls_beyond(trace)
 
 
-needs_strace = pytest.mark.skipif(
-    not works("strace", "-qq", "true"), reason="strace is not installed or not allowed"
-)
+needs_strace = pytest.mark.skipif(not can_trace(), reason="strace is not installed or not allowed")
 needs_namespace = pytest.mark.skipif(
     not works("unshare", "--map-root-user", "--net", "true"),
     reason="this system gives no network namespaces",

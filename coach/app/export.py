@@ -8,6 +8,7 @@ from pathlib import Path
 
 from coach.app.passphrases import asked
 from coach.domain.fault import Fault
+from coach.domain.text import shown_text
 from coach.exchange.export import exported
 from coach.exchange.kind import Kind
 from coach.exchange.parquet import holds_parquet
@@ -58,9 +59,10 @@ def run_export(place: Path | str | None, patient_code: str | None, kind: Kind, o
             f"{named}{more}: correct the code."
         )
     write_bytes(out, exported(documents, kind, datetime.now().astimezone(), records))
-    print(f"{out}: {counted(len(documents), 'session')} of {patient_code}")
+    print(shown_text(f"{out}: {counted(len(documents), 'session')} of {patient_code}"))
     for doubt in doubts:
-        print(f"{day(doubt.started_at.date())}, {_done(doubt)}: {doubt.sentence}", file=sys.stderr)
+        line = f"{day(doubt.started_at.date())}, {_done(doubt)}: {doubt.sentence}"
+        print(shown_text(line), file=sys.stderr)
     return 0
 
 

@@ -17,6 +17,7 @@ from pathlib import Path
 
 from coach.app.measure import Asked, run_measure
 from coach.domain.fault import Fault
+from coach.domain.text import shown_text
 from coach.storage.atomic import make_folder
 
 VIDEO_SUFFIXES = frozenset(
@@ -68,7 +69,7 @@ def run_measures(what: Sequence[Path], asked: Asked, json: Path | None) -> int:
     workers = min(len(jobs), cores())
     with multiprocessing.get_context("spawn").Pool(workers, _quietly) as pool:
         for told in pool.imap(measured, jobs):
-            print(f"{told.clip}\n{told.printed}", end="", flush=True)
+            print(f"{shown_text(str(told.clip))}\n{told.printed}", end="", flush=True)
             print(told.remarks, end="", file=sys.stderr, flush=True)
             if told.fault is not None:
                 missed += 1

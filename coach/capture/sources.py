@@ -7,6 +7,7 @@ from pathlib import Path
 from coach.capture.camera import Camera
 from coach.capture.video_file import VideoFile
 from coach.domain.fault import Fault
+from coach.domain.text import shown_text
 
 MAX_PIXELS = 40_000_000
 """Larger pictures are refused before memory is spent; 8K video has 33 million."""
@@ -49,7 +50,7 @@ def _open_file(path: Path) -> VideoFile:
             f"The pictures of '{path}' are {width} by {height}, too large to measure; record at"
             " 1280 by 720."
         )
-    return VideoFile(str(path), reader)
+    return VideoFile(shown_text(str(path)), reader)
 
 
 def _check_readable(path: Path) -> None:

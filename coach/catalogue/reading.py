@@ -16,6 +16,8 @@ T = TypeVar("T")
 MOST_BYTES = 100_000
 """A file as people write it has 2 to 6 kB."""
 
+_LONGEST = 300
+
 _PLAIN = {
     "`str`": "text",
     "`float`": "a number",
@@ -28,7 +30,8 @@ _PLAIN = {
 
 def refused(where: str, what: str) -> Fault:
     """Give the one sentence with which a file of the catalogue is refused."""
-    return Fault(f"{where} cannot be used: {what}; correct it there.")
+    told = what if len(what) <= _LONGEST else f"{what[:_LONGEST]}..."
+    return Fault(f"{where} cannot be used: {told}; correct it there.")
 
 
 def read(data: bytes, kind: type[T], where: str) -> T:
@@ -41,6 +44,8 @@ def read(data: bytes, kind: type[T], where: str) -> T:
         raise refused(where, f"byte {error.start + 1} is not UTF-8 text") from error
     except tomllib.TOMLDecodeError as error:
         raise refused(where, f"it is not TOML ({str(error).rstrip('.')})") from error
+    except ValueError as error:  # a whole number of thousands of digits
+        raise refused(where, "a number in it is too long") from error
     except RecursionError as error:
         raise refused(where, "its lists or tables are nested too deeply") from error
     try:

@@ -55,7 +55,10 @@ def read_plan(data: bytes, where: str, known: Mapping[str, Exercise] = NO_EXERCI
     raw = upgraded(raw, name="shoulder-plan", newest=2, upgrades=_UPGRADES, where=where)
     plan = convert(raw | each(raw, "exercises", lambda e: _described(e, known)), Plan, where)
     if unknown := _unknown(plan, known):
-        raise Fault(f"{where} names what the catalogue does not have: {unknown}.")
+        raise Fault(
+            f"{where} names what the catalogue does not have: {unknown}; correct it or update the "
+            "program."
+        )
     if impossible := _impossible(plan, known):
         raise Fault(f"{where} asks for what cannot be measured: {impossible}; correct it.")
     if contradiction := _contradiction(plan):

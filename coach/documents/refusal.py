@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from functools import cache
 from typing import Any, TypeVar
 
 import msgspec
@@ -13,7 +14,9 @@ from coach.domain.fault import Fault
 
 T = TypeVar("T")
 
+_type_info = cache(inspect.type_info)
 _STEP = re.compile(r"\.([A-Za-z_]\w*)|\[(\d+)\]")
+_PLAIN_NAME = re.compile("[\\w ]{1,40}")
 _FIELD = re.compile(r"Object (missing required|contains unknown) field `([^`]*)`")
 _ONE_OF = {"exercises": "exercise", "repetitions": "repetition", "other_side": "other side"}
 _UNITS = {"_s": " seconds", "_deg": " degrees", "_px": " pixels", "_m": " metres"}
@@ -34,9 +37,10 @@ def explain(message: str, raw: Any, kind: type) -> str:
     """Say what a failed check of ``raw`` against ``kind`` means: the place, its value, what may."""
     what, _, path = message.partition(" - at `")
     steps = [(name, int(index) if index else 0) for name, index in _STEP.findall(path)]
-    place, value, info, unit = _walk(steps, raw, inspect.type_info(kind))
+    place, value, info, unit = _walk(steps, raw, _type_info(kind))
     if found := _FIELD.match(what):
-        field = shown(found.group(2)).strip('"')
+        name = found.group(2)
+        field = name if _PLAIN_NAME.fullmatch(name) else shown(name)
         at = f"{place}, " if place else ""
         missing = found.group(1).startswith("missing")
         return f"{at}{field} is missing" if missing else f"{at}{field} is not a known field"

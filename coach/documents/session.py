@@ -20,6 +20,9 @@ MAX_SESSION_BYTES = 4_000_000
 ROUNDING_S = 0.01
 """Slack when times are compared: they are stored in whole milliseconds."""
 
+_YEARS = range(1970, 2200)
+"""A computer that lost its clock says 1970; weeks are counted from one session to another."""
+
 _NEW_NAMES = {"value_deg": "value", "error_deg": "error", "spread_deg": "spread"}
 
 
@@ -86,9 +89,11 @@ def write_session_document(document: SessionDocument) -> bytes:
 
 def _contradiction(document: SessionDocument) -> str | None:
     try:
-        datetime.fromisoformat(document.started_at)
+        year = datetime.fromisoformat(document.started_at).year
     except ValueError:
         return f"started_at {document.started_at} is no date of the calendar"
+    if year not in _YEARS:
+        return f"started_at {document.started_at} is not from {_YEARS[0]} to {_YEARS[-1]}"
     for count, record in enumerate(document.exercises, start=1):
         if record.planned_index >= len(document.plan.exercises):
             return f"exercise {count} is not in its plan"

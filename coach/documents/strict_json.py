@@ -9,6 +9,7 @@ from itertools import accumulate
 from typing import Any, NoReturn
 
 from coach.domain.fault import Fault
+from coach.domain.text import UNSHOWN
 
 MAX_DEPTH = 32
 _MAX_DIGITS = 40
@@ -16,7 +17,6 @@ _MAX_DIGITS = 40
 _STRING = re.compile(r'"(?:[^"\\]+|\\.?)*+"?', re.DOTALL)
 _NO_BRACKET = re.compile(r"[^\[\]{}]+")
 _STEPS = {"[": 1, "{": 1, "]": -1, "}": -1}
-_CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\ud800-\udfff]")
 
 
 def parse_json(data: bytes, where: str, max_bytes: int) -> Any:
@@ -93,9 +93,10 @@ def _int(digits: str, where: str) -> int:
 
 def _check_text(value: Any, where: str) -> None:
     if isinstance(value, str):
-        if _CONTROL.search(value):
+        if UNSHOWN.search(value):
             raise Fault(
-                f"{where} holds a text with control characters ({shown(value)}); take them out."
+                f"{where} holds a text with control characters or unseen ones ({shown(value)}); "
+                "take them out."
             )
     elif isinstance(value, dict):
         for key, inner in value.items():

@@ -6,7 +6,6 @@ the therapist, and it names no disease.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date
 from itertools import chain
@@ -16,6 +15,7 @@ from coach.domain.plan import Plan
 from coach.domain.practice import Episode, PatientRecords
 from coach.domain.progress import EndedBecause
 from coach.domain.session import SessionDocument
+from coach.domain.text import UNSHOWN
 from coach.exchange.note_records import by_hand, told, treated
 from coach.exchange.wording import dose, next_step, planned_name
 from coach.review.history import in_order
@@ -23,9 +23,6 @@ from coach.review.practice_records import NO_RECORDS
 from coach.review.report import COLUMNS, Report, Row, report
 from coach.review.report_facts import HIGH_PAIN
 from coach.review.wording import NONE, amount, counted, day, minutes
-
-_UNPRINTED = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029\u200e\u200f\u202a-\u202e\u2066-\u2069]+")
-"""Line ends, which would forge a section, and marks that turn the rest of a line around."""
 
 _SEEN = ("Camera", "Form", "Files refused")
 """Facts of the report that belong to what was measured; the others are what was done and told."""
@@ -68,8 +65,8 @@ def visit_note(
 
 
 def plain(text: str) -> str:
-    """Keep a text on its line and in its direction."""
-    return _UNPRINTED.sub(" ", text)
+    """Keep a text on its line, which could forge a section, and in its direction."""
+    return UNSHOWN.sub(" ", text)
 
 
 def _head(found: Report) -> Iterator[str]:

@@ -10,6 +10,7 @@ from datetime import datetime, timedelta
 
 from coach.domain.progress import Repetition, TimedHold
 from coach.domain.session import ExerciseRecord, SessionDocument
+from coach.domain.text import UNSHOWN
 from coach.exchange.wording import METHOD, TIMED_METHOD
 from coach.review.history import asked, in_order, started
 from coach.review.holds import holds_of
@@ -21,7 +22,6 @@ COLUMNS = (
     "pain_after", "pain_at_end_of_session", "method", "software", "software_version",
     "angle_definitions",
 )  # fmt: skip
-_CONTROL = re.compile("[\x00-\x1f\x7f-\x9f\u2028\u2029]")
 _FORMULA = re.compile("(^|[;,|\"'])(\\s*)([=+\\-@\uff1d\uff0b\uff0d\uff20])")
 
 Cell = str | float | None
@@ -53,9 +53,10 @@ def guarded(text: str) -> str:
     """Give a text that no spreadsheet runs as a formula, on one line.
 
     An apostrophe goes before = + - @ (and their full-width forms) at the beginning, and after
-    every character at which some spreadsheet, set to another separator, would begin a new cell.
+    every character at which some spreadsheet, set to another separator, would begin a new cell; a
+    tab or carriage return becomes a space (OWASP, "CSV Injection").
     """
-    return _FORMULA.sub(r"\1\2'\3", _CONTROL.sub(" ", text))
+    return _FORMULA.sub(r"\1\2'\3", UNSHOWN.sub(" ", text))
 
 
 def _cell(value: Cell) -> str | float:

@@ -34,6 +34,7 @@ MAX_JOURNAL_BYTES = 1_000_000_000
 
 _HEAD = re.compile(rb"([0-9a-f]{8}) ([0-9]{1,9}) ")
 _VERSION = 3
+_NO_MEANING = (msgspec.MsgspecError, UnicodeDecodeError, RecursionError)
 _ROWS = (ReadingRows, LandmarkRows, CameraCounts)
 _decoder: msgspec.json.Decoder[Entry] = msgspec.json.Decoder(Entry)
 _encoder = msgspec.json.Encoder()
@@ -190,7 +191,7 @@ def read_lines(data: bytes, where: str) -> JournalContent:
         position = end
         try:
             entries.append(_decoded(text, version))
-        except msgspec.MsgspecError:
+        except _NO_MEANING:
             skipped += 1
     return JournalContent(tuple(entries), len(data) - position, skipped)
 
@@ -221,7 +222,7 @@ def _version(text: bytes, where: str) -> int | None:
 
     try:
         head = msgspec.json.decode(text, type=Head)
-    except msgspec.MsgspecError:
+    except _NO_MEANING:
         return None
     if head.format == "shoulder-journal" and head.version > _VERSION:
         raise Fault(

@@ -20,6 +20,10 @@ from coach.storage.session_file import read_bounded
 
 PUBLIC_SUFFIX = ".pub"
 _MAX_KEY_BYTES = 10_000
+_WORK = re.compile(rb"^-> scrypt \S+ ([0-9]{1,9})\n", re.MULTILINE)
+_MOST_WORK = 20
+"""Logarithm of scrypt's N (https://c2sp.org/age): 2**20 takes 1 GiB and seconds; age programs
+choose 15 to 19."""
 _SECRET = re.compile(r"^AGE-SECRET-KEY-1[0-9A-Z]+$", re.MULTILINE)
 
 
@@ -98,6 +102,12 @@ def restore(path: Path, backup: Path, backup_passphrase: str, passphrase: str) -
 
 def _read(path: Path, passphrase: str) -> PracticeIdentity:
     locked = read_bounded(path, _MAX_KEY_BYTES, "practice key")
+    work = _WORK.search(locked)
+    if work and int(work[1]) > _MOST_WORK:
+        raise Fault(
+            f"{path.name} asks for more memory and time to be opened than a practice key needs; "
+            "take your backup."
+        )
     try:
         text = pyrage.passphrase.decrypt(locked, normal_passphrase(passphrase)).decode("ascii")
         found = _SECRET.findall(text)

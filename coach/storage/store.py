@@ -142,7 +142,7 @@ class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
         query = query.group_by(sessions.c.batch).order_by(last.desc()).limit(1)
         with self._read() as connection:
             row = connection.execute(query).first()
-        return Batch(row[0], datetime.fromisoformat(row[1]), row[2]) if row else None
+            return Batch(row[0], datetime.fromisoformat(row[1]), row[2]) if row else None
 
     def undo_import(self, batch: str) -> int:
         """Take an import back; gives how many sessions went.
@@ -191,8 +191,7 @@ class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
             .order_by(totals.c.last.desc(), patients.c.code)
         )
         with self._read() as connection:
-            rows = connection.execute(query).all()
-        return tuple(
-            PatientEntry(code, count, datetime.fromisoformat(first), datetime.fromisoformat(last))
-            for code, count, first, last in rows
-        )
+            return tuple(
+                PatientEntry(code, n, datetime.fromisoformat(first), datetime.fromisoformat(last))
+                for code, n, first, last in connection.execute(query)
+            )

@@ -7,6 +7,7 @@ from datetime import date, timedelta
 import msgspec
 
 from coach.documents.refusal import explain
+from coach.documents.strict_json import shown
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.domain.practice import (
@@ -18,8 +19,12 @@ from coach.domain.practice import (
     TotalScore,
     contradiction,
 )
+from coach.domain.text import UNSHOWN
 
 _PAST = (Episode, OtherSideMeasure, HandMeasure, TotalScore)
+_LINES = str.maketrans("", "", "\n\t")
+_IN_TEXTS = dict.fromkeys(("goals", "note", "text", "plan"), _LINES)
+"""What may stand in texts of several lines, by field."""
 _ZONES_DIFFER = timedelta(days=1)
 
 
@@ -36,10 +41,20 @@ def check(record: Record, name: str) -> None:
         on: date = getattr(record, field)
         if on > date.today() + _ZONES_DIFFER:
             what = f"{field} is {on}, which is yet to come"
+    if what is None:
+        what = _unshown(record)
     if what is None and isinstance(record, IssuedPlan):
         what = _contradicts_its_plan(record)
     if what is not None:
         raise Fault(f"The {name} was not kept: {what}; correct it.")
+
+
+def _unshown(record: Record) -> str | None:
+    for field in record.__struct_fields__:
+        value = getattr(record, field)
+        if isinstance(value, str) and UNSHOWN.search(value.translate(_IN_TEXTS.get(field, {}))):
+            return f"{field} holds a control or unseen character ({shown(value)})"
+    return None
 
 
 def _contradicts_its_plan(record: IssuedPlan) -> str | None:

@@ -72,23 +72,22 @@ class Cohort(Database):
         if until is not None:
             query = query.where(s.started_utc < utc_text(until))
         with self._read() as connection:
-            rows = connection.execute(query).all()
-        holds = (
-            CohortHold(
-                row.code,
-                row.id,
-                datetime.fromisoformat(row.started_at),
-                Side(row.side),
-                Position(row.posture),
-                row.definitions,
-                row.value,
-                row.error,
-                Unit(row.unit),
-                row.held_s,
-                row.hold_asked_s,
-                row.completed,
-                tuple(map(FormFault, row.faults.split())),
+            holds = (
+                CohortHold(
+                    row.code,
+                    row.id,
+                    datetime.fromisoformat(row.started_at),
+                    Side(row.side),
+                    Position(row.posture),
+                    row.definitions,
+                    row.value,
+                    row.error,
+                    Unit(row.unit),
+                    row.held_s,
+                    row.hold_asked_s,
+                    row.completed,
+                    tuple(map(FormFault, row.faults.split())),
+                )
+                for row in connection.execute(query)
             )
-            for row in rows
-        )
-        return tuple(hold for hold in holds if FEIGNING.isdisjoint(hold.faults))
+            return tuple(hold for hold in holds if FEIGNING.isdisjoint(hold.faults))

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from coach.documents.archive import unpack_session
 from coach.domain.fault import Fault
+from coach.domain.text import shown_text
 from coach.storage.sealed import PracticeIdentity, open_session_bytes
 from coach.storage.store import ImportOutcome, Store, new_batch
 
@@ -31,9 +32,10 @@ class FileOutcome:
     @property
     def line(self) -> str:
         """The outcome as one line for people."""
+        name = shown_text(self.path.name)
         if self.outcome is ImportOutcome.REFUSED:
-            return f"{self.path.name}: refused. {self.reason}"
-        line = f"{self.path.name}: {self.outcome.value} ({self.code})"
+            return f"{name}: refused. {self.reason}"
+        line = f"{name}: {self.outcome.value} ({shown_text(self.code)})"
         return f"{line}. {self.reason}" if self.reason else line
 
 

@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from sqlalchemy import Connection, delete, insert, select
 
+from coach.domain.text import shown_text
 from coach.storage.store_database import Database
 from coach.storage.store_rows import utc_text
 from coach.storage.store_tables import imports
@@ -44,8 +45,8 @@ class Refusals(Database):
         c = imports.c
         query = select(c.at_utc, c.file_name, c.reason).where(c.outcome == ImportOutcome.REFUSED)
         with self._read() as connection:
-            rows = connection.execute(query.order_by(c.id.desc())).all()
-        return tuple(Refusal(datetime.fromisoformat(r[0]), r[1], r[2]) for r in rows)
+            rows = connection.execute(query.order_by(c.id.desc()))
+            return tuple(Refusal(datetime.fromisoformat(r[0]), r[1], r[2]) for r in rows)
 
     def forget_refusals(self) -> None:
         """Empty the list of refused files."""
@@ -61,7 +62,7 @@ def note(
     session_id: str | None,
 ) -> None:
     """Write down what became of a file; a refusal of the same name is taken back."""
-    name = file_name[:255]
+    name = shown_text(file_name)[:255]
     refused = imports.c.outcome == ImportOutcome.REFUSED
     connection.execute(delete(imports).where(refused, imports.c.file_name == name))
     row = {

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from contextlib import contextmanager
 
+import msgspec
 from sqlalchemy.exc import DatabaseError, SQLAlchemyError
 
 from coach.domain.fault import Fault
@@ -14,6 +15,9 @@ _NO_ROOM = ("53100", "53200")
 _COLLISIONS = ("40001", "40P01", "23505", "55P03")
 """SQLSTATE of PostgreSQL, appendix A: what each means is in the sentence below."""
 
+_NO_MEANING = (msgspec.MsgspecError, ValueError, TypeError, OverflowError)
+"""What comes of cells that hold anything else than the program wrote there."""
+
 
 @contextmanager
 def sentences(name: str) -> Iterator[None]:
@@ -22,6 +26,11 @@ def sentences(name: str) -> Iterator[None]:
         yield
     except SQLAlchemyError as error:
         raise Fault(_sentence(error, name)) from error
+    except _NO_MEANING as error:
+        raise Fault(
+            f"The store at {name} holds something that this program did not write, or is damaged "
+            f"({_first_line(str(error))}): put a backup copy in its place."
+        ) from error
 
 
 def _sentence(error: SQLAlchemyError, name: str) -> str:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import functools
 import json
-import shutil
 import subprocess
 import sys
 from dataclasses import dataclass
@@ -16,8 +15,8 @@ import pytest
 from coach.app.measure import Tracked, track
 from coach.capture.sources import open_source
 from coach.documents.measurement import Measurement
+from tests.tracing import ROOT, can_trace, traced
 
-ROOT = Path(__file__).resolve().parents[2]
 CLIPS = ROOT / "sample_videos"
 
 
@@ -58,13 +57,9 @@ class DemoRun:
 def demo(tmp_path_factory: pytest.TempPathFactory) -> DemoRun:
     place = tmp_path_factory.mktemp("demo")
     folder, trace = place / "out", place / "trace"
-    tracing = ["strace", "-f", "-qq", "--seccomp-bpf", "-e", "trace=network", "-o", str(trace)]
-    traced = shutil.which("strace") is not None and (
-        subprocess.run([*tracing, "true"], capture_output=True, check=False).returncode == 0
-    )
     command = [sys.executable, "-m", "coach", "demo", "--out", str(folder)]
     done = subprocess.run(
-        [*tracing, *command] if traced else command,
+        traced(trace, command) if can_trace() else command,
         cwd=ROOT,
         capture_output=True,
         text=True,
@@ -72,4 +67,4 @@ def demo(tmp_path_factory: pytest.TempPathFactory) -> DemoRun:
         timeout=600,
     )
     assert done.returncode == 0, done.stderr
-    return DemoRun(folder, done.stdout, trace if traced else None)
+    return DemoRun(folder, done.stdout, trace if can_trace() else None)

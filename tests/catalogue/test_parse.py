@@ -108,6 +108,11 @@ REFUSED: dict[str, tuple[Callable[[], dict[str, bytes]], str, str]] = {
         MEASURED,
         "doses.low.hold_s[0]: expected a number >= 1",
     ),
+    "a number of thousands of digits": (
+        lambda: changed(MEASURED, "hold_s = [20, 30]", f"hold_s = [20, {'1' * 5_000}]"),
+        MEASURED,
+        "a number in it is too long",
+    ),
     "missing irritability": (
         lambda: without(MEASURED, r"\[doses.high\]", r"(?=\[doses)"),
         MEASURED,

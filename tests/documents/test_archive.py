@@ -176,6 +176,16 @@ def test_a_changed_byte_is_refused_or_changes_nothing(golden: bytes, data: st.Da
     assert write_readings(session.readings) == write_readings(original.readings)
 
 
+@pytest.mark.parametrize("year", [b"0001", b"1969", b"2200", b"9999"])
+def test_a_date_that_no_session_has_is_refused(golden: bytes, year: bytes) -> None:
+    """The review counts weeks from one session to another, and the calendar ends in 9999."""
+    members = parts(golden)
+    at = members["session.json"].index(b'"started_at": "') + 15
+    changed = members["session.json"][:at] + year + members["session.json"][at + 4 :]
+    members["session.json"] = changed
+    assert "is not from 1970 to 2199" in refusal(zipped(list(members.items())))
+
+
 def test_a_newer_file_says_so(golden: bytes) -> None:
     members = parts(golden)
     members["session.json"] = members["session.json"].replace(b'"version": 3', b'"version": 4', 1)

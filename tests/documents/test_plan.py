@@ -16,6 +16,7 @@ from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.fault import Fault
 from coach.domain.movement import VIEWS, Movement, Position, Side, Unit, View, best_view
 from coach.domain.plan import EVERY_DAY, OtherSide, Plan, PlannedExercise, Weekday
+from coach.domain.text import UNSHOWN
 from tests.documents.example import example_plan
 
 Change = Callable[[dict[str, Any]], object]
@@ -118,7 +119,7 @@ def finite(low: float, high: float) -> st.SearchStrategy[float]:
     return st.floats(low, high, allow_nan=False)
 
 
-TEXT = st.characters(blacklist_categories=["Cc", "Cs"])
+TEXT = st.characters(exclude_categories=["Cc", "Cs"]).filter(lambda c: not UNSHOWN.match(c))
 ANGLES = st.sampled_from([m for m in Movement if m.unit is Unit.DEGREES])
 
 

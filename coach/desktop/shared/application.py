@@ -14,6 +14,7 @@ from PyQt6.QtWidgets import QApplication
 
 from coach import texts
 from coach.desktop.shared.language import choose_language
+from coach.desktop.shared.plain_style import PlainStyle
 from coach.desktop.shared.theme import LIGHT, Palette, style_sheet, type_scale
 from coach.desktop.shared.typeface import font, load_fonts
 from coach.domain.fault import Fault
@@ -44,7 +45,7 @@ def create_application(
     application.setApplicationDisplayName(name)
     choose_language(application, language)
     load_fonts()
-    application.setStyle("Fusion")
+    application.setStyle(PlainStyle())
     application.setFont(font(type_scale().body_px))
     application.setPalette(qt_palette(LIGHT))
     application.setStyleSheet(style_sheet(LIGHT))

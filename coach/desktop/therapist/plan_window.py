@@ -20,7 +20,7 @@ from coach.documents.plan import MAX_PLAN_BYTES, read_plan, write_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.storage.atomic import write_bytes
-from coach.storage.disk_fault import disk_fault
+from coach.storage.session_file import read_bounded
 from coach.storage.store import Store
 
 _CAUTION = (
@@ -125,11 +125,7 @@ class PlanWindow(QWidget):
 
     def open(self, path: Path) -> None:
         """Show the plan of a file, to change it; a ``Fault`` where it is none."""
-        try:
-            with path.open("rb") as file:
-                data = file.read(MAX_PLAN_BYTES + 1)
-        except OSError as error:
-            raise disk_fault(error, path, "opened") from error
+        data = read_bounded(path, MAX_PLAN_BYTES, "plan file")
         self.page.begin(read_plan(data, path.name, catalogue().by_name))
 
     def may_discard(self) -> bool:
