@@ -57,11 +57,11 @@ class Doubts(Database):
         query = query.join_from(sessions, patients, patients.c.id == s.patient_id)
         query = query.where(s.doubt != "", s.decision.in_(decisions))
         with self._read() as connection:
-            rows = connection.execute(query.order_by(s.started_utc, s.id)).all()
-        return tuple(
-            Doubt(key, _named(text), code, datetime.fromisoformat(at), sentence, Decision(decision))
-            for key, text, code, at, sentence, decision in rows
-        )
+            rows = connection.execute(query.order_by(s.started_utc, s.id))
+            return tuple(
+                Doubt(key, _named(text), code, datetime.fromisoformat(at), said, Decision(decision))
+                for key, text, code, at, said, decision in rows
+            )
 
     def decide(self, doubt: Doubt, decision: Decision, code: str | None = None) -> Doubt:
         """Write down a decision; gives the doubt as it is then.

@@ -70,10 +70,11 @@ def _questions(store: Store, file: Path) -> Iterator[Callable[[], object]]:
     yield lambda: codes.extend(entry.code for entry in store.patients())
     yield store.people
     yield store.refusals
+    yield store.doubts
     yield store.last_import
     yield lambda: store.cohort(Movement.FLEXION)
     for code in dict.fromkeys(codes):
-        for about in (store.sessions_of, store.doubts, store.episodes, store.issued_plans):
+        for about in (store.sessions_of, store.episodes, store.issued_plans):
             yield lambda about=about, code=code: about(code)
     yield lambda: import_file(store, file)
     yield lambda: (last := store.last_import()) and store.undo_import(last.id)
