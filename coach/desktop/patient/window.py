@@ -338,6 +338,7 @@ class PatientWindow(QWidget):
     def _trouble(self, sentence: str) -> None:
         if sentence:
             self.banner.say(sentence, again=False)
+            self._read_aloud(sentence)
         elif self._trouble_shown:
             self.banner.hide()
         self._trouble_shown = bool(sentence)
