@@ -139,6 +139,8 @@ class Journal:
         self._thread.shutdown(wait=True)
         if self._descriptor >= 0:
             with contextlib.suppress(OSError):
+                self._collect_sync()
+            with contextlib.suppress(OSError):
                 self._write_waiting()
                 os.fsync(self._descriptor)
             with contextlib.suppress(OSError):

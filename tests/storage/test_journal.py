@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import errno
 import os
+import random
 import stat
 import subprocess
 import sys
@@ -30,6 +31,7 @@ from coach.storage.journal import Journal, journal_line, read_lines
 from coach.storage.keeper import SessionKeeper
 from coach.storage.recovery import recover
 from coach.storage.session_file import read_session
+from tests.bench.disk import Disk, after_power_failure
 from tests.storage import journaled
 
 GOLDEN = Path(__file__).parents[1] / "documents" / "golden"
@@ -267,6 +269,21 @@ def test_a_failing_fsync_is_told_and_nothing_written_is_lost(
     with pytest.raises(Fault, match=r"the disk .* failed"):
         journal.append(ENTRIES[2])
     assert list(journal.content().entries) == ENTRIES[:3]
+
+
+def test_closing_writes_again_what_could_not_be_forced(tmp_path: Path) -> None:
+    folder, left = tmp_path / "disk", tmp_path / "left"
+    folder.mkdir()
+    left.mkdir()
+    with Disk(folder) as disk:
+        journal = Journal(folder / "one.journal", OPENED)
+        disk.fails = lambda number, name: errno.EIO if name == "fsync" else None
+        journal.append(ENTRIES[1])
+        journal._thread.submit(lambda: None).result()
+        disk.fails = lambda number, name: None
+        journal.close()
+    after_power_failure(disk.events, folder, left, random.Random(1))
+    assert list(read_lines((left / "one.journal").read_bytes(), "j").entries) == ENTRIES[:2]
 
 
 def keeper_with(tmp_path: Path, entries: list[Entry]) -> SessionKeeper:
