@@ -98,9 +98,9 @@ def write(engine: Engine, name: str, work: Callable[[Connection], T]) -> T:
                 collided = getattr(error.orig, "sqlstate", None) in _COLLISIONS
                 if not collided or attempt == _ATTEMPTS - 1:
                     raise
-            # A random pause, so that two desks do not meet again.
+            # A random pause, no secret, so that two desks do not meet again.
             longest = min(_FIRST_PAUSE_S * 2**attempt, _LONGEST_PAUSE_S)
-            time.sleep(random.uniform(0, longest))
+            time.sleep(random.uniform(0, longest))  # nosec B311
     raise AssertionError("the last attempt returns or raises")
 
 

@@ -9,6 +9,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+import coach.capture.opencv  # noqa: F401 - before cv2: it sets what that prints
 from coach.capture.sources import open_source
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement
