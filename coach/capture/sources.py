@@ -12,6 +12,9 @@ from coach.domain.text import shown_text
 MAX_PIXELS = 40_000_000
 """Larger pictures are refused before memory is spent; 8K video has 33 million."""
 
+MAX_FRAMES = 1_000_000
+"""Of a file: nine hours at 30 pictures a second, of which the points alone take 2 GB."""
+
 
 def open_source(what: str | Path | int) -> Camera | VideoFile:
     """Open a camera by its number, or a video file by its path.
@@ -49,6 +52,12 @@ def _open_file(path: Path) -> VideoFile:
         raise Fault(
             f"The pictures of '{path}' are {width} by {height}, too large to measure; record at"
             " 1280 by 720."
+        )
+    if reader.frame_count is not None and reader.frame_count > MAX_FRAMES:
+        reader.release()
+        raise Fault(
+            f"'{path}' says it has {reader.frame_count:,} pictures, at most {MAX_FRAMES:,} are"
+            " measured; cut it into shorter pieces."
         )
     return VideoFile(shown_text(str(path)), reader)
 

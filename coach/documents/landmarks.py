@@ -157,7 +157,7 @@ def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
         landmark = _COLUMN_LANDMARKS.get(name)
         if landmark is None:
             raise Fault(
-                f"{where} has the unknown column {name!a}; check that this is the right file."
+                f"{where} has the unknown column {name[:60]!a}; check that this is the right file."
             )
         found.add(landmark)
     return tuple(sorted(found))

@@ -243,3 +243,12 @@ def test_importing_opencv_leaves_the_environment_of_qt_alone(before: str | None)
         [sys.executable, "-c", code], env=env, capture_output=True, text=True, check=True
     )
     assert run.stdout.strip() == str([before, before])
+
+
+def test_more_pictures_than_memory_holds_are_refused(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = write_clip(tmp_path / "long.mp4", [corner_picture(160, 120)] * 4)
+    monkeypatch.setattr("coach.capture.sources.MAX_FRAMES", 3)
+    with pytest.raises(Fault, match="says it has 4 pictures, at most 3 are measured; cut it"):
+        open_source(path)

@@ -256,3 +256,15 @@ def test_the_guide_names_the_columns_that_are_written() -> None:
     assert named == [name.removesuffix("_x_px") for name in written if name.endswith("_x_px")]
     for column in COLUMNS:
         assert f"`{column}`" in guide.split("## readings.csv")[1].split("## landmarks.csv")[0]
+
+
+def test_ten_million_frames_are_refused_by_their_number() -> None:
+    data = b"time_s,picture_width_px,picture_height_px\n" + b"0,1,1\n" * 10_000_000
+    with pytest.raises(Fault, match=r"^x is too large: .*rows, at most 200,000 are read"):
+        read_landmarks(data, "x")
+
+
+def test_a_long_name_of_a_column_is_cut() -> None:
+    header = b"time_s,picture_width_px,picture_height_px," + b"x" * 5_000 + b"\n"
+    with pytest.raises(Fault, match=r"unknown column 'x{60}'"):
+        read_landmarks(header, "x")
