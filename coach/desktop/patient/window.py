@@ -39,6 +39,8 @@ from coach.voice.speaker import Speaker
 STOP_KEYS = (Qt.Key.Key_S, Qt.Key.Key_Escape)
 NEW_DAY_MS = 60_000
 """How often a window that waits to be begun looks whether its day is over."""
+MOST_SENTENCES = 3
+"""So many fit over a page."""
 CAPTION_MS = 6_000
 """How long words stay: enough to read them, not so long that they are no longer true."""
 _HAND_OF_HEIGHT, _HAND_INSET = 0.14, 0.03
@@ -135,6 +137,7 @@ class PatientWindow(QWidget):
         column.addWidget(self.banner)
         column.addWidget(self._pages, 1)
         self.outdated = False
+        self._announced: list[str] = []
         self._today, self._day = today, today()
         self._midnight = QTimer(self)
         self._midnight.timeout.connect(self._look_at_the_day)
@@ -350,8 +353,13 @@ class PatientWindow(QWidget):
         self.exercise.caption.show_note(sentence)
 
     def announce(self, sentence: str) -> None:
-        """Show a sentence over whatever page is shown."""
-        self.banner.say(sentence, again=False)
+        """Show a sentence over whatever page is shown, after those that were announced before."""
+        self._announced.append(sentence)
+        more = len(self._announced) - MOST_SENTENCES
+        shown = self._announced[:MOST_SENTENCES]
+        if more > 0:
+            shown.append(self.tr("And {count} more of the kind.").format(count=more))
+        self.banner.say(" ".join(shown), again=False)
 
     def _say(self, words: str) -> None:
         self.welcome.caption.show_words(words)

@@ -364,9 +364,14 @@
 </context><context>
     <name>PatientWindow</name>
     <message>
-        <location filename="../patient/window.py" line="83" />
+        <location filename="../patient/window.py" line="85" />
         <source>Shoulder coach</source>
         <translation>Schulter-Begleiter</translation>
+    </message>
+    <message>
+        <location filename="../patient/window.py" line="361" />
+        <source>And {count} more of the kind.</source>
+        <translation>Und {count} weitere dieser Art.</translation>
     </message>
 </context><context>
     <name>Picture</name>

@@ -294,3 +294,16 @@ def test_a_session_goes_on_over_midnight(
     assert window.isVisible()
     assert not window.outdated
     window.close()
+
+
+def test_what_is_announced_stands_together(open_window: Opener, qtbot: QtBot) -> None:
+    window = open_window(lambda: ScriptedSource(), lambda opened: ScriptedCoaching())
+    wait_for(qtbot, window, Stage.WELCOME)
+    for number in range(1, 6):
+        window.announce(f"Session {number} was interrupted.")
+    said = window.banner.sentence.text()
+    assert said == (
+        "Session 1 was interrupted. Session 2 was interrupted. Session 3 was interrupted. "
+        "And 2 more of the kind."
+    )
+    window.close()
