@@ -96,7 +96,9 @@ def _parser() -> argparse.ArgumentParser:
         epilog="Without a command the patient's window opens.",
     )
     parser.add_argument("--version", action="version", version=f"coach {__version__}")
-    parser.add_argument("--plan", type=Path, help="plan file; without it the example plan")
+    parser.add_argument(
+        "--plan", type=Path, help="plan file; without it the last one, else the example plan"
+    )
     source = parser.add_mutually_exclusive_group()
     source.add_argument("--camera", type=int, default=0, metavar="N", help="camera number")
     source.add_argument("--clip", type=Path, help="a video file in place of the camera")

@@ -8,8 +8,8 @@ from datetime import datetime
 from pathlib import Path
 
 from coach.app.estimator import open_estimator
-from coach.app.example import example_plan
 from coach.app.lens import known_field_of_view
+from coach.app.plan import KEPT_PLAN, open_plan
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
 from coach.catalogue import catalogue
@@ -18,7 +18,6 @@ from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import translate
 from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.shared.language import system_language
-from coach.documents.plan import MAX_PLAN_BYTES, read_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.ports import FrameSource
@@ -28,8 +27,6 @@ from coach.storage.diary_files import read_history
 from coach.storage.folders import data_folder, journals_folder, sessions_folder
 from coach.storage.recovery import recover
 from coach.storage.running import only_one
-from coach.storage.sealed import check_public_key
-from coach.storage.session_file import read_bounded
 from coach.voice.espeak import Voice
 from coach.voice.speaker import Speaker
 
@@ -47,7 +44,7 @@ def run_patient(
 
     Without a ``language`` it speaks the system's, or English where it does not know that.
     """
-    plan = open_plan(plan_path)
+    plan = open_plan(plan_path, data_folder() / KEPT_PLAN)
     with only_one(data_folder()):
         return _run(plan, camera if clip is None else clip, folder, begin=begin, language=language)
 
@@ -70,24 +67,6 @@ def _run(
         if not window.outdated:
             return code
         begin = False
-
-
-def open_plan(path: Path | None) -> Plan:
-    """Read a plan file that still holds; without one, the example plan."""
-    if path is None:
-        return example_plan()
-    data = read_bounded(path, MAX_PLAN_BYTES, "plan file")
-    plan = read_plan(data, str(path), catalogue().by_name)
-    today = datetime.now().astimezone().date()
-    if plan.valid_until is not None and plan.valid_until < today:
-        ring = f" ({plan.contact})" if plan.contact else ""
-        raise Fault(
-            f"The plan in {path} ended on {plan.valid_until}; ask your practice for a new "
-            f"one{ring}."
-        )
-    if plan.practice_key is not None:
-        check_public_key(plan.practice_key)
-    return plan
 
 
 def patient_window(

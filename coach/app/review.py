@@ -32,7 +32,7 @@ def run_review(files: Sequence[Path], place: Path | str | None) -> int:
     for path in files:
         if not path.exists():
             raise Fault(f"There is no file or folder '{path}'; check its name.")
-    application = create_application(["coach"], name="Shoulder review")
+    application = create_application(["coach"], name="Shoulder review", icon="review")
     place = place or store_path()
     if isinstance(place, Path):
         make_folder(place.parent)

@@ -11,7 +11,7 @@ import msgspec
 import pytest
 from pyrage.x25519 import Identity
 
-from coach.app.patient import open_plan
+from coach.app.plan import open_plan
 from coach.app.sitting import Folders, Sitting
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame

@@ -6,10 +6,11 @@ import os
 import signal
 import sys
 import traceback
+from importlib.resources import as_file, files
 from types import FrameType, TracebackType
 
 from PyQt6.QtCore import QLoggingCategory, QTimer
-from PyQt6.QtGui import QColor, QPalette
+from PyQt6.QtGui import QColor, QIcon, QPalette
 from PyQt6.QtWidgets import QApplication
 
 from coach import texts
@@ -27,6 +28,7 @@ def create_application(
     argv: list[str],
     *,
     name: str = "Shoulder coach",
+    icon: str = "patient",
     offscreen_allowed: bool = False,
     language: str = texts.ENGLISH,
 ) -> QApplication:
@@ -43,6 +45,8 @@ def create_application(
     application.setOrganizationName(ORGANISATION)
     application.setApplicationName(name)
     application.setApplicationDisplayName(name)
+    with as_file(files("coach.desktop.shared").joinpath("icons", f"{icon}.svg")) as path:
+        application.setWindowIcon(QIcon(str(path)))
     choose_language(application, language)
     load_fonts()
     application.setStyle(PlainStyle())

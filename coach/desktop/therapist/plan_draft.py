@@ -167,4 +167,4 @@ def _check_key(key: str) -> None:
 def plan_name(plan: Plan) -> str:
     """Give a file name that no patient code can turn into a path."""
     code = "".join(c if c.isalnum() or c in "-_" else "_" for c in plan.patient_code)
-    return f"{code}_plan_{plan.revision}.json"
+    return f"{code}_plan_{plan.revision}.shoulder.json"
