@@ -67,7 +67,7 @@ def _run(options: argparse.Namespace) -> int:
         case "key":
             from coach.app.key import Deed, run_key
 
-            return run_key(Deed(options.deed), options.file)
+            return run_key(Deed(options.deed), options.file, anew=options.renew)
         case "review":
             from coach.app.review import run_review
 
@@ -128,6 +128,9 @@ def _parser() -> argparse.ArgumentParser:
         "deed", choices=("make", "show", "back-up", "restore", "lock-store"), help="what to do"
     )
     key.add_argument("file", nargs="?", type=Path, help="the backup, or the store")
+    key.add_argument(
+        "--renew", action="store_true", help="make a key for new plans beside those that are there"
+    )
 
     demo = commands.add_parser("demo", help="the whole job on a sample clip, no screen needed")
     demo.add_argument("--out", type=Path, default=Path("demo"), help="folder for what it makes")

@@ -1,18 +1,21 @@
-"""``coach key``: the practice's key, for which patients' session files are sealed."""
+"""``coach key``: the practice's keys, for which patients' session files are sealed."""
 
 from __future__ import annotations
 
+from datetime import date
 from enum import StrEnum
 from pathlib import Path
 
 from coach.app.passphrases import asked, chosen
 from coach.domain.fault import Fault
+from coach.review.wording import day
 from coach.storage.folders import store_path
 from coach.storage.keys import (
     back_up,
     make_practice_key,
     practice_key_path,
-    public_key,
+    public_keys,
+    renew,
     restore,
     unlock,
 )
@@ -29,19 +32,38 @@ class Deed(StrEnum):
     LOCK_STORE = "lock-store"
 
 
-def run_key(deed: Deed, file: Path | None) -> int:
-    """Do it; the passphrases are asked for at the terminal."""
+def run_key(deed: Deed, file: Path | None, *, anew: bool = False) -> int:
+    """Do it; the passphrases are asked for at the terminal.
+
+    ``anew`` makes a key for new plans beside those that are there.
+    """
     path = practice_key_path()
+    if anew and deed is not Deed.MAKE:
+        raise Fault(f"'--renew' belongs to 'coach key make', not to 'coach key {deed}'.")
     match deed:
+        case Deed.MAKE if anew:
+            public = renew(path, asked("the practice's key"), date.today())
+            print(f"The key for new plans in {path} is now\n{public}")
+            print("Older keys still open what was sealed for them; give out plans with the new one")
+            print("and back all of them up now with 'coach key back-up FILE'.")
         case Deed.MAKE:
-            public = make_practice_key(path, chosen("the new key"))
+            # Said before two passphrases are asked for in vain.
+            if path.exists():
+                raise Fault(
+                    f"There is a practice key at {path} already: 'coach key make --renew' makes "
+                    "one for new plans beside it."
+                )
+            public = make_practice_key(path, chosen("the new key"), date.today())
             print(f"Made {path}; put this public key into plans:\n{public}")
             print("Back it up now with 'coach key back-up FILE': without it nothing can be opened.")
         case Deed.SHOW:
-            known = public_key(path)
-            if known is None:
+            known = public_keys(path)
+            if not known:
                 raise Fault("There is no practice key here; make one with 'coach key make'.")
-            print(known)
+            for older, key in enumerate(known):
+                made = f"made {day(key.made_on)}" if key.made_on else "made on an unknown day"
+                use = "older, opens what was sealed for it" if older else "current, for new plans"
+                print(f"{key.text}  {made}; {use}")
         case Deed.BACK_UP:
             backup = _named(deed, file)
             back_up(unlock(path, asked("the practice's key")), backup, chosen("the backup"))
@@ -49,7 +71,7 @@ def run_key(deed: Deed, file: Path | None) -> int:
         case Deed.RESTORE:
             backup = _named(deed, file)
             public = restore(path, backup, asked("the backup"), chosen("the key on this machine"))
-            print(f"Restored {path}; its public key is\n{public}")
+            print(f"Restored {path}; the public key for new plans is\n{public}")
         case Deed.LOCK_STORE:
             place = file or store_path()
             old = asked("the store now") if is_locked(place) else None

@@ -1,12 +1,14 @@
-"""The practice's key on the therapist's machine.
+"""The practice's keys on the therapist's machine: the newest for new plans, older ones to open.
 
-Both files are in the age format: the key is an age identity, locked with a passphrase (scrypt). Any
-age program can make, lock and open one as well.
+The files are in the age format: the keys are age identities, in one file locked with a passphrase
+(scrypt). Any age program can make, lock and open one as well.
 """
 
 from __future__ import annotations
 
 import re
+from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 import pyrage
@@ -14,55 +16,86 @@ import pyrage
 from coach.domain.fault import Fault
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.folders import data_folder
+from coach.storage.key_text import PublicKey, public_text, read_public, read_secret, secret_text
 from coach.storage.passphrase import new_passphrase, normal_passphrase
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.session_file import read_bounded
 
 PUBLIC_SUFFIX = ".pub"
+MOST_KEYS = 30
+"""One a year for a working life; their text stays well below what is read of a key file."""
 _MAX_KEY_BYTES = 10_000
 _WORK = re.compile(rb"^-> scrypt \S+ ([0-9]{1,9})\n", re.MULTILINE)
 _MOST_WORK = 20
 """Logarithm of scrypt's N (https://c2sp.org/age): 2**20 takes 1 GiB and seconds; age programs
 choose 15 to 19."""
-_SECRET = re.compile(r"^AGE-SECRET-KEY-1[0-9A-Z]+$", re.MULTILINE)
 
 
 def practice_key_path() -> Path:
-    """Give the place of the practice's locked key."""
+    """Give the place of the practice's locked keys."""
     return data_folder() / "practice.key.age"
 
 
-def make_practice_key(path: Path, passphrase: str) -> str:
-    """Make a key, lock it with the passphrase, and give its public half for the plans.
+def make_practice_key(path: Path, passphrase: str, made_on: date | None = None) -> str:
+    """Make the first key, lock it with the passphrase, and give its public half for the plans.
 
-    A key that is there is never replaced: what was sealed for it could not be opened any more.
+    Keys that are there are never replaced: what was sealed for them could not be opened any more.
     """
     used = new_passphrase(passphrase)
     if path.exists():
         raise _taken(path)
-    key = pyrage.x25519.Identity.generate()
-    identity = PracticeIdentity(str(key.to_public()), key)
+    identity = _new(made_on)
     _write(path, identity, used, overwrite=False)
     _write_public(path, identity)
     return identity.public_key
 
 
-def public_key(path: Path) -> str | None:
-    """Give the public half, which needs no passphrase; None where no key was made."""
+def renew(path: Path, passphrase: str, made_on: date | None = None) -> str:
+    """Make a key for new plans beside those that are there, and give its public half.
+
+    All stay under the passphrase, which has to open them. Raises Fault as ``unlock`` does.
+    """
+    present, new = unlock(path, passphrase), _new(made_on)
+    identity = replace(new, older=(replace(present, older=()), *present.older))
+    _write(path, identity, normal_passphrase(passphrase), overwrite=True)
+    _write_public(path, identity)
+    return identity.public_key
+
+
+def public_keys(path: Path) -> tuple[PublicKey, ...]:
+    """Give the public halves, the one for new plans first; no passphrase is needed.
+
+    Empty where no key was made.
+    """
     if not path.exists():
-        return None
+        return ()
     text = read_bounded(_public_path(path), _MAX_KEY_BYTES, "public key").decode("ascii", "replace")
     try:
-        return str(pyrage.x25519.Recipient.from_str(text.strip()))
-    except pyrage.RecipientError as error:
+        return read_public(text)
+    except ValueError as error:
         raise Fault(
             f"The public key in {_public_path(path)} is damaged: unlock the practice's key once to "
             "write it anew."
         ) from error
 
 
+def public_key(path: Path) -> str | None:
+    """Give the public half for new plans; None where no key was made."""
+    found = public_keys(path)
+    return found[0].text if found else None
+
+
+def newest_for(path: Path, public_key: str) -> str:
+    """Give the public half for new plans in place of an older one of the same practice.
+
+    Any other text comes back as it is.
+    """
+    newest, *older = public_keys(path) or (PublicKey(public_key),)
+    return newest.text if public_key in {one.text for one in older} else public_key
+
+
 def unlock(path: Path, passphrase: str) -> PracticeIdentity:
-    """Give the key for opening sealed files; it stays in memory.
+    """Give the keys for opening sealed files; they stay in memory.
 
     Raises Fault on a wrong passphrase and where there is no key.
     """
@@ -76,7 +109,7 @@ def unlock(path: Path, passphrase: str) -> PracticeIdentity:
 
 
 def back_up(identity: PracticeIdentity, backup: Path, passphrase: str) -> None:
-    """Write the key to a file of its own, locked with a passphrase that may be another one."""
+    """Write all keys to a file of its own, locked with a passphrase that may be another one."""
     used = new_passphrase(passphrase)
     if backup.exists():
         raise _taken(backup)
@@ -84,20 +117,27 @@ def back_up(identity: PracticeIdentity, backup: Path, passphrase: str) -> None:
 
 
 def restore(path: Path, backup: Path, backup_passphrase: str, passphrase: str) -> str:
-    """Take the key out of a backup, lock it with ``passphrase``, and give its public half.
+    """Take the keys out of a backup, lock them with ``passphrase``, give the newest's public half.
 
-    Also how a forgotten passphrase is replaced. A different key that is there stays.
+    Also how a forgotten passphrase is replaced. Keys that are there stay where the backup lacks
+    one of them, be it of another practice or newer than the backup.
     """
     used = new_passphrase(passphrase)
     identity = _read(backup, backup_passphrase)
-    if path.exists() and public_key(path) != identity.public_key:
+    held = {one.public_key for one in identity.every}
+    if any(present.text not in held for present in public_keys(path)):
         raise Fault(
-            f"There is another practice key at {path}, and files may be sealed for it: move it to "
-            "a safe place first."
+            f"There is another practice key at {path} that is not in {backup.name}, and files may "
+            "be sealed for it: take a newer backup, or move the key to a safe place first."
         )
     _write(path, identity, used, overwrite=True)
     _write_public(path, identity)
     return identity.public_key
+
+
+def _new(made_on: date | None) -> PracticeIdentity:
+    key = pyrage.x25519.Identity.generate()
+    return PracticeIdentity(str(key.to_public()), key, made_on)
 
 
 def _read(path: Path, passphrase: str) -> PracticeIdentity:
@@ -110,21 +150,21 @@ def _read(path: Path, passphrase: str) -> PracticeIdentity:
         )
     try:
         text = pyrage.passphrase.decrypt(locked, normal_passphrase(passphrase)).decode("ascii")
-        found = _SECRET.findall(text)
-        key = pyrage.x25519.Identity.from_str(found[0])
-    except (pyrage.DecryptError, pyrage.IdentityError, UnicodeDecodeError, IndexError) as error:
+        return read_secret(text)
+    except (pyrage.DecryptError, ValueError) as error:
         raise Fault(
             f"{path.name} does not open: type the passphrase again, and if it is right the file "
             "is damaged or no practice key, so take your backup."
         ) from error
-    return PracticeIdentity(str(key.to_public()), key)
 
 
 def _write(path: Path, identity: PracticeIdentity, used: str, *, overwrite: bool) -> None:
-    text = f"# public key: {identity.public_key}\n{identity.key}\n"
+    if len(identity.every) > MOST_KEYS:
+        raise Fault(f"More than {MOST_KEYS} practice keys cannot be kept in one file.")
     make_folder(path.parent)
+    locked = pyrage.passphrase.encrypt(secret_text(identity).encode(), used)
     try:
-        write_bytes(path, pyrage.passphrase.encrypt(text.encode(), used), overwrite=overwrite)
+        write_bytes(path, locked, overwrite=overwrite)
     except FileExistsError as error:
         raise _taken(path) from error
 
@@ -134,7 +174,7 @@ def _taken(path: Path) -> Fault:
 
 
 def _write_public(path: Path, identity: PracticeIdentity) -> None:
-    write_bytes(_public_path(path), f"{identity.public_key}\n".encode())
+    write_bytes(_public_path(path), public_text(identity).encode())
 
 
 def _public_path(path: Path) -> Path:

@@ -6,6 +6,7 @@ The patient's machine knows the public key alone and cannot open what it sealed.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from datetime import date
 from pathlib import Path
 from typing import NoReturn
 
@@ -33,10 +34,21 @@ _NO_KEY = "No matching keys found"
 
 @dataclass(frozen=True, slots=True)
 class PracticeIdentity:
-    """The practice's key, unlocked, in memory only."""
+    """The practice's key, unlocked, in memory only.
+
+    New plans carry ``public_key``. ``older`` are the keys before it, newest first and none with
+    older ones of its own; they still open what was sealed for them.
+    """
 
     public_key: str
     key: pyrage.x25519.Identity = field(repr=False)
+    made_on: date | None = None
+    older: tuple[PracticeIdentity, ...] = ()
+
+    @property
+    def every(self) -> tuple[PracticeIdentity, ...]:
+        """All keys, the newest first."""
+        return (self, *self.older)
 
 
 def check_public_key(public_key: str) -> pyrage.x25519.Recipient:
@@ -61,7 +73,10 @@ def is_sealed(data: bytes) -> bool:
 
 
 def open_sealed(data: bytes, identity: PracticeIdentity, where: str) -> bytes:
-    """Decrypt in memory what nobody vouches for; ``where`` names the file in a ``Fault``."""
+    """Decrypt in memory what nobody vouches for, with whichever of the practice's keys fits.
+
+    ``where`` names the file in a ``Fault``.
+    """
     if len(data) > MAX_SEALED_BYTES:
         raise Fault(
             f"{where} is too large for a sealed session file: at most {MAX_SEALED_BYTES:,} bytes "
@@ -81,7 +96,7 @@ def open_sealed(data: bytes, identity: PracticeIdentity, where: str) -> bytes:
             "ask for the original file."
         )
     try:
-        return pyrage.decrypt(data, [identity.key])
+        return pyrage.decrypt(data, [one.key for one in identity.every])
     except pyrage.DecryptError as error:
         _refuse(error, where)
 
@@ -89,8 +104,9 @@ def open_sealed(data: bytes, identity: PracticeIdentity, where: str) -> bytes:
 def _refuse(error: Exception, where: str) -> NoReturn:
     if str(error) == _NO_KEY:
         raise Fault(
-            f"{where} was not sealed for this practice's key, or was changed on its way; check "
-            "that the patient's plan has the present key, and ask for it to be sent again."
+            f"{where} was not sealed for this practice's key or an older one of it, or was changed "
+            "on its way; check that the patient's plan has this practice's key, and ask for it to "
+            "be sent again."
         ) from error
     raise Fault(f"{where} is damaged or cut short; ask for it to be sent again.") from error
 

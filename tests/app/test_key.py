@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from datetime import date
 from pathlib import Path
 
 import pytest
 
 from coach.__main__ import main
+from coach.review.wording import day
 from coach.storage.keys import practice_key_path, public_key, unlock
 from coach.storage.store import Store
 from coach.storage.store_lock import is_locked
@@ -43,6 +45,28 @@ def test_a_key_is_made_backed_up_lost_and_restored(
     typing(monkeypatch, OTHER, WORDS, WORDS)
     assert main(["key", "restore", str(backup)]) == 0
     assert unlock(practice_key_path(), WORDS).public_key == public
+
+
+def test_a_second_key_is_made_only_when_a_renewal_is_asked_for(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    typing(monkeypatch, WORDS, WORDS)
+    assert main(["key", "make"]) == 0
+    first = public_key(practice_key_path())
+    assert main(["key", "make"]) == 1
+    assert "coach key make --renew" in capsys.readouterr().err
+    assert main(["key", "show", "--renew"]) == 1
+    assert public_key(practice_key_path()) == first
+    typing(monkeypatch, WORDS)
+    assert main(["key", "make", "--renew"]) == 0
+    second = public_key(practice_key_path())
+    assert second != first
+    capsys.readouterr()
+    assert main(["key", "show"]) == 0
+    new, old = capsys.readouterr().out.splitlines()
+    today = day(date.today())
+    assert new == f"{second}  made {today}; current, for new plans"
+    assert old == f"{first}  made {today}; older, opens what was sealed for it"
 
 
 def test_two_different_passphrases_make_nothing(monkeypatch: pytest.MonkeyPatch) -> None:

@@ -2,15 +2,27 @@
 
 from __future__ import annotations
 
+import shutil
 import stat
 import sys
+from datetime import date
 from pathlib import Path
 
 import pyrage
 import pytest
 
 from coach.domain.fault import Fault
-from coach.storage.keys import back_up, make_practice_key, public_key, restore, unlock
+from coach.storage.key_text import PublicKey, read_public, read_secret
+from coach.storage.keys import (
+    back_up,
+    make_practice_key,
+    newest_for,
+    public_key,
+    public_keys,
+    renew,
+    restore,
+    unlock,
+)
 from coach.storage.sealed import PracticeIdentity, open_sealed, seal
 
 PASSPHRASE, OTHER = "seven herons eat toast", "thirty lamps under snow"
@@ -123,3 +135,88 @@ def test_a_damaged_public_half_is_told_and_mended_by_unlocking(made: Path) -> No
     unlock(made, PASSPHRASE)
     assert beside.read_bytes() == good
     assert public_key(made.with_name("none")) is None
+
+
+@pytest.fixture(scope="module")
+def renewed(made: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The same key renewed once, in a folder of its own."""
+    path = tmp_path_factory.mktemp("renewed") / made.name
+    for name in (made.name, f"{made.name}.pub"):
+        shutil.copy(made.with_name(name), path.with_name(name))
+    renew(path, PASSPHRASE, date(2026, 3, 1))
+    return path
+
+
+@pytest.fixture(scope="module")
+def both(renewed: Path) -> PracticeIdentity:
+    return unlock(renewed, PASSPHRASE)
+
+
+def test_after_a_renewal_what_was_sealed_for_either_key_opens(
+    made: Path, renewed: Path, both: PracticeIdentity
+) -> None:
+    """The one made before was written as the program did when it kept one key and no day."""
+    old, new = str(public_key(made)), str(public_key(renewed))
+    assert public_keys(renewed) == (PublicKey(new, date(2026, 3, 1)), PublicKey(old))
+    assert both.public_key == new != old
+    assert both.made_on == date(2026, 3, 1)
+    for key in (old, new):
+        assert open_sealed(seal(b"sitting", key), both, "s") == b"sitting"
+    foreign = str(pyrage.x25519.Identity.generate().to_public())
+    with pytest.raises(Fault, match=r"^s was not sealed for this practice's key .*[.]$"):
+        open_sealed(seal(b"sitting", foreign), both, "s")
+    text = pyrage.passphrase.decrypt(renewed.read_bytes(), PASSPHRASE).decode()
+    secrets = [line for line in text.splitlines() if not line.startswith("#")]
+    for file in renewed.parent.iterdir():
+        assert b"SECRET" not in file.read_bytes()
+        assert stat.S_IMODE(file.stat().st_mode) == 0o600 or sys.platform == "win32"
+    assert [str(pyrage.x25519.Identity.from_str(s).to_public()) for s in secrets] == [new, old]
+    # An age program that seals for the file of public keys seals for the new one alone.
+    lines = renewed.with_name(f"{renewed.name}.pub").read_text().splitlines()
+    assert [line for line in lines if not line.startswith("#")] == [new]
+
+
+def test_a_plan_with_an_older_key_gets_the_newest(made: Path, renewed: Path) -> None:
+    old, new = str(public_key(made)), str(public_key(renewed))
+    assert [newest_for(renewed, key) for key in (old, new, "", "age1x")] == [new, new, "", "age1x"]
+    assert newest_for(made.with_name("none"), old) == old
+
+
+def test_a_backup_has_every_key_and_one_without_the_newest_changes_nothing(
+    made: Path, renewed: Path, both: PracticeIdentity, tmp_path: Path
+) -> None:
+    backup, place = tmp_path / "backup.age", tmp_path / "data" / "practice.key.age"
+    back_up(both, backup, OTHER)
+    shutil.copytree(made.parent, place.parent)
+    assert restore(place, backup, OTHER, PASSPHRASE) == public_key(renewed)
+    assert public_keys(place) == public_keys(renewed)
+    before = {f: f.read_bytes() for f in place.parent.iterdir()}
+    with pytest.raises(Fault, match=r"not in practice\.key\.age, and files may be sealed for it"):
+        restore(place, made, PASSPHRASE, PASSPHRASE)
+    damaged = bytearray(backup.read_bytes())
+    damaged[-1] ^= 1
+    backup.write_bytes(damaged)
+    with pytest.raises(Fault, match="does not open"):
+        restore(place, backup, OTHER, PASSPHRASE)
+    assert {f: f.read_bytes() for f in place.parent.iterdir()} == before
+
+
+def test_a_text_with_a_line_that_is_no_key_is_not_read_in_part() -> None:
+    key = str(pyrage.x25519.Identity.generate())
+    assert str(read_secret(f"# created: 2026-99-99\r\n\r\n{key}\r\n").key) == key
+    for bad in ("", "# none", f"{key}\n{key[:-1]}", f"{key}\nAGE-PLUGIN-1X"):
+        with pytest.raises(ValueError, match=r"no key|no age identity"):
+            read_secret(bad)
+    public = str(pyrage.x25519.Identity.from_str(key).to_public())
+    for bad in ("", f"# older: {public}", f"{public}\n{public}", public[:-1]):
+        with pytest.raises(ValueError, match=r"not one key|no age recipient"):
+            read_public(bad)
+
+
+def test_more_keys_than_can_be_read_again_are_not_written(
+    renewed: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr("coach.storage.keys.MOST_KEYS", 1)
+    with pytest.raises(Fault, match="More than 1 practice keys"):
+        restore(tmp_path / "practice.key.age", renewed, PASSPHRASE, PASSPHRASE)
+    assert list(tmp_path.iterdir()) == []

@@ -135,6 +135,11 @@ class PlanPage(QWidget):
         self._clean = self._state()
         self.choice.filter.setFocus()
 
+    def carry_key(self, key: str) -> None:
+        """Put the practice's key into a plan that was just begun; that alone is no unsaved work."""
+        self.head.key.setText(key)
+        self._clean = self._state()
+
     @property
     def dirty(self) -> bool:
         """Whether something here is not in a file."""

@@ -20,6 +20,7 @@ from coach.documents.plan import MAX_PLAN_BYTES, read_plan, write_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.storage.atomic import write_bytes
+from coach.storage.keys import newest_for, practice_key_path
 from coach.storage.session_file import read_bounded
 from coach.storage.store import Store
 
@@ -107,6 +108,7 @@ class PlanWindow(QWidget):
             return
         self.message.hide()
         self.page.begin_for(start)
+        self._renew_key()
 
     def save(self, path: Path) -> Plan:
         """Write the plan; from then on changes are told against it. Raises ``Fault``.
@@ -127,6 +129,16 @@ class PlanWindow(QWidget):
         """Show the plan of a file, to change it; a ``Fault`` where it is none."""
         data = read_bounded(path, MAX_PLAN_BYTES, "plan file")
         self.page.begin(read_plan(data, path.name, catalogue().by_name))
+        self._tell(f"Opened {path.name}.")
+        self._renew_key()
+
+    def _renew_key(self) -> None:
+        """Put the practice's newest key where a plan has an older one, and say so."""
+        key = self.page.head.key.text()
+        newest = newest_for(practice_key_path(), key)
+        if newest != key:
+            self.page.carry_key(newest)
+            self._tell("The practice's key was renewed: this plan carries the new one.")
 
     def may_discard(self) -> bool:
         """Ask whether unsaved changes may go; True where there are none."""
@@ -152,7 +164,10 @@ class PlanWindow(QWidget):
             return
         name, _ = QFileDialog.getOpenFileName(self, "Open a plan", "", _FILES)
         if name:
-            self._try(lambda: self.open(Path(name)), f"Opened {Path(name).name}.")
+            try:
+                self.open(Path(name))
+            except Fault as fault:
+                self._warn(str(fault))
 
     def _ask_save(self) -> None:
         try:
@@ -191,14 +206,6 @@ class PlanWindow(QWidget):
             buttons.No,
         )
         return answer == buttons.Yes
-
-    def _try(self, act: Callable[[], None], done: str) -> None:
-        try:
-            act()
-        except Fault as fault:
-            self._warn(str(fault))
-        else:
-            self._tell(done)
 
     def _tell(self, text: str, role: str = "soft") -> None:
         self.message.setProperty("role", role)

@@ -4,6 +4,7 @@ import json
 from datetime import date
 
 import msgspec
+import pyrage
 import pytest
 from PyQt6.QtCore import Qt
 from PyQt6.QtWidgets import QApplication, QFileDialog, QMessageBox
@@ -16,7 +17,7 @@ from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
 from coach.domain.practice import Person
-from coach.storage.keys import make_practice_key
+from coach.storage.keys import make_practice_key, practice_key_path
 
 TODAY = date(2026, 2, 1)
 
@@ -200,6 +201,24 @@ def test_the_practices_own_key_is_taken(window, written, tmp_path):
     window.page.head.key.setText(key)
     window.save(tmp_path / "sealed.json")
     assert read_back(tmp_path / "sealed.json").practice_key == key
+
+
+def test_a_plan_with_the_key_before_the_renewal_gets_the_new_one(
+    window, written, tmp_path, monkeypatch
+):
+    monkeypatch.setenv("STIFF_SHOULDER_COACH_FOLDER", str(tmp_path))
+    old, new = (str(pyrage.x25519.Identity.generate().to_public()) for _ in range(2))
+    window.open(written)
+    window.page.head.key.setText(old)
+    window.save(tmp_path / "sealed.json")
+    practice_key_path().write_bytes(b"locked, which no plan needs opened")
+    practice_key_path().with_name("practice.key.age.pub").write_text(f"{new}\n# older: {old}\n")
+    window.open(tmp_path / "sealed.json")
+    assert window.page.head.key.text() == new
+    assert "was renewed" in window.message.text()
+    assert not window.page.dirty
+    window.save(tmp_path / "renewed.json")
+    assert read_back(tmp_path / "renewed.json").practice_key == new
 
 
 def test_a_file_that_is_no_plan_leaves_the_page_as_it_was(window, written, tmp_path):
