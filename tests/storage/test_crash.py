@@ -11,7 +11,9 @@ from pathlib import Path
 
 import pytest
 
-from tests.bench.faults import Count, cut_the_power, fail_each_call, sitting
+from tests.bench.breaking import Count, sitting
+from tests.bench.faults import fail_each_call
+from tests.bench.power import cut_the_power
 
 ROOT = Path(__file__).parents[2]
 
