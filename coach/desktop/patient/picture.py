@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import (
@@ -85,13 +86,15 @@ class Picture(QWidget):
 
     def mirrored(self, point: Point) -> QPointF:
         """Place a point of the unmirrored frame on the widget."""
-        place = self.picture_rect()
+        return self._mirror(self.picture_rect())(point)
+
+    def _mirror(self, place: QRectF) -> Callable[[Point], QPointF]:
+        """Give what puts points of the frame into ``place``: worked out once for all of a limb."""
         if self._image is None:
-            return place.center()
-        return QPointF(
-            place.right() - point[0] * place.width() / self._image.width(),
-            place.top() + point[1] * place.height() / self._image.height(),
-        )
+            return lambda _: place.center()
+        across, down = place.width() / self._image.width(), place.height() / self._image.height()
+        right, top = place.right(), place.top()
+        return lambda point: QPointF(right - point[0] * across, top + point[1] * down)
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         painter = QPainter(self)
@@ -136,7 +139,7 @@ class Picture(QWidget):
 
     def _paint_limb(self, painter: QPainter, limb: Limb, place: QRectF) -> None:
         thin = max(3.0, 0.009 * place.height())
-        on = self.mirrored
+        on = self._mirror(place)
         self._line(painter, [on(at) for at in limb.trunk], LIGHT.rest, thin)
         if limb.zero is not None:
             self._line(painter, [on(at) for at in limb.zero], LIGHT.rest, thin * 0.7, dashed=True)
