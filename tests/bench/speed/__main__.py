@@ -13,11 +13,16 @@ from collections.abc import Callable
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from coach.desktop.shared.application import create_application
-from tests.bench.speed import live, practice
+from tests.bench.speed import clips, live, patient, practice
 from tests.bench.speed.table import Row
 
 PARTS: dict[str, Callable[[], list[Row]]] = {
-    "live": live.rows,
+    "live": live.fastest,
+    "rate": live.at_rate,
+    "start": patient.starting,
+    "waiting": patient.waiting,
+    "measure": clips.against_bare,
+    "folder": clips.at_once,
     "import": practice.importing,
     "review": practice.opening,
     "network": practice.network,

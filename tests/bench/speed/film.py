@@ -19,7 +19,8 @@ from coach.pose.estimator import Following
 from coach.pose.landmarker import Landmarker, MediaPipeLandmarker
 from coach.pose.quiet import without_remarks
 
-CLIPS = Path(__file__).parents[3] / "sample_videos"
+ROOT = Path(__file__).parents[3]
+CLIPS = ROOT / "sample_videos"
 Picture = NDArray[np.uint8]
 
 
@@ -48,6 +49,7 @@ class FilmCamera:
         height, width = film[0].shape[:2]
         self.size_px = (width, height)
         self.frames_per_s = rate_hz
+        self._gap_s = 0.0
         self.running = threading.Event()
         self.running.set()
         self._film = [*film, *film[-2:0:-1]]
@@ -58,12 +60,15 @@ class FilmCamera:
         while not self._closed.is_set():
             self.running.wait()
             now_s = time.monotonic()
-            due_s = max(due_s + 1 / self.frames_per_s, now_s - 0.1)
+            due_s = max(due_s + max(self._gap_s, 1 / self.frames_per_s), now_s - 0.1)
             if self._closed.wait(max(0.0, due_s - now_s)):
                 return
             image = self._film[index % len(self._film)]
             yield Frame(index, time.monotonic(), image)
             index += 1
+
+    def rest(self, gap_s: float) -> None:
+        self._gap_s = gap_s
 
     def close(self) -> None:
         self._closed.set()

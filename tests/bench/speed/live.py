@@ -10,8 +10,8 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import numpy as np
+from PyQt6.QtCore import QEventLoop, QTimer
 from PyQt6.QtGui import QPaintEvent
-from PyQt6.QtWidgets import QApplication
 
 from coach.app.patient import open_voice
 from coach.app.sitting import Folders, Sitting
@@ -50,6 +50,7 @@ class Taken:
     """What was timed while the loop ran, seconds."""
 
     steps: int = 0
+    pausing: bool = False
     ours_s: list[float] = field(default_factory=list)
     model_s: list[float] = field(default_factory=list)
     to_state_s: list[float] = field(default_factory=list)
@@ -113,7 +114,9 @@ def running(film: list[Picture], rate_hz: float) -> Iterator[tuple[FilmCamera, T
             taken.steps += 1
             if step.image is not None and step.moment.stage is Stage.EXERCISE:
                 shown_s[0] = step.moment.time_s
-            if step.moment.stage in _ANSWERS:
+            if taken.pausing and step.moment.stage is Stage.EXERCISE:
+                window.engine.order(Order.PAUSE)
+            elif step.moment.stage in _ANSWERS:
                 window.engine.order(*_ANSWERS[step.moment.stage])
 
         window.engine.stepped.connect(answer)
@@ -132,11 +135,10 @@ def running(film: list[Picture], rate_hz: float) -> Iterator[tuple[FilmCamera, T
 
 
 def spin(seconds: float) -> None:
-    """Let the window live for so long."""
-    end_s = time.monotonic() + seconds
-    while time.monotonic() < end_s:
-        QApplication.processEvents()
-        time.sleep(0.002)
+    """Let the window live for so long, in the event loop that it always has."""
+    loop = QEventLoop()
+    QTimer.singleShot(round(1000 * seconds), loop.quit)
+    loop.exec()
 
 
 def throughput(film: list[Picture]) -> list[Row]:
@@ -191,7 +193,11 @@ def at_camera_rate(film: list[Picture], seconds: float = 40.0) -> list[Row]:
     ]  # fmt: skip
 
 
-def rows() -> list[Row]:
-    """Every row of the live loop."""
-    film = pictures("abduction_left_two_holds", 600)
-    return [*throughput(film), *at_camera_rate(film)]
+def fastest() -> list[Row]:
+    """The loop as fast as it can."""
+    return throughput(pictures("abduction_left_two_holds", 300))
+
+
+def at_rate() -> list[Row]:
+    """The loop before a camera of thirty pictures a second."""
+    return at_camera_rate(pictures("abduction_left_two_holds", 600))

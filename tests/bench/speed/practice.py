@@ -74,7 +74,7 @@ def _resident_mb() -> float:
     return pages * os.sysconf("SC_PAGESIZE") / 1e6
 
 
-def importing(many: int = 3000) -> list[Row]:
+def importing(many: int = 2000) -> list[Row]:
     """A thousand files, then the last thousand of many."""
     made = invented()
     with TemporaryDirectory() as place:
@@ -143,16 +143,16 @@ _MANY = (
     """
     insert into sessions (id, patient_id, started_at, started_utc, duration_s, ended_because,
         software_version, definitions, pain_at_end, document, batch, imported_utc, doubt, decision)
-    select substr(s.id, 1, 28) || (1000 + d.n), s.patient_id, d.at_local, d.at_utc, s.duration_s,
-        s.ended_because, s.software_version, s.definitions, s.pain_at_end,
-        replace(s.document, s.id, substr(s.id, 1, 28) || (1000 + d.n)), s.batch, s.imported_utc,
+    select substr(s.id, 1, 24) || (10000000 + d.n), s.patient_id, d.at_local, d.at_utc,
+        s.duration_s, s.ended_because, s.software_version, s.definitions, s.pain_at_end,
+        replace(s.document, s.id, substr(s.id, 1, 24) || (10000000 + d.n)), s.batch, s.imported_utc,
         s.doubt, s.decision
     from sessions s cross join days d
     """,
     """
     insert into exercises (session_id, position, planned_index, exercise, movement, side, view,
         posture, ended_because, pain_before, pain_after, hold_asked_s, repetitions_asked)
-    select substr(e.session_id, 1, 28) || (1000 + d.n), e.position, e.planned_index, e.exercise,
+    select substr(e.session_id, 1, 24) || (10000000 + d.n), e.position, e.planned_index, e.exercise,
         e.movement, e.side, e.view, e.posture, e.ended_because, e.pain_before, e.pain_after,
         e.hold_asked_s, e.repetitions_asked
     from exercises e cross join days d
@@ -160,8 +160,8 @@ _MANY = (
     """
     insert into repetitions (session_id, exercise_position, position, number, start_s, end_s,
         held_s, value, error, spread, unit, seen_fraction, completed, ended_because, faults)
-    select substr(r.session_id, 1, 28) || (1000 + d.n), r.exercise_position, r.position, r.number,
-        r.start_s, r.end_s, r.held_s, r.value, r.error, r.spread, r.unit, r.seen_fraction,
+    select substr(r.session_id, 1, 24) || (10000000 + d.n), r.exercise_position, r.position,
+        r.number, r.start_s, r.end_s, r.held_s, r.value, r.error, r.spread, r.unit, r.seen_fraction,
         r.completed, r.ended_because, r.faults
     from repetitions r cross join days d
     """,
