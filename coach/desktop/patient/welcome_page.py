@@ -208,7 +208,8 @@ def _today_line(item: AgendaItem) -> Line:
     planned = item.planned
     parts = [exercise_name(planned)]
     if telling(planned) is not None:  # a bare movement's name has its side in it
-        parts.append(side_name(planned.side).lower())
+        side = side_name(planned.side)
+        parts.append(side[0].lower() + side[1:])  # a noun of German keeps its capital
     parts.append(dose_sentence(planned).caption)
     if planned.movement is None:
         parts.append(translate("patient", "by time"))

@@ -59,7 +59,7 @@ class ExerciseEditor(QWidget):
         self.rest = Number("Rest", 0, 300, unit=" s", step=_REST_STEP_S)
         self.per_day = Number("Times a day", 1, 6)
         self.pain = Number("Pain limit", 0, 10)
-        self.target = OptionalNumber("Target in degrees", *_RANGE_DEG)
+        self.target = OptionalNumber("Not beyond, in degrees", *_RANGE_DEG)
         self.side = OneOf("Side of this exercise", list(Side))
         self.days = Days()
         self.rule = QCheckBox("Ne&xt step after")
@@ -81,7 +81,7 @@ class ExerciseEditor(QWidget):
 
     def _arrange(self) -> None:
         self._form, self._rule_form = QWidget(), QWidget()
-        self._target_label = named("Tar&get \N{DEGREE SIGN}", self.target)
+        self._target_label = named("Not &beyond \N{DEGREE SIGN}", self.target)
         self._at_least_label = named("Reaching \N{DEGREE SIGN}", self.at_least)
         dose = grid_of(
             self._form,

@@ -20,7 +20,8 @@ _NOBODY = (
     "Nobody here yet.\n\n"
     "Press New patient (Ctrl+N) to begin with a person, or drop session files or a folder of them "
     "into this window (Import files, Ctrl+O).\n"
-    "A patient's program leaves one file a session, named by date and ending in .shoulder.zip."
+    "A patient's program leaves one file a session, ending in .shoulder.zip or, where it is "
+    "sealed for the practice, in .shoulder.age."
 )
 _NO_SESSION = (
     "No sessions yet.\n\n"
@@ -116,6 +117,7 @@ def _stack(nothing: str, page: QWidget) -> QStackedWidget:
     text.setProperty("role", "lead")
     text.setAlignment(Qt.AlignmentFlag.AlignCenter)
     text.setWordWrap(True)
+    text.setContentsMargins(*(SPACES_PX[4],) * 4)
     stack = QStackedWidget()
     stack.addWidget(text)
     stack.addWidget(page)

@@ -101,7 +101,7 @@ def test_from_nothing_to_a_saved_plan_by_keyboard_alone(
     keyboard.press(tab)
     keyboard.press(Qt.Key.Key_A, control)
     keyboard.type("5")
-    keyboard.press(Qt.Key.Key_G, alt)
+    keyboard.press(Qt.Key.Key_B, alt)
     keyboard.type("130")
     keyboard.press(Qt.Key.Key_X, alt)
     qtbot.waitUntil(window.page.editor.rule.isChecked)
@@ -157,7 +157,7 @@ def test_for_another_patient_it_is_the_first_and_takes_no_range_along(window, wr
         (lambda page: page.head.valid_until.setText("31.3."), "'31.3.', which is no date"),
         (lambda page: page.head.valid_until.setText("2025-01-01"), "before it was issued"),
         (lambda page: page.head.key.setText("age1abc"), "key is mistyped"),
-        (lambda page: page.editor.target.setText("far"), "Target in degrees is 'far'"),
+        (lambda page: page.editor.target.setText("far"), "Not beyond, in degrees is 'far'"),
         (lambda page: page.editor.days.show_days(()), "needs a day of the week"),
     ],
 )
