@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import os
 import sys
-import tempfile
 from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
@@ -21,7 +20,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 import msgspec
 from PyQt6.QtCore import Qt
 from PyQt6.QtTest import QTest
-from PyQt6.QtWidgets import QApplication, QWidget
+from PyQt6.QtWidgets import QApplication, QDialog, QWidget
 
 from coach.app.demo import sample_clip
 from coach.app.estimator import open_estimator
@@ -32,10 +31,7 @@ from coach.desktop.patient.analysis import Step, to_image
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.shared.application import create_application
-from coach.desktop.therapist.window import ReviewWindow
-from coach.documents.archive import pack_session
-from coach.documents.landmarks import landmark_text
-from coach.documents.readings import HEADER
+from coach.desktop.shared.language import choose_language
 from coach.domain.agenda import AgendaItem
 from coach.domain.form import FormFault
 from coach.domain.frame import Frame
@@ -47,8 +43,7 @@ from coach.domain.progress import EndedBecause, Phase, Repetition
 from coach.domain.reading import Doubt, Reading
 from coach.review.diary import diary
 from coach.session.agenda import easier_than
-from coach.storage.store import Store
-from coach.storage.store_import import import_paths
+from docs.therapist_screens import photograph_therapist
 from tests.review.six_patients import LAST_DAY, six_patients
 
 SIZES = {"": (1280, 800), "_large": (1920, 1080)}
@@ -71,7 +66,7 @@ ITEMS = tuple(
     AgendaItem(n, each, easier=easier_than(each, catalogue().by_name), new=n == TIMED)
     for n, each in enumerate(PLAN.exercises)
 )
-PATIENTS = tuple(six_patients(1).values())[:2]
+DIARY = next(iter(six_patients(1).values()))
 Shot = Callable[[str, QWidget], None]
 
 
@@ -116,7 +111,7 @@ class FedWindow(PatientWindow):
 
 def patient_window() -> FedWindow:
     """Open the window of a patient who has been at it for six weeks."""
-    documents = PATIENTS[0]
+    documents = DIARY
 
     def never(*_: object) -> None:
         raise AssertionError("no camera is opened here")
@@ -201,29 +196,8 @@ def photograph_patient(window: FedWindow, shot: Shot) -> None:
     window.announce("The camera has stopped giving pictures; check its plug, and go on.")
     shot("patient_fault", window)
     window.banner.hide()
-    window._finish(Outcome(PATIENTS[0][-1], "Sessions/2026-02-15.shoulder.zip"))
+    window._finish(Outcome(DIARY[-1], "Sessions/2026-02-15.shoulder.zip"))
     shot("patient_summary", window)
-
-
-def photograph_therapist(window: ReviewWindow, shot: Shot) -> None:
-    """Show the practice, a patient, and the plan that is made for one."""
-    window.show_patient(PATIENTS[0][0].plan.patient_code)
-    shot("therapist_patient", window)
-    window._make_plan()
-    shot("therapist_plan", window.plans)
-    window.plans.close()
-
-
-def filled(folder: Path) -> Store:
-    """Give a store with the sessions of two patients."""
-    for documents in PATIENTS:
-        for n, document in enumerate(documents):
-            packed = pack_session(document, HEADER.encode(), landmark_text("").encode())
-            (folder / f"{document.plan.patient_code}-{n}.shoulder.zip").write_bytes(packed)
-    store = Store(folder / "review.sqlite")
-    for _ in import_paths(store, [folder]):
-        pass
-    return store
 
 
 def camera_of(out: Path, wanted: list[str], suffix: str) -> Shot:
@@ -232,7 +206,8 @@ def camera_of(out: Path, wanted: list[str], suffix: str) -> Shot:
     def shot(name: str, window: QWidget) -> None:
         if wanted and name not in wanted:
             return
-        window.resize(*SIZES[suffix])
+        if not isinstance(window, QDialog):
+            window.resize(*SIZES[suffix])
         window.show()
         for _ in range(3):
             QApplication.processEvents()
@@ -240,6 +215,11 @@ def camera_of(out: Path, wanted: list[str], suffix: str) -> Shot:
         window.grab().save(str(out / f"{name}{suffix}.png"), "PNG", 0)
 
     return shot
+
+
+def in_language(shot: Shot, language: str) -> Shot:
+    """Give what photographs under names that end with the language."""
+    return lambda name, window: shot(f"{name}_{language}", window)
 
 
 def main(out: Path, wanted: list[str]) -> None:
@@ -251,20 +231,17 @@ def main(out: Path, wanted: list[str]) -> None:
     for suffix in SIZES:
         shot = camera_of(out, wanted, suffix)
         if of_patient or not wanted:
-            window = patient_window()
-            window.resize(*SIZES[suffix])
-            window.show()
-            photograph_patient(window, shot)
-            window.close()
+            for language in ("en", "de"):
+                choose_language(application, language)
+                window = patient_window()
+                window.resize(*SIZES[suffix])
+                window.show()
+                named = shot if language == "en" else in_language(shot, language)
+                photograph_patient(window, named)
+                window.close()
+            choose_language(application, "en")
         if of_therapist or not wanted:
-            with tempfile.TemporaryDirectory() as folder:
-                store = filled(Path(folder))
-                review = ReviewWindow(store, today=lambda: LAST_DAY)
-                review.resize(*SIZES[suffix])
-                review.show()
-                photograph_therapist(review, shot)
-                review.close()
-                store.close()
+            photograph_therapist(shot, SIZES[suffix], wanted)
     application.processEvents()
 
 
