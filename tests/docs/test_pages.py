@@ -1,0 +1,91 @@
+"""The pages for people: links lead somewhere, commands are real, figures are the program's."""
+
+from __future__ import annotations
+
+import importlib.util
+import re
+import shlex
+from pathlib import Path
+
+import pytest
+
+from coach.__main__ import _parser
+from docs.make_case import make_case, told
+
+ROOT = Path(__file__).parents[2]
+PAGES = [ROOT / "README.md", ROOT / "DEVELOPERS.md", *sorted((ROOT / "docs").glob("*.md"))]
+NAMES = [str(page.relative_to(ROOT)) for page in PAGES]
+LINK = re.compile(r"\[[^\]]*\]\(([^)\s]+)\)")
+FENCED = re.compile(r"^```(\w*)\n(.*?)^```$", re.MULTILINE | re.DOTALL)
+PLACEHOLDERS = {"DIR": "out", "FILE": "x.json", "CODE": "SH-1", "FOLDER": "folder"}
+
+
+def anchors(page: Path) -> set[str]:
+    text = FENCED.sub("", page.read_text("utf-8"))
+    headings = re.findall(r"^#+ (.*)$", text, re.MULTILINE)
+    return {slug(re.sub(r"\[([^\]]*)\]\([^)]*\)", r"\1", title)) for title in headings}
+
+
+def slug(title: str) -> str:
+    """Name a heading as the built pages do."""
+    return re.sub(r"[-\s]+", "-", re.sub(r"[^\w\s-]", "", title).strip().lower())
+
+
+def fenced(page: Path, kind: str) -> list[str]:
+    bodies = [body for found, body in FENCED.findall(page.read_text("utf-8")) if found == kind]
+    return [line for body in bodies for line in body.splitlines() if line]
+
+
+def commands(page: Path) -> list[str]:
+    """Give the lines of code that run the program; a way of writing one is none."""
+    text = FENCED.sub("", page.read_text("utf-8"))
+    lines = [*fenced(page, "sh"), *re.findall(r"^ {4}(.*)$", text, re.MULTILINE)]
+    found = [re.search(r"(?:^|/bin/|&& )coach(?: .*)?$", line) for line in lines]
+    return [match[0] for match in found if match and not re.search(r"[|\[]", match[0])]
+
+
+@pytest.mark.parametrize("page", PAGES, ids=NAMES)
+def test_every_link_leads_to_a_file_and_a_heading(page: Path) -> None:
+    for target in LINK.findall(FENCED.sub("", page.read_text("utf-8"))):
+        if target.startswith(("https://", "http://", "mailto:")):
+            continue
+        name, _, anchor = target.partition("#")
+        file = (page.parent / name).resolve() if name else page
+        assert file.exists(), target
+        assert not anchor or anchor in anchors(file), target
+        if page.parent == ROOT / "docs":
+            assert (ROOT / "docs") in file.parents, f"{target} is not among the built pages"
+
+
+def test_every_picture_is_shown_somewhere_and_is_small() -> None:
+    shown = {(p.parent / t).resolve() for p in PAGES for t in LINK.findall(p.read_text("utf-8"))}
+    for picture in (ROOT / "docs" / "screens").iterdir():
+        assert picture in shown, picture.name
+        assert picture.stat().st_size < 400_000, picture.name
+
+
+@pytest.mark.parametrize("page", PAGES, ids=NAMES)
+def test_every_command_is_one_that_the_program_knows(page: Path) -> None:
+    for command in commands(page):
+        words = shlex.split(command, comments=True)
+        at = next(n for n, word in enumerate(words) if word.endswith("coach")) + 1
+        _parser().parse_args([PLACEHOLDERS.get(word, word) for word in words[at:]])
+
+
+def test_the_pages_have_commands() -> None:
+    assert sum(len(commands(page)) for page in PAGES) >= 10
+
+
+@pytest.mark.parametrize("page", PAGES, ids=NAMES)
+def test_every_module_to_run_is_there(page: Path) -> None:
+    for module in re.findall(r"python -m ([\w.]+)", page.read_text("utf-8")):
+        assert module == "pip" or importlib.util.find_spec(module), module
+
+
+def test_the_figures_of_the_worked_case_are_those_of_the_program(tmp_path: Path) -> None:
+    case = make_case(tmp_path)
+    said = told(case).splitlines()
+    case.store.close()
+    quoted = fenced(ROOT / "docs" / "guide_therapist.md", "text")
+    assert len(quoted) > 20
+    assert [line for line in quoted if line not in said] == []
