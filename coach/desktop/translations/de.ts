@@ -364,12 +364,12 @@
 </context><context>
     <name>PatientWindow</name>
     <message>
-        <location filename="../patient/window.py" line="85" />
+        <location filename="../patient/window.py" line="70" />
         <source>Shoulder coach</source>
         <translation>Schulter-Begleiter</translation>
     </message>
     <message>
-        <location filename="../patient/window.py" line="361" />
+        <location filename="../patient/window.py" line="221" />
         <source>And {count} more of the kind.</source>
         <translation>Und {count} weitere dieser Art.</translation>
     </message>
@@ -442,152 +442,67 @@
 </context><context>
     <name>SummaryPage</name>
     <message>
-        <location filename="../patient/summary_page.py" line="45" />
+        <location filename="../patient/summary_page.py" line="32" />
         <source>The angle is that of the arm against the trunk, shoulder blade included, or of the forearm turned out; behind the back it is the tip of the thumb against the spine. Above is the middle one of the holds. ± is the 95 % error. Only your therapist can say what it means.</source>
         <translation>Der Winkel ist der des Arms gegen den Rumpf, das Schulterblatt eingeschlossen, oder der des nach außen gedrehten Unterarms; hinter dem Rücken ist es die Daumenspitze gegen die Wirbelsäule. Oben steht der mittlere Wert. ± ist der 95-%-Fehler. Nur in der Praxis kann man sagen, was er bedeutet.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="54" />
+        <location filename="../patient/summary_page.py" line="41" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="54" />
+        <location filename="../patient/summary_page.py" line="41" />
         <source>Enter</source>
         <translation>Eingabe</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="60" />
+        <location filename="../patient/summary_page.py" line="47" />
         <source>What was done</source>
         <translation>Was geschafft wurde</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="81" />
+        <location filename="../patient/summary_page.py" line="68" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation>Wegen des Schmerzes beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="83" />
+        <location filename="../patient/summary_page.py" line="70" />
         <source>Done for today</source>
         <translation>Fertig für heute</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="85" />
+        <location filename="../patient/summary_page.py" line="72" />
         <source>Stopped. What you did is kept.</source>
         <translation>Beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="93" />
+        <location filename="../patient/summary_page.py" line="80" />
         <source>Saved for your therapist: {path}</source>
         <translation>Gespeichert für die Praxis: {path}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="96" />
+        <location filename="../patient/summary_page.py" line="83" />
         <source>Nothing was saved.</source>
         <translation>Nichts wurde gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="105" />
+        <location filename="../patient/summary_page.py" line="94" />
         <source>No exercise was begun.</source>
         <translation>Keine Übung wurde begonnen.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="116" />
+        <location filename="../patient/summary_page.py" line="105" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="119" />
+        <location filename="../patient/summary_page.py" line="108" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="135" />
-        <source>Easier one: {name}</source>
-        <translation>Leichtere Übung: {name}</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="150" />
-        <source>by time</source>
-        <translation>nach Zeit</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="150" />
-        <source>not measured</source>
-        <translation>nicht gemessen</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="155" />
-        <source>{done} of {asked} holds</source>
-        <translation>{done} von {asked} Mal</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="156" />
-        <source>{held} s held, {asked} s asked</source>
-        <translation>{held} s gehalten, {asked} s gefragt</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="163" />
-        <source>{before} → {after}</source>
-        <translation>{before} → {after}</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="166" />
-        <source>pain before, after</source>
-        <translation>Schmerz vorher, nachher</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="184" />
-        <source>angle</source>
-        <translation>Winkel</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="186" />
-        <source>thumb reached</source>
-        <translation>Daumen erreichte</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="192" />
-        <source>{held} s at {angle}</source>
-        <translation>{held} s bei {angle}</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="195" />
-        <source>Each hold: {holds}</source>
-        <translation>Jedes Mal: {holds}</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="202" />
-        <source>stopped by you</source>
-        <translation>von Ihnen beendet</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="204" />
-        <source>skipped by you</source>
-        <translation>von Ihnen ausgelassen</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="206" />
-        <source>ended because of the pain: ask your therapist</source>
-        <translation>wegen des Schmerzes beendet: in der Praxis fragen</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="208" />
-        <source>ended after several short holds: tell your therapist</source>
-        <translation>nach mehrmals kurzem Halten beendet: in der Praxis sagen</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="210" />
-        <source>ended because the picture ended</source>
-        <translation>beendet, weil das Bild endete</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="212" />
-        <source>broken off</source>
-        <translation>abgebrochen</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="224" />
+        <location filename="../patient/summary_page.py" line="118" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation>Ihr Schmerz ist gestiegen. Bleibt er über eine halbe Stunde oder hält er Sie wach, sagen Sie es in der Praxis vor dem nächsten Üben.</translation>
     </message>
@@ -1201,9 +1116,90 @@
         <translation>Gemessen: {what}</translation>
     </message>
     <message>
+        <location filename="../patient/record_card.py" line="41" />
+        <source>Easier one: {name}</source>
+        <translation>Leichtere Übung: {name}</translation>
+    </message>
+    <message>
         <location filename="../patient/welcome_page.py" line="214" />
+        <location filename="../patient/record_card.py" line="56" />
         <source>by time</source>
         <translation>nach Zeit</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="56" />
+        <source>not measured</source>
+        <translation>nicht gemessen</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="61" />
+        <source>{done} of {asked} holds</source>
+        <translation>{done} von {asked} Mal</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="64" />
+        <source>{held} s held, {asked} s asked</source>
+        <translation>{held} s gehalten, {asked} s gefragt</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="71" />
+        <source>{before} → {after}</source>
+        <translation>{before} → {after}</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="74" />
+        <source>pain before, after</source>
+        <translation>Schmerz vorher, nachher</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="93" />
+        <source>angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="95" />
+        <source>thumb reached</source>
+        <translation>Daumen erreichte</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="102" />
+        <source>{held} s at {angle}</source>
+        <translation>{held} s bei {angle}</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="107" />
+        <source>Each hold: {holds}</source>
+        <translation>Jedes Mal: {holds}</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="116" />
+        <source>stopped by you</source>
+        <translation>von Ihnen beendet</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="118" />
+        <source>skipped by you</source>
+        <translation>von Ihnen ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="120" />
+        <source>ended because of the pain: ask your therapist</source>
+        <translation>wegen des Schmerzes beendet: in der Praxis fragen</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="122" />
+        <source>ended after several short holds: tell your therapist</source>
+        <translation>nach mehrmals kurzem Halten beendet: in der Praxis sagen</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="124" />
+        <source>ended because the picture ended</source>
+        <translation>beendet, weil das Bild endete</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="126" />
+        <source>broken off</source>
+        <translation>abgebrochen</translation>
     </message>
     <message>
         <location filename="../patient/welcome_page.py" line="216" />

@@ -14,7 +14,7 @@ from pytestqt.qtbot import QtBot
 from coach.desktop.patient.back_scale import BackScale
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.range_dial import RangeDial
-from coach.desktop.patient.summary_page import middle_repetition
+from coach.desktop.patient.record_card import middle_repetition
 from coach.desktop.patient.wording import exercise_name, measured_name, value_parts
 from coach.desktop.shared.theme import LIGHT
 from coach.domain.movement import VIEWS, Movement, Position, Side, Unit

@@ -16,7 +16,7 @@ from coach.desktop.patient.analysis import Step, to_image
 from coach.desktop.patient.band import Band
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.picture import Picture
-from coach.desktop.patient.summary_page import middle_repetition
+from coach.desktop.patient.record_card import how_it_ended, middle_repetition
 from coach.desktop.patient.text_block import TextBlock
 from coach.desktop.patient.welcome_page import WelcomePage
 from coach.desktop.patient.window import PatientWindow
@@ -147,7 +147,7 @@ def ink_height(window: PatientWindow, widget: QWidget, colour: str) -> int:
 
 def test_the_numbers_that_matter_are_a_tenth_of_the_window_high(window: PatientWindow) -> None:
     feed(window, HOLD)
-    page = window.exercise
+    page = window.pages.exercise
     tenth = window.height() / 10
     assert ink_height(window, page.angle, LIGHT.ink) >= tenth
     assert ink_height(window, page.clock, LIGHT.hold) >= tenth
@@ -156,7 +156,7 @@ def test_the_numbers_that_matter_are_a_tenth_of_the_window_high(window: PatientW
 
 def test_a_hold_shows_angle_error_clock_and_count(window: PatientWindow) -> None:
     feed(window, HOLD)
-    page = window.exercise
+    page = window.pages.exercise
     assert "112°" in page.angle.accessibleName()
     assert "± 6°" in page.angle.accessibleName()
     assert page.clock.accessibleName().endswith(" 1")
@@ -166,14 +166,14 @@ def test_a_hold_shows_angle_error_clock_and_count(window: PatientWindow) -> None
 
 def test_the_value_beside_the_arm_carries_its_error(window: PatientWindow) -> None:
     feed(window, HOLD)
-    shown = window.exercise.picture
+    shown = window.pages.exercise.picture
     assert (shown._value, shown._error) == ("112°", "± 6°")
     feed(window, replace(HOLD, reading=refused(Doubt.TURN_TO_FACE)))
     assert shown._value == ""
 
 
 def test_a_hold_that_was_long_enough_shows_no_clock(window: PatientWindow) -> None:
-    page = window.exercise
+    page = window.pages.exercise
     for phase in (Phase.HOLDING, Phase.RETURNING):
         feed(window, replace(HOLD, phase=phase, held_s=1.2, remaining_s=0.0))
         assert page.clock.accessibleName() == "Held long enough: Slowly back"
@@ -184,7 +184,7 @@ def test_a_hold_that_was_long_enough_shows_no_clock(window: PatientWindow) -> No
 
 
 def test_the_hold_under_way_fills_the_next_box(window: PatientWindow) -> None:
-    boxes = window.exercise.count
+    boxes = window.pages.exercise.count
     feed(window, replace(HOLD, held_s=0.0))
     before = near(pixels(boxes), LIGHT.accent).sum()
     feed(window, replace(HOLD, held_s=0.9))
@@ -198,23 +198,23 @@ def test_a_caption_goes_when_it_was_long_enough_there(
     monkeypatch.setattr(window_module, "CAPTION_MS", 20)
     feed(window, HOLD)
     window._say("Ease off a little")
-    assert window.exercise.caption.accessibleName() == "Ease off a little"
-    qtbot.waitUntil(lambda: window.exercise.caption.accessibleName() == "")
+    assert window.pages.exercise.caption.accessibleName() == "Ease off a little"
+    qtbot.waitUntil(lambda: window.pages.exercise.caption.accessibleName() == "")
 
 
 def test_without_a_picture_the_page_says_so(window: PatientWindow) -> None:
-    assert "Not ready yet" in window.welcome.start_button.text()
+    assert "Not ready yet" in window.pages.welcome.start_button.text()
     window._fail("No camera answers.")
-    assert "without a picture" in window.welcome.start_button.text()
-    assert not window.welcome.start_button.isEnabled()
+    assert "without a picture" in window.pages.welcome.start_button.text()
+    assert not window.pages.welcome.start_button.isEnabled()
     feed(window, replace(HOLD, stage=Stage.WELCOME))
-    assert window.welcome.start_button.text() == "Start"
+    assert window.pages.welcome.start_button.text() == "Start"
 
 
 def test_a_refused_reading_shows_what_to_do_and_no_number(window: PatientWindow) -> None:
     feed(window, HOLD)
     feed(window, replace(HOLD, reading=refused(Doubt.TURN_TO_FACE)))
-    page = window.exercise
+    page = window.pages.exercise
     shown = page.angle.accessibleName()
     assert "°" not in shown
     assert "Face the camera" in shown
@@ -223,10 +223,10 @@ def test_a_refused_reading_shows_what_to_do_and_no_number(window: PatientWindow)
 
 def test_paused_is_said_on_the_picture_and_the_button(window: PatientWindow) -> None:
     feed(window, HOLD)
-    before = pixels(window.exercise.picture).mean()
+    before = pixels(window.pages.exercise.picture).mean()
     feed(window, replace(HOLD, stage=Stage.PAUSED))
-    assert window.exercise.pause_button.text() == "Go on"
-    assert pixels(window.exercise.picture).mean() < before
+    assert window.pages.exercise.pause_button.text() == "Go on"
+    assert pixels(window.pages.exercise.picture).mean() < before
 
 
 def test_everything_of_a_page_lies_inside_the_window(window: PatientWindow) -> None:
@@ -268,14 +268,14 @@ def texts(page: QWidget) -> str:
 
 def test_the_summary_tells_dose_value_pain_and_place(window: PatientWindow) -> None:
     outcome_of(window)
-    shown = texts(window.summary)
+    shown = texts(window.pages.summary)
     for words in ("3 of 2 holds", "110° ± 6°", "2 → 4", "/home/rosa/Sessions", "pain went up"):
         assert words in shown
     assert "1 s at 100° ± 6°,  1 s at 120° ± 6°,  1 s at 110° ± 6°" in shown
 
 
-def test_the_summary_has_words_for_every_end(window: PatientWindow) -> None:
-    told = {because: window.summary._ended(because) for because in SessionEnd}
+def test_the_summary_has_words_for_every_end() -> None:
+    told = {because: how_it_ended(because) for because in SessionEnd}
     assert told.pop(SessionEnd.COMPLETED) == ""
     assert len({*told.values()} - {""}) == len(told)
 
@@ -308,28 +308,28 @@ def test_an_angle_is_never_written_with_too_small_an_error(
 def test_pain_is_chosen_shown_and_only_then_confirmed(window: PatientWindow) -> None:
     feed(window, replace(HOLD, stage=Stage.PAIN_BEFORE))
     answers: list[int] = []
-    window.pain.answered.connect(answers.append)
-    window.pain.confirm()
+    window.pages.pain.answered.connect(answers.append)
+    window.pages.pain.confirm()
     assert answers == []
-    assert not window.pain.go_button.isEnabled()
-    window.pain.choose(6)
-    assert "More than the 4 your plan allows" in texts(window.pain)
-    assert "left out" in texts(window.pain)
-    window.pain.choose(4)
-    assert "therapist" not in texts(window.pain)
-    window.pain.confirm()
+    assert not window.pages.pain.go_button.isEnabled()
+    window.pages.pain.choose(6)
+    assert "More than the 4 your plan allows" in texts(window.pages.pain)
+    assert "left out" in texts(window.pages.pain)
+    window.pages.pain.choose(4)
+    assert "therapist" not in texts(window.pages.pain)
+    window.pages.pain.confirm()
     assert answers == [4]
     feed(window, replace(HOLD, stage=Stage.PAIN_AFTER))
-    assert window.pain.chosen is None
-    window.pain.choose(5)
-    assert "before you do this exercise again" in texts(window.pain)
+    assert window.pages.pain.chosen is None
+    window.pages.pain.choose(5)
+    assert "before you do this exercise again" in texts(window.pages.pain)
 
 
 def test_much_pain_is_answered_whatever_the_plan_allows(window: PatientWindow) -> None:
     planned = msgspec.structs.replace(PLAN.exercises[0], pain_limit=9)
     feed(window, replace(HOLD, stage=Stage.PAIN_BEFORE, planned=planned))
-    window.pain.choose(8)
-    assert "ask your therapist" in texts(window.pain)
+    window.pages.pain.choose(8)
+    assert "ask your therapist" in texts(window.pages.pain)
 
 
 def test_the_cautions_name_the_plan_s_own_limits(app: QApplication, qtbot: QtBot) -> None:
@@ -379,6 +379,6 @@ def test_every_control_has_a_name_and_can_be_reached_by_tab(
 
 def test_numbers_have_names_for_a_screen_reader(window: PatientWindow) -> None:
     feed(window, HOLD)
-    page: ExercisePage = window.exercise
+    page: ExercisePage = window.pages.exercise
     for part in (page.angle, page.clock, page.count, page.picture):
         assert part.accessibleName()

@@ -79,7 +79,8 @@ def window(request: pytest.FixtureRequest, app: QApplication, qtbot: QtBot) -> P
 @pytest.fixture
 def orders(window: PatientWindow) -> list[Order]:
     given: list[Order] = []
-    for page in (window.prepare, window.offer, window.exercise, window.pain, window.welcome):
+    pages = window.pages
+    for page in (pages.prepare, pages.offer, pages.exercise, pages.pain, pages.welcome):
         page.ordered.connect(given.append)
     return given
 
@@ -105,24 +106,25 @@ def test_the_first_page_lists_today(window: PatientWindow) -> None:
         "• Loose swings, bent forward · right arm · 2 holds of 60 s · by time · NEW"
     )
     assert all("· measured" in line and "NEW" not in line for line in lines[1:])
-    assert "You have done everything for today." in texts(window.welcome)
+    assert "You have done everything for today." in texts(window.pages.welcome)
 
 
 def today(window: PatientWindow) -> list[str]:
-    return window.welcome.today.text.splitlines()
+    return window.pages.welcome.today.text.splitlines()
 
 
 def test_every_stop_rule_is_on_the_first_page_and_large_enough_to_read(
     window: PatientWindow,
 ) -> None:
     feed(window, moment(0, Stage.WELCOME))
-    shown = texts(window.welcome)
+    shown = texts(window.pages.welcome)
     for when in When:
         for rule in safety().when(when):
             assert rule.text["en"] in shown
     # 16 px at 800 is 12 pt at 96 dots an inch, the least size for print that patients are given
     # (common practice).
-    for block in (window.welcome.before, window.welcome.stop, window.welcome.emergency):
+    page = window.pages.welcome
+    for block in (page.before, page.stop, page.emergency):
         assert block.type_px() >= 0.02 * window.height()
 
 
@@ -130,9 +132,9 @@ def test_the_cautions_of_what_is_new_are_on_the_first_page(window: PatientWindow
     feed(window, moment(0, Stage.WELCOME))
     cautions = catalogue().get("pendulum").telling["en"].cautions
     assert cautions
-    assert all(each in window.welcome.new_cautions.text for each in cautions)
+    assert all(each in window.pages.welcome.new_cautions.text for each in cautions)
     others = catalogue().get("stick-extension-standing").telling["en"].cautions
-    assert not any(each in texts(window.welcome) for each in others)
+    assert not any(each in texts(window.pages.welcome) for each in others)
 
 
 def test_many_new_exercises_are_only_announced(app: QApplication, qtbot: QtBot) -> None:
@@ -148,29 +150,29 @@ def test_reading_is_opened_and_closed_by_key(window: PatientWindow, orders: list
     feed(window, moment(0, Stage.WELCOME))
     for close in (Qt.Key.Key_Escape, Qt.Key.Key_S):
         press(window, Qt.Key.Key_U)
-        assert window.understanding.isVisible()
+        assert window.pages.understanding.isVisible()
         feed(window, moment(0, Stage.WELCOME))  # the camera's next frame leaves it open
-        assert window.understanding.isVisible()
+        assert window.pages.understanding.isVisible()
         press(window, close)
-        assert window.welcome.isVisible()
+        assert window.pages.welcome.isVisible()
     assert orders == []
-    assert not window.welcome.weeks_button.isVisible()  # without a diary
+    assert not window.pages.welcome.weeks_button.isVisible()  # without a diary
 
 
 def test_a_session_that_begins_leaves_the_reading(window: PatientWindow) -> None:
     feed(window, moment(0, Stage.WELCOME))
     press(window, Qt.Key.Key_U)
     feed(window, moment(0, Stage.PAIN_BEFORE, asked=Asked()))
-    assert window.pain.isVisible()
-    window.understanding.closed.emit()
-    assert window.pain.isVisible()
+    assert window.pages.pain.isVisible()
+    window.pages.understanding.closed.emit()
+    assert window.pages.pain.isVisible()
 
 
 # Getting ready
 
 
 def test_getting_ready_shows_one_thing_to_change(window: PatientWindow) -> None:
-    page = window.prepare
+    page = window.pages.prepare
     feed(window, moment(TIMED, Stage.PREPARE, doubt=Doubt.NO_ROOM))
     assert page.isVisible()
     assert page.instruction.accessibleName().endswith("No room for the right arm: step back")
@@ -181,7 +183,7 @@ def test_getting_ready_shows_one_thing_to_change(window: PatientWindow) -> None:
 
 
 def test_getting_ready_tells_the_exercise(window: PatientWindow) -> None:
-    page = window.prepare
+    page = window.pages.prepare
     told = catalogue().get("pendulum").telling["en"]
     feed(window, moment(TIMED, Stage.PREPARE))
     shown = texts(page)
@@ -206,8 +208,8 @@ def test_getting_ready_tells_the_exercise(window: PatientWindow) -> None:
 def test_a_bare_movement_has_no_demonstration(window: PatientWindow) -> None:
     bare = msgspec.structs.replace(planned(MEASURED), exercise=None)
     feed(window, moment(MEASURED, Stage.PREPARE, planned=bare))
-    assert not window.prepare.demonstration.isVisible()
-    assert "hand sink outwards" in window.prepare.steps.text
+    assert not window.pages.prepare.demonstration.isVisible()
+    assert "hand sink outwards" in window.pages.prepare.steps.text
 
 
 @pytest.mark.parametrize(
@@ -233,7 +235,7 @@ def test_getting_ready_by_key(
 
 
 def test_a_timed_exercise_shows_no_angle(window: PatientWindow) -> None:
-    page = window.exercise
+    page = window.pages.exercise
     feed(
         window,
         moment(
@@ -258,24 +260,24 @@ def test_the_angle_comes_back_with_the_next_exercise(window: PatientWindow) -> N
     feed(window, moment(TIMED, Stage.EXERCISE))
     reading = Reading(10.0, 42.0, 5.0)
     feed(window, moment(MEASURED, Stage.EXERCISE, reading=reading, phase=Phase.MOVING))
-    assert window.exercise.angle.isVisible()
-    assert not window.exercise.demonstration.isVisible()
-    assert "42°" in window.exercise.angle.accessibleName()
+    assert window.pages.exercise.angle.isVisible()
+    assert not window.pages.exercise.demonstration.isVisible()
+    assert "42°" in window.pages.exercise.angle.accessibleName()
 
 
 def test_before_the_first_timed_hold_the_seconds_are_counted_down(window: PatientWindow) -> None:
     feed(window, moment(TIMED, Stage.EXERCISE, phase=Phase.REST, remaining_s=6.2))
-    assert window.exercise.clock.accessibleName() == "Get into place: seconds: 7"
+    assert window.pages.exercise.clock.accessibleName() == "Get into place: seconds: 7"
     resting = moment(TIMED, Stage.EXERCISE, phase=Phase.REST, remaining_s=6.2, resting=True)
     feed(window, resting)
-    assert window.exercise.clock.accessibleName() == "Rest: seconds left: 7"
+    assert window.pages.exercise.clock.accessibleName() == "Rest: seconds left: 7"
 
 
 # Form and hand
 
 
 def test_a_fault_of_form_is_said_beside_the_value(window: PatientWindow) -> None:
-    page = window.exercise
+    page = window.pages.exercise
     holding = moment(
         MEASURED,
         Stage.EXERCISE,
@@ -323,7 +325,8 @@ def test_where_keeping_it_up_does_not_stop_it_is_not_said(
 
 
 def offered(window: PatientWindow) -> list[int]:
-    return [button.score for button in window.pain.findChildren(ScoreButton) if button.offered]
+    buttons = window.pages.pain.findChildren(ScoreButton)
+    return [button.score for button in buttons if button.offered]
 
 
 def asking(asked: Asked | None) -> Moment:
@@ -334,10 +337,10 @@ def asking(asked: Asked | None) -> Moment:
 def test_the_number_on_offer_moves_along_the_scale(window: PatientWindow, score: int) -> None:
     feed(window, asking(Asked()))
     assert offered(window) == []
-    assert "Raise your good hand at your number" in texts(window.pain)
+    assert "Raise your good hand at your number" in texts(window.pages.pain)
     feed(window, asking(Asked(offered=score)))
     assert offered(window) == [score]
-    button = window.pain._group.button(score)
+    button = window.pages.pain._group.button(score)
     assert isinstance(button, ScoreButton)
     # Below the pointer of the same colour: the tallest run of rows is the number's or larger.
     assert ink_height(window, button, LIGHT.hold) >= window.height() / 10
@@ -346,21 +349,21 @@ def test_the_number_on_offer_moves_along_the_scale(window: PatientWindow, score:
 def test_the_number_chosen_by_hand_can_be_taken_back(window: PatientWindow) -> None:
     feed(window, asking(Asked(chosen=5, sure_s=2.5)))
     assert offered(window) == [5]
-    assert "You chose 5. Wrong? Raise your good hand again" in texts(window.pain)
-    assert window.pain.sure.share == pytest.approx(0.5)  # of the five seconds it stands open
+    assert "You chose 5. Wrong? Raise your good hand again" in texts(window.pages.pain)
+    assert window.pages.pain.sure.share == pytest.approx(0.5)  # of the five seconds it stands open
     feed(window, asking(Asked(offered=1)))
-    assert window.pain.sure.share is None
+    assert window.pages.pain.sure.share is None
 
 
 def test_an_answer_by_key_wins(window: PatientWindow) -> None:
     answers: list[int] = []
-    window.pain.answered.connect(answers.append)
+    window.pages.pain.answered.connect(answers.append)
     feed(window, asking(Asked(offered=3)))
     press(window, Qt.Key.Key_2)
     assert offered(window) == []
     feed(window, asking(Asked(offered=4)))
     assert offered(window) == []
-    assert "Press Space to go on with 2" in texts(window.pain)
+    assert "Press Space to go on with 2" in texts(window.pages.pain)
     press(window, Qt.Key.Key_Space)
     assert answers == [2]
 
@@ -373,10 +376,10 @@ def test_the_offer_names_the_easier_one(window: PatientWindow) -> None:
     easier = ITEMS[HARD].easier
     assert easier is not None
     assert easier.exercise is not None
-    shown = texts(window.offer)
+    shown = texts(window.pages.offer)
     assert catalogue().get(easier.exercise).telling["en"].title in shown
     assert "Ask your therapist before you do it again" in shown
-    assert window.offer.demonstration.isVisible()
+    assert window.pages.offer.demonstration.isVisible()
 
 
 @pytest.mark.parametrize(
@@ -428,7 +431,7 @@ def test_the_summary_of_a_timed_exercise_has_no_value(window: PatientWindow) -> 
     )
     window._finish(outcome(SessionEnd.COMPLETED, record(TIMED, planned(TIMED), timed=holds)))
     QApplication.processEvents()
-    shown = texts(window.summary)
+    shown = texts(window.pages.summary)
     for words in ("Done for today", "1 of 2 holds", "72 s held, 120 s asked", "by time"):
         assert words in shown
     assert not re.search(r"\d°", shown)
@@ -443,7 +446,7 @@ def test_the_summary_marks_the_easier_one_and_says_whom_to_ring(window: PatientW
     )
     window._finish(outcome(SessionEnd.PAIN, done))
     QApplication.processEvents()
-    shown = texts(window.summary)
+    shown = texts(window.pages.summary)
     assert f"Easier one: {catalogue().get(easier.exercise).telling['en'].title}" in shown
     assert "ring your practice" in shown
     assert "Practice at the Old Mill, 555 0100" in shown

@@ -84,7 +84,7 @@ def test_a_whole_session_by_the_keyboard(open_window: Opener, qtbot: QtBot) -> N
         (Order.SKIP, None),
     ]
     assert coaching.finished_because == [SessionEnd.COMPLETED]
-    assert window.summary.isVisible()
+    assert window.pages.summary.isVisible()
     assert source.closed_times == 1  # the camera is let go as soon as it is over
     press(window, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: not window.isVisible(), timeout=LONG_MS)
@@ -103,7 +103,7 @@ def test_stop_is_one_key_and_keeps_what_was_done(
     press(window, key)
     qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
     assert coaching.orders[-1] == (Order.STOP, None)
-    assert "/home/rosa" in window.summary._saved.text()
+    assert "/home/rosa" in window.pages.summary._saved.text()
     window.close()
 
 
@@ -192,7 +192,7 @@ def test_without_a_camera_it_can_be_tried_again(open_window: Opener, qtbot: QtBo
     window = open_window(plug_in_at_the_second_try, lambda opened: ScriptedCoaching())
     qtbot.waitUntil(window.banner.isVisible, timeout=LONG_MS)
     assert "no camera number 0" in window.banner.sentence.text()
-    assert not window.welcome.start_button.isEnabled()
+    assert not window.pages.welcome.start_button.isEnabled()
     press(window, Qt.Key.Key_R)
     wait_for(qtbot, window, Stage.WELCOME)
     assert not window.banner.isVisible()
