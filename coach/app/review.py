@@ -12,13 +12,14 @@ from coach.desktop.shared.chart import chart_png
 from coach.desktop.shared.report_page import report_pdf
 from coach.desktop.therapist.exports import report_name
 from coach.desktop.therapist.passphrase_dialog import unlocked
+from coach.desktop.therapist.practice_key import ask_practice_key
 from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.fault import Fault
 from coach.domain.movement import Position
 from coach.review.report import report
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.folders import store_path
-from coach.storage.keys import practice_key_path, unlock
+from coach.storage.keys import practice_key_path
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store
 from coach.storage.store_lock import is_locked
@@ -49,12 +50,11 @@ def run_review(files: Sequence[Path], place: Path | str | None) -> int:
 
 def _identity() -> PracticeIdentity | None:
     """Unlock the practice's key, where there is one; put aside, sealed files are refused."""
-    path = practice_key_path()
-    if not path.exists():
+    if not practice_key_path().exists():
         return None
-    return unlocked(
-        "The passphrase of the practice's key, to open sealed files (Cancel: go on without):",
-        partial(unlock, path),
+    return ask_practice_key(
+        "The passphrase of the practice's key, to open sealed files (Cancel: go on without, and "
+        "unlock it later with Ctrl+K):"
     )
 
 

@@ -94,15 +94,21 @@ def newest_for(path: Path, public_key: str) -> str:
     return newest.text if public_key in {one.text for one in older} else public_key
 
 
+def check_present(path: Path) -> None:
+    """Raise ``Fault`` where there is no key to unlock."""
+    if not path.exists():
+        raise Fault(
+            f"There is no practice key at {path}: make one with 'coach key make', or restore the "
+            "one from your backup with 'coach key restore FILE'."
+        )
+
+
 def unlock(path: Path, passphrase: str) -> PracticeIdentity:
     """Give the keys for opening sealed files; they stay in memory.
 
     Raises Fault on a wrong passphrase and where there is no key.
     """
-    if not path.exists():
-        raise Fault(
-            f"There is no practice key at {path}: make one, or restore the one from your backup."
-        )
+    check_present(path)
     identity = _read(path, passphrase)
     _write_public(path, identity)
     return identity

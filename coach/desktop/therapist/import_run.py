@@ -8,6 +8,7 @@ from pathlib import Path
 from PyQt6.QtCore import QObject, QTimer, pyqtSignal
 from PyQt6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
+from coach.desktop.therapist.practice_key import ask_practice_key
 from coach.desktop.therapist.replay_sessions import SESSION_FILES
 from coach.domain.fault import Fault
 from coach.review.wording import counted
@@ -27,7 +28,9 @@ class ImportRun(QObject):
     finished = pyqtSignal(list)
     """The outcomes so far, as FileOutcome."""
     failed = pyqtSignal(str)
-    """The store could not be written; ``finished`` follows."""
+    """What was asked could not be done; while files were imported, ``finished`` follows."""
+    told = pyqtSignal(str)
+    """What was done beside importing."""
 
     taken_back = pyqtSignal(int)
     """How many sessions went."""
@@ -41,7 +44,7 @@ class ImportRun(QObject):
         """Begin idle; ``identity`` opens sealed files, which are refused without."""
         super().__init__(parent)
         self._store = store
-        self._identity = identity
+        self.identity = identity
         self._waiting: list[Path] = []
         self._outcomes: list[FileOutcome] = []
         self._total = 0
@@ -94,6 +97,17 @@ class ImportRun(QObject):
         except Fault as fault:
             self.failed.emit(str(fault))
 
+    def ask_key(self) -> None:
+        """Ask for the passphrase of the practice's key, for the sealed files from then on."""
+        try:
+            identity = ask_practice_key("The passphrase of the practice's key:", self._over())
+        except Fault as fault:
+            self.failed.emit(str(fault))
+            return
+        if identity is not None:
+            self.identity = identity
+            self.told.emit("The practice's key is unlocked: sealed files can be imported now.")
+
     def _over(self) -> QWidget | None:
         """Give the window over which to ask; kept as an attribute, neither would ever go."""
         parent = self.parent()
@@ -110,7 +124,7 @@ class ImportRun(QObject):
             return
         try:
             path = self._waiting.pop(0)
-            self._outcomes.append(import_file(self._store, path, self._identity, batch=self.batch))
+            self._outcomes.append(import_file(self._store, path, self.identity, batch=self.batch))
         except Fault as fault:
             self._waiting.clear()
             self.failed.emit(str(fault))

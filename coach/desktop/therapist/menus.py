@@ -12,6 +12,7 @@ MENUS: Mapping[str, Sequence[tuple[str, str, str]]] = {
         ("import-files", "&Import files\N{HORIZONTAL ELLIPSIS}", "Ctrl+O"),
         ("import-folder", "Import a &folder\N{HORIZONTAL ELLIPSIS}", "Ctrl+Shift+O"),
         ("stop", "&Stop importing", "Esc"),
+        ("unlock", "Unloc&k the practice's key\N{HORIZONTAL ELLIPSIS}", "Ctrl+K"),
         ("undo", "&Undo", "Ctrl+Z"),
         ("doubts", "&Doubtful sessions\N{HORIZONTAL ELLIPSIS}", "Ctrl+D"),
         ("quit", "&Quit", "Ctrl+Q"),

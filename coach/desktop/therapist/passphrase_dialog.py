@@ -26,15 +26,17 @@ _WIDTH_PX = 520
 _UNLOCKING = "Unlocking, a moment please\N{HORIZONTAL ELLIPSIS}"
 
 
-def unlocked(question: str, unlock: Callable[[str], T]) -> T | None:
+def unlocked(question: str, unlock: Callable[[str], T], parent: QWidget | None = None) -> T | None:
     """Ask until ``unlock`` takes the passphrase; None where the question was put aside.
 
     ``unlock`` runs in a thread of its own, since making a key out of a passphrase is slow by
     design. A ``Fault`` of it is shown and the passphrase asked for again.
     """
     found: list[T] = []
-    dialog = PassphraseDialog(question, lambda passphrase: found.append(unlock(passphrase)))
+    dialog = PassphraseDialog(question, lambda passphrase: found.append(unlock(passphrase)), parent)
     dialog.exec()
+    # A window over which it asked would keep it, with what was typed.
+    dialog.deleteLater()
     return found[0] if found else None
 
 

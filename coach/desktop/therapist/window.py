@@ -41,11 +41,10 @@ class ReviewWindow(QMainWindow):
     ) -> None:
         """Show what a store holds; the caller closes the store.
 
-        ``identity`` opens files that were sealed for the practice.
+        ``identity`` opens files that were sealed for the practice; it may be unlocked later.
         """
         super().__init__()
         self._store = store
-        self._identity = identity
         self._today = today
         self._code: str | None = None
         self.setWindowTitle("Shoulder review")
@@ -71,6 +70,7 @@ class ReviewWindow(QMainWindow):
                 "import-files": self._imports.ask_files,
                 "import-folder": self._imports.ask_folder,
                 "stop": self._imports.stop,
+                "unlock": self._imports.ask_key,
                 "undo": self._undo,
                 "doubts": self._show_doubts,
                 "quit": self.close,
@@ -102,6 +102,7 @@ class ReviewWindow(QMainWindow):
         self.plans.issued.connect(self.refresh)
         records.person_added.connect(self.parts.show_records)
         self.parts.turned.connect(self._offer_undo)
+        self._imports.told.connect(self.parts.tell)
         for teller in (records, self.exports):
             teller.told.connect(self.parts.tell)
             teller.refused.connect(self._warn)
@@ -212,7 +213,7 @@ class ReviewWindow(QMainWindow):
             self._warn(str(fault))
 
     def _session_of(self, parent: QWidget, code: str | None) -> StoredSession | None:
-        return choose_session(parent, self._store, code, self._identity)
+        return choose_session(parent, self._store, code, self._imports.identity)
 
     def _warn(self, text: str) -> None:
         self.parts.tell(text, "caution")

@@ -1,10 +1,11 @@
 from __future__ import annotations
 
+import shutil
 from datetime import date
 
 import pytest
 from pypdf import PdfReader
-from PyQt6.QtCore import QMimeData, QPointF, Qt, QUrl
+from PyQt6.QtCore import QMimeData, QPointF, Qt, QTimer, QUrl
 from PyQt6.QtGui import QDropEvent
 from PyQt6.QtWidgets import QAbstractButton, QFileDialog, QLabel, QMessageBox, QWidget
 
@@ -13,6 +14,10 @@ from coach.desktop.therapist.movement_table import MovementTable
 from coach.desktop.therapist.patient_list import PatientList
 from coach.desktop.therapist.window import ReviewWindow
 from coach.review.report import report
+from coach.storage.folders import OVERRIDE
+from coach.storage.keys import practice_key_path, unlock
+from coach.storage.sealed import seal
+from tests.fuzz.places import KEY, PASSPHRASE
 from tests.review.six_patients import LAST_DAY, six_patients
 
 
@@ -198,3 +203,30 @@ def test_whom_to_look_at_first_comes_first_with_the_reason(app, store, qtbot):
     assert any("stopped" in why for why in words.values())
     assert any(why == "nothing stands out" for why in words.values())
     assert len(rows[0].data(Qt.ItemDataRole.ToolTipRole)) > 20
+
+
+def test_a_key_put_aside_at_the_start_is_unlocked_later(
+    window, invented, qtbot, app, tmp_path, monkeypatch
+):
+    monkeypatch.setenv(OVERRIDE, str(tmp_path))
+    window.entries["unlock"].trigger()
+    assert any(t.startswith("There is no practice key at") for t in shown_texts(window))
+    # An age key under a passphrase whose scrypt takes no time.
+    shutil.copy(KEY, practice_key_path())
+    public = unlock(practice_key_path(), PASSPHRASE).public_key
+    sealed = tmp_path / "0a1b2c3d4e5f.shoulder.age"
+    sealed.write_bytes(seal(invented.session_file(invented.make_session(0)), public))
+    arrive(qtbot, window, lambda: window.import_paths([sealed]))
+    assert any("1 refused" in t for t in shown_texts(window))
+
+    def type_it():
+        dialog = app.activeModalWidget()
+        dialog.field.setText(PASSPHRASE)
+        qtbot.keyClick(dialog.field, Qt.Key.Key_Return)
+
+    QTimer.singleShot(0, type_it)
+    assert window.entries["unlock"].shortcut().toString() == "Ctrl+K"
+    window.entries["unlock"].trigger()
+    assert any("is unlocked" in t for t in shown_texts(window))
+    arrive(qtbot, window, lambda: window.import_paths([sealed]))
+    assert any("1 accepted" in t for t in shown_texts(window))
