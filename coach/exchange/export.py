@@ -11,6 +11,7 @@ from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.exchange.fhir import bundle_bytes
 from coach.exchange.kind import Kind
+from coach.exchange.measures import measures_table
 from coach.exchange.note import visit_note
 from coach.exchange.parquet import holds_parquet
 from coach.exchange.table import holds_table
@@ -25,17 +26,20 @@ def exported(
 ) -> bytes:
     """Write a record as ``kind``; ``now`` has a zone.
 
-    What the practice wrote down itself, ``records``, goes into the note.
+    What the practice wrote down itself, ``records``, goes into the bundle, the note and the table
+    of measures.
     """
     names = {exercise.exercise: exercise.name for exercise in catalogue().all}
     today = now.date()
     match kind:
         case Kind.FHIR:
-            return bundle_bytes(documents, written_at=now, names=names)
+            return bundle_bytes(documents, written_at=now, names=names, records=records)
         case Kind.PARQUET:
             return holds_parquet([documents])
         case Kind.CSV:
             return holds_table(documents)
+        case Kind.MEASURES:
+            return measures_table(records)
         case Kind.NOTE:
             note = visit_note(
                 documents, until=today, written_on=today, names=names, records=records

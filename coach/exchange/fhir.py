@@ -9,6 +9,7 @@ from datetime import datetime
 import msgspec
 
 from coach.domain.fault import Fault
+from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument, SessionEnd, Software
 from coach.exchange.fhir_elements import (
     Element,
@@ -23,8 +24,10 @@ from coach.exchange.fhir_elements import (
 )
 from coach.exchange.fhir_observations import Context, observations
 from coach.exchange.fhir_plan import plan_identity, plans
+from coach.exchange.fhir_records import practice_resources
 from coach.review.adherence import exercised
 from coach.review.history import history, in_order, started
+from coach.review.practice_records import NO_RECORDS
 
 _WHY_ENDED: dict[SessionEnd, str] = {
     SessionEnd.COMPLETED: "completed",
@@ -42,11 +45,13 @@ def bundle(
     *,
     written_at: datetime | None = None,
     names: Mapping[str, str] | None = None,
+    records: PatientRecords = NO_RECORDS,
 ) -> Resource:
     """Write one patient's sessions as a Bundle; the same record gives the same ids.
 
     ``written_at`` is the instant of writing, with its zone: without it no plan counts as expired.
-    ``names`` are the exercises' names in trade terms, by their names in files.
+    ``names`` are the exercises' names in trade terms, by their names in files; ``records`` are what
+    the practice wrote down itself.
     """
     if not documents:
         raise Fault("There is no session to export: import session files first.")
@@ -67,6 +72,7 @@ def bundle(
         )
         resources.append(_procedure(document, context))
         resources += observations(document, series, context)
+    resources += practice_resources(records, patient, written_at.date() if written_at else None)
     written: Resource = {"resourceType": "Bundle", "type": "collection"}
     if written_at is not None:
         written["timestamp"] = moment(written_at)
@@ -81,9 +87,10 @@ def bundle_bytes(
     *,
     written_at: datetime | None = None,
     names: Mapping[str, str] | None = None,
+    records: PatientRecords = NO_RECORDS,
 ) -> bytes:
     """Write the same as JSON in UTF-8."""
-    found = bundle(documents, written_at=written_at, names=names)
+    found = bundle(documents, written_at=written_at, names=names, records=records)
     return (json.dumps(found, ensure_ascii=False, indent=2, allow_nan=False) + "\n").encode()
 
 

@@ -10,5 +10,6 @@ class Kind(StrEnum):
 
     FHIR = "fhir"
     CSV = "csv"
+    MEASURES = "measures"
     NOTE = "note"
     PARQUET = "parquet"

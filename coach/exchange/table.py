@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import datetime, timedelta
 
 from coach.domain.progress import Repetition, TimedHold
@@ -32,10 +32,15 @@ def holds_table(documents: Sequence[SessionDocument]) -> bytes:
 
     Empty cells are unknown or do not apply. Texts are guarded (``guarded``); numbers are numbers.
     """
+    return csv_bytes(COLUMNS, rows_of(documents))
+
+
+def csv_bytes(columns: Sequence[str], rows: Iterable[Sequence[Cell]]) -> bytes:
+    """Write a head row and rows as ``holds_table`` says."""
     out = io.StringIO(newline="")
     writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow(COLUMNS)
-    for row in rows_of(documents):
+    writer.writerow(columns)
+    for row in rows:
         writer.writerow([_cell(c) for c in row])
     # Spreadsheets take UTF-8 for an older code page unless it is marked.
     return out.getvalue().encode("utf-8-sig", errors="replace")

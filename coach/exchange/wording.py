@@ -12,6 +12,9 @@ METHOD = (
     "self-assisted stretch at end of range, neither active nor passive; humerothoracic, "
     "single camera"
 )
+BY_HAND = "goniometer in the practitioner's hand; its error is not known to the program"
+OTHER_SIDE = "entered by the practice; how it was measured was not written down"
+QUESTIONNAIRE = "total of a questionnaire that was filled in elsewhere, entered by the practice"
 TIMED_METHOD = "timed and coached; nothing of the arm was measured"
 
 

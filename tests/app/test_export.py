@@ -57,6 +57,8 @@ def test_the_three_kinds_hold_this_patient_only(store: Path, tmp_path: Path) -> 
     assert [r["value"] for r in rows] == ["-12.0", "-9.5", "", "0.6"] * 2
     assert [r["kind"] for r in rows] == ["measured", "measured", "timed", "measured"] * 2
     note = paths["note"].read_text("utf-8")
+    assert export(store, "measures", tmp_path / "none.csv") == 0
+    assert (tmp_path / "none.csv").read_bytes().count(b"\r\n") == 1  # nothing was written down
     assert "Patient: SH-017" in note
     assert "1. External rotation at side, left: hold 20 s, 3 times" in note
 

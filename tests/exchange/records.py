@@ -10,6 +10,16 @@ from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import NextStep, PlannedExercise
+from coach.domain.practice import (
+    Episode,
+    HandMeasure,
+    OtherSideMeasure,
+    PatientRecords,
+    Person,
+    TotalScore,
+    Treatment,
+    TreatmentKind,
+)
 from coach.domain.progress import EndedBecause, TimedHold
 from coach.domain.session import ExerciseRecord, SessionDocument, SessionEnd
 from tests.review.conftest import BEGIN, make_session
@@ -89,3 +99,64 @@ def full_session(number: int = 0, code: str = "SH-017", title: str = "Gently") -
     )
     # As a store gives it back: whole numbers become what their fields are.
     return msgspec.json.decode(msgspec.json.encode(whole), type=SessionDocument)
+
+
+def own_records(code: str = "SH-017", said: str = "Reach the top shelf") -> PatientRecords:
+    """One record of each kind and a treatment ahead, as a store gives them."""
+    episode = Episode(
+        id=1,
+        code=code,
+        side=Side.LEFT,
+        began_on=date(2025, 11, 3),
+        phase=StiffnessPhase.STIFF,
+        irritability=Irritability.LOW,
+        goals=said,
+        note="Woke at night until Christmas",
+    )
+    return PatientRecords(
+        person=Person(code=code, name="Invented Heron"),
+        episodes=(episode,),
+        treatments=(
+            Treatment(
+                id=1,
+                code=code,
+                episode_id=1,
+                on=date(2026, 1, 9),
+                kind=TreatmentKind.INJECTION,
+                text=said,
+            ),
+            Treatment(id=2, code=code, on=date(2026, 3, 9), kind=TreatmentKind.HYDRODILATATION),
+        ),
+        by_hand=(
+            HandMeasure(
+                id=1,
+                code=code,
+                episode_id=1,
+                on=date(2026, 1, 12),
+                movement=Movement.FLEXION,
+                side=Side.LEFT,
+                value_deg=95.0,
+                passive=True,
+            ),
+        ),
+        other_side=(
+            OtherSideMeasure(
+                id=1,
+                code=code,
+                episode_id=1,
+                on=date(2026, 1, 5),
+                movement=Movement.FLEXION,
+                value_deg=165.0,
+            ),
+        ),
+        scores=(
+            TotalScore(
+                id=1,
+                code=code,
+                on=date(2026, 1, 20),
+                name=said[:100] or "-",
+                total=61.5,
+                maximum=100,
+            ),
+        ),
+    )

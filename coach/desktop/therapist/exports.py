@@ -24,6 +24,7 @@ _FILES: dict[Kind | None, tuple[str, str, str, str]] = {
     None: ("report", "The report", "PDF (*.pdf)", ".pdf"),
     Kind.FHIR: ("record", "The FHIR bundle", "FHIR as JSON (*.json)", ".json"),
     Kind.CSV: ("holds", "The table of holds", "Table (*.csv)", ".csv"),
+    Kind.MEASURES: ("measures", "The table of own measures", "Table (*.csv)", ".csv"),
     Kind.NOTE: ("note", "The note", "Text (*.txt)", ".txt"),
 }
 """By kind, None for the report: word of the file's name, name in a sentence, filter, ending."""
@@ -52,6 +53,7 @@ class Exports(QObject):
             "note": lambda: self.ask(Kind.NOTE),
             "copy": self.copy_note,
             "csv": lambda: self.ask(Kind.CSV),
+            "measures": lambda: self.ask(Kind.MEASURES),
             "fhir": lambda: self.ask(Kind.FHIR),
         }
 

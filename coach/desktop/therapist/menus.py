@@ -31,6 +31,7 @@ MENUS: Mapping[str, Sequence[tuple[str, str, str]]] = {
         ("note", "&Note, S-O-A-P\N{HORIZONTAL ELLIPSIS}", "Ctrl+Shift+N"),
         ("copy", "&Copy the note", "Ctrl+Shift+C"),
         ("csv", "&Table of holds (CSV)\N{HORIZONTAL ELLIPSIS}", "Ctrl+T"),
+        ("measures", "Table of own &measures (CSV)\N{HORIZONTAL ELLIPSIS}", "Ctrl+M"),
         ("fhir", "&FHIR bundle\N{HORIZONTAL ELLIPSIS}", "Ctrl+B"),
     ),
 }

@@ -89,7 +89,13 @@ def test_each_kind_is_written_from_the_keyboard(window, qtbot, tmp_path, monkeyp
     assert [row["value"] for row in rows] == ["80.0", "84.0"]
     found = json.loads(written[".json"].read_bytes())
     kinds = [entry["resource"]["resourceType"] for entry in found["entry"]]
-    assert kinds.count("Procedure") == 2
+    assert kinds.count("Procedure") == 3  # two sittings and the injection
+    assert kinds.count("Condition") == 1
+    with qtbot.waitSignal(window.exports.told, timeout=30_000):
+        qtbot.keyClick(window, Qt.Key.Key_M, CONTROL)
+    (path,) = tmp_path.glob("SH-017_*_measures.csv")
+    rows = list(csv.DictReader(io.StringIO(path.read_bytes().decode("utf-8-sig"))))
+    assert sorted(float(row["value"]) for row in rows) == [61.5, 78, 160]
     with qtbot.waitSignal(window.exports.told, timeout=30_000):
         qtbot.keyClick(window, Qt.Key.Key_C, CONTROL | SHIFT)
     assert QApplication.clipboard().text() == note
