@@ -82,6 +82,18 @@ def test_every_module_to_run_is_there(page: Path) -> None:
         assert module == "pip" or importlib.util.find_spec(module), module
 
 
+def test_the_contributors_table_has_every_package() -> None:
+    table = (ROOT / "DEVELOPERS.md").read_text("utf-8")
+    parts = [part for part in (ROOT / "coach").iterdir() if not part.name.startswith("_")]
+    assert len(parts) > 20
+    assert [part.name for part in parts if f"| `coach/{part.name}` |" not in table] == []
+
+
+def test_every_page_is_in_the_built_pages_list() -> None:
+    listed = re.findall(r": (\w+\.md)$", (ROOT / "docs" / "mkdocs.yml").read_text(), re.MULTILINE)
+    assert sorted(listed) == sorted(page.name for page in (ROOT / "docs").glob("*.md"))
+
+
 def test_the_figures_of_the_worked_case_are_those_of_the_program(tmp_path: Path) -> None:
     case = make_case(tmp_path)
     said = told(case).splitlines()
