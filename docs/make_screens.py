@@ -158,6 +158,8 @@ def at_work(**more: object) -> Moment:
 
 def photograph_patient(window: FedWindow, shot: Shot) -> None:
     """Go through every state of the patient's window."""
+    shot("patient_cautions", window)
+    QTest.keyClick(window, Qt.Key.Key_Space)
     shot("patient_waiting", window)
     window.feed(moment(0, Stage.WELCOME))
     shot("patient_welcome", window)

@@ -100,6 +100,8 @@ def patient_window(
         phase=plan.phase,
         notice=_notice(agenda),
         at_once=begin,
+        # A new plan brings them back; in front of a clip there is nobody to read them.
+        cautions_read=isinstance(what, Path) or any(each.plan == plan for each in documents),
     )
     for sentence in refused:
         window.announce(sentence)

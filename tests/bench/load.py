@@ -185,7 +185,7 @@ def long_sitting(hours: float, folder: Path, *, measure: bool) -> list[str]:
         watched.append(Watched(sitting, person, source))
         return watched[-1]
 
-    window = PatientWindow(asked, lambda: source, begin, at_once=True)
+    window = PatientWindow(asked, lambda: source, begin, at_once=True, cautions_read=True)
     window.engine.finished.connect(application.quit)
     window.show()
     application.exec()

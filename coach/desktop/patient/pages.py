@@ -8,6 +8,7 @@ from PyQt6.QtCore import QRect, Qt, pyqtSignal
 from PyQt6.QtGui import QImage
 from PyQt6.QtWidgets import QAbstractButton, QStackedWidget, QWidget
 
+from coach.desktop.patient.cautions_page import CautionsPage
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.offer_page import OfferPage
 from coach.desktop.patient.pain_page import PainPage
@@ -45,6 +46,8 @@ class Pages(QStackedWidget):
         notice: str,
         diary: Diary | None,
         phase: StiffnessPhase | None,
+        *,
+        cautions_read: bool,
         parent: QWidget | None = None,
     ) -> None:
         """Build them all and show the first; for the arguments see ``PatientWindow``."""
@@ -52,6 +55,8 @@ class Pages(QStackedWidget):
         self.stage: Stage | None = None
         self._exercise_index = -1
         self._diary, self._phase = diary, phase
+        self._cautions_read = cautions_read
+        self.cautions = CautionsPage(plan, self)
         self.welcome = WelcomePage(plan, agenda, notice, self)
         self.prepare = PreparePage(self)
         self.exercise = ExercisePage(self)
@@ -66,7 +71,11 @@ class Pages(QStackedWidget):
         for reading in (self.weeks, self.understanding):
             reading.closed.connect(self.back_to_welcome)
             self.addWidget(reading)
+        self.addWidget(self.cautions)
         self.addWidget(self.summary)
+        self.welcome.cautions_button.clicked.connect(self._open_cautions)
+        self.cautions.read.connect(self._end_cautions)
+        self.cautions.closed.connect(self.closed)
         self.welcome.weeks_button.setVisible(diary is not None)
         self.welcome.weeks_button.clicked.connect(self._open_weeks)
         self.welcome.understanding_button.clicked.connect(self._open_understanding)
@@ -74,11 +83,18 @@ class Pages(QStackedWidget):
         self.understanding.spoken.connect(self.spoken)
         self.pain.answered.connect(self.answered)
         self.summary.closed.connect(self.closed)
+        if not cautions_read:
+            self._open_cautions()
 
     @property
     def waiting(self) -> bool:
         """Whether the session has yet to be begun."""
         return self.stage in (None, Stage.WELCOME)
+
+    @property
+    def cautions_read(self) -> bool:
+        """Whether all cautions were read, now or before an earlier sitting."""
+        return self._cautions_read
 
     @property
     def reading(self) -> bool:
@@ -91,6 +107,11 @@ class Pages(QStackedWidget):
         stops = key in STOP_KEYS
         button: QAbstractButton | None = None
         match self.stage:
+            case None | Stage.WELCOME if self.currentWidget() is self.cautions:
+                button = self.cautions.read_button if onward else None
+                if stops:
+                    first = not self._cautions_read
+                    button = self.cautions.stop_button if first else self.cautions.read_button
             case None | Stage.WELCOME if self.reading:
                 if stops:
                     self.back_to_welcome()
@@ -141,7 +162,7 @@ class Pages(QStackedWidget):
         self.stage, self._exercise_index = moment.stage, moment.exercise_index
         match moment.stage:
             case Stage.WELCOME:
-                if not self.reading:
+                if not self.reading and self.currentWidget() is not self.cautions:
                     self.setCurrentWidget(self.welcome)
             case Stage.PREPARE:
                 self.setCurrentWidget(self.prepare)
@@ -207,6 +228,14 @@ class Pages(QStackedWidget):
         if isinstance(page, WelcomePage | PreparePage | ExercisePage):
             return page.picture.geometry()
         return self.rect()
+
+    def _open_cautions(self) -> None:
+        self.setCurrentWidget(self.cautions)
+        self.cautions.ask(first=not self._cautions_read)
+
+    def _end_cautions(self) -> None:
+        self._cautions_read = True
+        self.back_to_welcome()
 
     def _open_weeks(self) -> None:
         if self._diary is not None:

@@ -1,13 +1,12 @@
-"""The first page: today's exercises, the cautions, the live picture, and START."""
+"""The first page: today's exercises, when to stop, the live picture, and START."""
 
 from __future__ import annotations
 
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import QAbstractButton, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
-from coach import texts
-from coach.catalogue import When, safety
 from coach.cues.wording import dose_sentence, telling
+from coach.desktop.patient.cautions_page import CAUTIONS_KEY, emergency_lines, practice, stop_lines
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
@@ -21,12 +20,14 @@ from coach.domain.plan import Plan, PlannedExercise
 
 CHANGE_OVER_S = 12.0
 """Getting into the stretch and out of it, for the guess of how long a session takes."""
+_CHARACTERS_A_LINE = 30
+"""What a paragraph leaves empty: the end of its last line and the gap after it; a rim is two."""
 MOST_CAUTIONS = 6
 """Lines on new exercises; more would be too small to read, and each comes again before its own."""
 
 
 class WelcomePage(ProsePage):
-    """Says what comes today and when not to start and to stop, before anything begins."""
+    """Says what comes today and when to stop; when not to start is on the page of cautions."""
 
     ordered = pyqtSignal(Order)
 
@@ -44,16 +45,17 @@ class WelcomePage(ProsePage):
         self.caption = Caption(self)
         self.today = TextBlock(0.03, parent=self)
         self.new_cautions = TextBlock(
-            0.025, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self
+            0.03, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self
         )
-        self.before = TextBlock(0.026, ground=LIGHT.card, parent=self)
-        self.stop = TextBlock(0.026, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self)
-        self.emergency = TextBlock(0.028, ground=LIGHT.caution, edge=LIGHT.caution, parent=self)
+        self.stop = TextBlock(0.03, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self)
+        self.emergency = TextBlock(0.03, ground=LIGHT.caution, edge=LIGHT.caution, parent=self)
         self.start_button = KeyButton("", self.tr("Space"), "primary", share=0.038)
+        self.cautions_button = KeyButton(self.tr("All cautions"), "C", share=0.026)
         self.weeks_button = KeyButton(self.tr("My weeks"), "W", share=0.026)
         self.understanding_button = KeyButton(self.tr("Understand my shoulder"), "U", share=0.026)
         self.stop_button = KeyButton(self.tr("Close"), "S", "stop", share=0.026)
         self._keys: dict[Qt.Key, QAbstractButton] = {
+            CAUTIONS_KEY: self.cautions_button,
             Qt.Key.Key_W: self.weeks_button,
             Qt.Key.Key_U: self.understanding_button,
         }
@@ -64,7 +66,7 @@ class WelcomePage(ProsePage):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
         row.addLayout(self._left(items, notice), 42)
-        row.addLayout(self._cautions(plan), 58)
+        row.addLayout(self._right(plan, items), 58)
 
     def button_of(self, key: Qt.Key) -> QAbstractButton | None:
         """Give the button that a key presses, besides those that go on and stop."""
@@ -92,7 +94,8 @@ class WelcomePage(ProsePage):
             self.say_how_to_begin()
             self.start_button.name(self.tr("Start"))
             self.start_button.setEnabled(True)
-            self.start_button.setFocus()
+            if self.isVisible():  # else it would take the focus from the page that is
+                self.start_button.setFocus()
 
     def say_how_to_begin(self) -> None:
         """Say how to start, from near and from afar."""
@@ -108,10 +111,6 @@ class WelcomePage(ProsePage):
         if notice:
             words.addWidget(self.line(notice, 0.028, bold=True, role="caution"))
         words.addWidget(self.today, sum(len(line.text) for line in today))
-        cautions = _new_cautions(items)
-        self.new_cautions.show_lines(cautions)
-        self.new_cautions.setVisible(bool(cautions))
-        words.addWidget(self.new_cautions, 20 + sum(len(line.text) for line in cautions))
         words.addWidget(
             self.line(
                 self.tr(
@@ -132,45 +131,29 @@ class WelcomePage(ProsePage):
         column.addLayout(mirror, 31)
         return column
 
-    def _cautions(self, plan: Plan) -> QVBoxLayout:
-        self.before.show_lines(
-            (Line(self.tr("Before you start"), bold=True), *_rules(When.BEFORE_START))
-        )
-        self.stop.show_lines(
-            (
-                Line(self.tr("Stop at once"), bold=True, colour=LIGHT.caution),
-                Line(self._limit(plan), "•"),
-                *_rules(When.STOP_NOW),
-                Line(self._ring(plan), bold=True, colour=LIGHT.caution),
-                *_rules(When.RING_THE_PRACTICE),
-            )
-        )
-        self.emergency.show_lines(
-            tuple(
-                Line(texts.of(rule.text), bold=True, colour=LIGHT.on_accent)
-                for rule in safety().when(When.EMERGENCY)
-            )
-        )
-        both = QHBoxLayout()
-        both.setSpacing(10)
-        both.addWidget(self.before, 41)
-        both.addWidget(self.stop, 59)
+    def _right(self, plan: Plan, items: tuple[AgendaItem, ...]) -> QVBoxLayout:
+        new = _new_cautions(items)
+        self.new_cautions.show_lines(new)
+        self.new_cautions.setVisible(bool(new))
+        ring = (Line(practice(plan), bold=True),) if plan.contact else ()
+        self.stop.show_lines((*stop_lines(plan), *ring))
+        self.emergency.show_lines(emergency_lines())
         others = QHBoxLayout()
         others.setSpacing(10)
         for button, stretch in (
-            (self.stop_button, 2),
-            (self.weeks_button, 3),
-            (self.understanding_button, 5),
+            (self.stop_button, 3),
+            (self.cautions_button, 4),
+            (self.weeks_button, 4),
+            (self.understanding_button, 7),
         ):
             others.addWidget(button, stretch)
         column = QVBoxLayout()
         column.setContentsMargins(12, 14, 24, 20)
         column.setSpacing(8)
-        column.addLayout(both, 100)
-        column.addWidget(self.emergency, 14)
-        for button in (self.start_button, self.weeks_button, self.understanding_button):
-            button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.stop_button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        for block in (self.new_cautions, self.stop, self.emergency):
+            column.addWidget(block, _room_for(block))
+        for each in (self.start_button, self.stop_button, *self._keys.values()):
+            each.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         column.addLayout(others)
         column.addWidget(self.start_button)
         return column
@@ -184,24 +167,10 @@ class WelcomePage(ProsePage):
             count=len(items), minutes=minutes
         )
 
-    def _limit(self, plan: Plan) -> str:
-        limits = [min(each.pain_limit, safety().pain_to_stop) for each in plan.exercises]
-        if min(limits) == max(limits):
-            return self.tr("Pain above {limit} of 10 is more than your plan allows.").format(
-                limit=min(limits)
-            )
-        return self.tr(
-            "Pain above {least} to {most} of 10, by exercise, is more than your plan allows."
-        ).format(least=min(limits), most=max(limits))
 
-    def _ring(self, plan: Plan) -> str:
-        if plan.contact:
-            return self.tr("Ring your practice: {contact}").format(contact=plan.contact)
-        return self.tr("Ring your practice")
-
-
-def _rules(when: When) -> tuple[Line, ...]:
-    return tuple(Line(texts.of(rule.text), "•") for rule in safety().when(when))
+def _room_for(block: TextBlock) -> int:
+    """Give a share of a column that lets blocks be written in about one size of type."""
+    return len(block.text) + _CHARACTERS_A_LINE * (3 + block.text.count("\n"))
 
 
 def _today_line(item: AgendaItem) -> Line:

@@ -55,6 +55,7 @@ class PatientWindow(QWidget):
         phase: StiffnessPhase | None = None,
         notice: str = "",
         at_once: bool = False,
+        cautions_read: bool = False,
         today: Callable[[], date] = date.today,
         parent: QWidget | None = None,
     ) -> None:
@@ -62,7 +63,8 @@ class PatientWindow(QWidget):
 
         ``agenda`` is what is due, by default the whole plan; ``diary`` what was done so far;
         ``phase`` chooses what there is to read; ``notice`` is a sentence about the day so far;
-        ``at_once`` begins without being asked to.
+        ``at_once`` begins without being asked to, once the cautions are read: they come first
+        unless they were ``cautions_read`` before an earlier sitting.
         """
         super().__init__(parent)
         self.setObjectName("page")
@@ -77,7 +79,9 @@ class PatientWindow(QWidget):
         self.engine.failed.connect(self._fail)
         self.engine.troubled.connect(self._trouble)
         self._at_once = at_once
-        self.pages = Pages(plan, agenda, notice, diary, phase, self)
+        self.pages = Pages(
+            plan, agenda, notice, diary, phase, cautions_read=cautions_read, parent=self
+        )
         self.hand = HandGauge(self)
         self.banner = FaultBanner(self)
         self.pages.ordered.connect(self.engine.order)
@@ -163,7 +167,8 @@ class PatientWindow(QWidget):
         if self._speech is not None:
             self._speech.hear(moment)
         self.pages.turn_to(moment)
-        if self._at_once and step.image is not None and moment.stage is Stage.WELCOME:
+        begins = self._at_once and self.pages.cautions_read and step.image is not None
+        if begins and moment.stage is Stage.WELCOME:
             self._at_once = False
             self.engine.order(Order.START)
         self._show_hand(moment)

@@ -2,6 +2,23 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de_DE" sourcelanguage="en_GB">
 <context>
+    <name>CautionsPage</name>
+    <message>
+        <location filename="../patient/cautions_page.py" line="35" />
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="38" />
+        <source>I have read all of this</source>
+        <translation>Ich habe alles gelesen</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="38" />
+        <source>Space</source>
+        <translation>Leertaste</translation>
+    </message>
+</context><context>
     <name>ExercisePage</name>
     <message>
         <location filename="../patient/exercise_page.py" line="119" />
@@ -364,12 +381,12 @@
 </context><context>
     <name>PatientWindow</name>
     <message>
-        <location filename="../patient/window.py" line="70" />
+        <location filename="../patient/window.py" line="72" />
         <source>Shoulder coach</source>
         <translation>Schulter-Begleiter</translation>
     </message>
     <message>
-        <location filename="../patient/window.py" line="221" />
+        <location filename="../patient/window.py" line="226" />
         <source>And {count} more of the kind.</source>
         <translation>Und {count} weitere dieser Art.</translation>
     </message>
@@ -615,98 +632,73 @@
     </message>
     <message>
         <location filename="../patient/welcome_page.py" line="53" />
+        <source>All cautions</source>
+        <translation>Alle Hinweise</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="54" />
         <source>My weeks</source>
         <translation>Meine Wochen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="54" />
+        <location filename="../patient/welcome_page.py" line="55" />
         <source>Understand my shoulder</source>
         <translation>Meine Schulter verstehen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="55" />
+        <location filename="../patient/welcome_page.py" line="56" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="76" />
+        <location filename="../patient/welcome_page.py" line="78" />
         <source>Getting the camera and the measuring ready. This takes a few seconds.</source>
         <translation>Kamera und Messung werden vorbereitet. Das dauert einige Sekunden.</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="78" />
+        <location filename="../patient/welcome_page.py" line="80" />
         <source>Read this while you wait</source>
         <translation>Lesen Sie das, während Sie warten</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="79" />
+        <location filename="../patient/welcome_page.py" line="81" />
         <source>Not ready yet</source>
         <translation>Noch nicht bereit</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="85" />
+        <location filename="../patient/welcome_page.py" line="87" />
         <source>No picture</source>
         <translation>Kein Bild</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="87" />
+        <location filename="../patient/welcome_page.py" line="89" />
         <source>Cannot start without a picture</source>
         <translation>Ohne Bild geht es nicht los</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="93" />
+        <location filename="../patient/welcome_page.py" line="95" />
         <source>Start</source>
         <translation>Beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="99" />
+        <location filename="../patient/welcome_page.py" line="101" />
         <source>Raise your good hand, or press Space, to begin</source>
         <translation>Gute Hand heben oder Leertaste drücken, um zu beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="117" />
+        <location filename="../patient/welcome_page.py" line="115" />
         <source>Stretch until it pulls, not until it hurts. Easing off is always right. This program does not replace your therapist.</source>
         <translation>Dehnen Sie, bis es zieht, nicht, bis es weh tut. Nachlassen ist immer richtig. Dieses Programm ersetzt keine Therapie.</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="137" />
-        <source>Before you start</source>
-        <translation>Bevor Sie beginnen</translation>
-    </message>
-    <message>
-        <location filename="../patient/welcome_page.py" line="141" />
-        <source>Stop at once</source>
-        <translation>Sofort aufhören</translation>
-    </message>
-    <message>
-        <location filename="../patient/welcome_page.py" line="182" />
+        <location filename="../patient/welcome_page.py" line="164" />
         <source>Today: one exercise, about {minutes} min</source>
         <translation>Heute: eine Übung, etwa {minutes} min</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="183" />
+        <location filename="../patient/welcome_page.py" line="165" />
         <source>Today: {count} exercises, about {minutes} min</source>
         <translation>Heute: {count} Übungen, etwa {minutes} min</translation>
-    </message>
-    <message>
-        <location filename="../patient/welcome_page.py" line="190" />
-        <source>Pain above {limit} of 10 is more than your plan allows.</source>
-        <translation>Schmerz über {limit} von 10 ist mehr, als Ihr Plan erlaubt.</translation>
-    </message>
-    <message>
-        <location filename="../patient/welcome_page.py" line="193" />
-        <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
-        <translation>Schmerz über {least} bis {most} von 10, je nach Übung, ist mehr, als Ihr Plan erlaubt.</translation>
-    </message>
-    <message>
-        <location filename="../patient/welcome_page.py" line="199" />
-        <source>Ring your practice: {contact}</source>
-        <translation>Rufen Sie in der Praxis an: {contact}</translation>
-    </message>
-    <message>
-        <location filename="../patient/welcome_page.py" line="200" />
-        <source>Ring your practice</source>
-        <translation>Rufen Sie in der Praxis an</translation>
     </message>
 </context><context>
     <name>calendar</name>
@@ -1101,14 +1093,44 @@
 </context><context>
     <name>patient</name>
     <message>
-        <location filename="../../app/patient.py" line="133" />
+        <location filename="../../app/patient.py" line="135" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation>Sie haben vor {minutes} Minuten zuletzt geübt. Lassen Sie die Schulter einige Stunden ruhen, wenn die Praxis nichts anderes gesagt hat.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="139" />
+        <location filename="../../app/patient.py" line="141" />
         <source>Everything for today is done. More than asked is not better.</source>
         <translation>Für heute ist alles geschafft. Mehr als gefragt ist nicht besser.</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="64" />
+        <source>Before you start</source>
+        <translation>Bevor Sie beginnen</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="70" />
+        <source>Stop at once</source>
+        <translation>Sofort aufhören</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="95" />
+        <source>Pain above {limit} of 10 is more than your plan allows.</source>
+        <translation>Schmerz über {limit} von 10 ist mehr, als Ihr Plan erlaubt.</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="98" />
+        <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
+        <translation>Schmerz über {least} bis {most} von 10, je nach Übung, ist mehr, als Ihr Plan erlaubt.</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="107" />
+        <source>Ring your practice: {contact}</source>
+        <translation>Rufen Sie in der Praxis an: {contact}</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="108" />
+        <source>Ring your practice</source>
+        <translation>Rufen Sie in der Praxis an</translation>
     </message>
     <message>
         <location filename="../patient/prepare_page.py" line="149" />
@@ -1121,7 +1143,7 @@
         <translation>Leichtere Übung: {name}</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="214" />
+        <location filename="../patient/welcome_page.py" line="182" />
         <location filename="../patient/record_card.py" line="56" />
         <source>by time</source>
         <translation>nach Zeit</translation>
@@ -1202,22 +1224,22 @@
         <translation>abgebrochen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="216" />
+        <location filename="../patient/welcome_page.py" line="184" />
         <source>measured</source>
         <translation>gemessen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="218" />
+        <location filename="../patient/welcome_page.py" line="186" />
         <source>NEW</source>
         <translation>NEU</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="227" />
+        <location filename="../patient/welcome_page.py" line="195" />
         <source>New for you: {title}</source>
         <translation>Neu für Sie: {title}</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="231" />
+        <location filename="../patient/welcome_page.py" line="199" />
         <source>What to mind with each new exercise is shown and said before it begins.</source>
         <translation>Worauf bei jeder neuen Übung zu achten ist, wird vor ihr gezeigt und gesagt.</translation>
     </message>

@@ -108,7 +108,14 @@ def running(film: list[Picture], rate_hz: float) -> Iterator[tuple[FilmCamera, T
             return sitting
 
         picture_module.Picture.paintEvent, Speech._utter = paint, utter
-        window = PatientWindow(PLAN, lambda: camera, begin, Speaker(open_voice()), at_once=True)
+        window = PatientWindow(
+            PLAN,
+            lambda: camera,
+            begin,
+            Speaker(open_voice()),
+            at_once=True,
+            cautions_read=True,
+        )
 
         def answer(step: Step) -> None:
             taken.steps += 1

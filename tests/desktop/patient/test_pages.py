@@ -75,7 +75,9 @@ def near(shot: np.ndarray, colour: str, tolerance: int = 12) -> np.ndarray:
 
 @pytest.fixture(params=SIZES, ids=["small", "large"])
 def window(request: pytest.FixtureRequest, app: QApplication, qtbot: QtBot) -> PatientWindow:
-    made = PatientWindow(PLAN, ScriptedSource, lambda source: ScriptedCoaching())
+    made = PatientWindow(
+        PLAN, ScriptedSource, lambda source: ScriptedCoaching(), cautions_read=True
+    )
     made._started = True  # the pages are fed by hand
     qtbot.addWidget(made)
     made.resize(*request.param)

@@ -17,6 +17,7 @@ from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.score_button import ScoreButton
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.window import PatientWindow
+from coach.desktop.shared.language import choose_language
 from coach.desktop.shared.theme import LIGHT
 from coach.domain.agenda import AgendaItem
 from coach.domain.form import FormFault
@@ -67,6 +68,7 @@ def window(request: pytest.FixtureRequest, app: QApplication, qtbot: QtBot) -> P
         agenda=ITEMS,
         phase=PLAN.phase,
         notice="You have done everything for today.",
+        cautions_read=True,
     )
     made._started = True  # the pages are fed by hand
     qtbot.addWidget(made)
@@ -113,19 +115,81 @@ def today(window: PatientWindow) -> list[str]:
     return window.pages.welcome.today.text.splitlines()
 
 
-def test_every_stop_rule_is_on_the_first_page_and_large_enough_to_read(
-    window: PatientWindow,
+@pytest.fixture(params=["en", "de"])
+def language(request: pytest.FixtureRequest, app: QApplication) -> Iterator[str]:
+    choose_language(app, request.param)
+    yield request.param
+    choose_language(app, "en")
+
+
+def test_every_caution_is_before_the_eyes_and_can_be_read_from_a_metre(
+    language: str, window: PatientWindow
 ) -> None:
     feed(window, moment(0, Stage.WELCOME))
-    shown = texts(window.pages.welcome)
+    first = texts(window.pages.welcome)
+    press(window, Qt.Key.Key_C)
+    feed(window, moment(0, Stage.WELCOME))  # the camera's next frame leaves it open
+    everything = texts(window.pages.cautions)
     for when in When:
         for rule in safety().when(when):
-            assert rule.text["en"] in shown
-    # 16 px at 800 is 12 pt at 96 dots an inch, the least size for print that patients are given
-    # (common practice).
-    page = window.pages.welcome
-    for block in (page.before, page.stop, page.emergency):
-        assert block.type_px() >= 0.02 * window.height()
+            assert rule.text[language] in everything
+            at_once = when in (When.STOP_NOW, When.EMERGENCY)
+            assert (rule.text[language] in first) == at_once
+    # 20 px at 800: at 96 dots an inch that is 15 pt, read from a metre at about the angle of 9 pt
+    # from 60 cm (common practice).
+    shown, cautions = window.pages.welcome, window.pages.cautions
+    for block in (
+        cautions.before,
+        cautions.stop,
+        cautions.emergency,
+        shown.new_cautions,
+        shown.stop,
+        shown.emergency,
+    ):
+        assert block.type_px() >= 0.025 * window.height()
+    press(window, Qt.Key.Key_Escape)
+    assert shown.isVisible()
+
+
+def unread(qtbot: QtBot, *, at_once: bool) -> tuple[PatientWindow, ScriptedCoaching]:
+    coaching = ScriptedCoaching()
+    window = PatientWindow(
+        coaching.plan,
+        lambda: ScriptedSource(seconds=10_000),
+        lambda source: coaching,
+        at_once=at_once,
+    )
+    qtbot.addWidget(window)
+    window.show()
+    qtbot.waitUntil(lambda: window.stage is Stage.WELCOME, timeout=20_000)
+    return window, coaching
+
+
+@pytest.mark.parametrize("at_once", [False, True])
+def test_nobody_begins_by_key_who_has_not_had_the_cautions(
+    app: QApplication, qtbot: QtBot, at_once: bool
+) -> None:
+    window, coaching = unread(qtbot, at_once=at_once)
+    assert window.pages.cautions.isVisible()
+    steps = coaching.steps
+    qtbot.waitUntil(lambda: coaching.steps > steps + 3, timeout=20_000)
+    assert window.stage is Stage.WELCOME
+    press(window, Qt.Key.Key_Space)
+    assert window.pages.cautions_read
+    if not at_once:
+        assert window.pages.welcome.isVisible()
+        assert coaching.orders == []
+        press(window, Qt.Key.Key_Space)
+    qtbot.waitUntil(lambda: window.stage is Stage.PAIN_BEFORE, timeout=20_000)
+    assert coaching.orders == [(Order.START, None)]
+    window.close()
+
+
+def test_who_would_rather_not_begin_closes_the_cautions(app: QApplication, qtbot: QtBot) -> None:
+    window, coaching = unread(qtbot, at_once=False)
+    press(window, Qt.Key.Key_Escape)
+    qtbot.waitUntil(lambda: not window.isVisible(), timeout=20_000)
+    assert coaching.orders == []
 
 
 def test_the_cautions_of_what_is_new_are_on_the_first_page(window: PatientWindow) -> None:
@@ -463,6 +527,7 @@ def test_the_session_begins_at_once_where_that_is_asked(app: QApplication, qtbot
         lambda: ScriptedSource(seconds=10_000),
         lambda source: coaching,
         at_once=True,
+        cautions_read=True,
     )
     qtbot.addWidget(window)
     window.show()

@@ -26,7 +26,7 @@ LONG_MS = 20_000
 @pytest.fixture
 def open_window(app: QApplication, qtbot: QtBot) -> Opener:
     def make(open_source: OpenSource, begin: BeginCoaching) -> PatientWindow:
-        window = PatientWindow(PLAN, open_source, begin)
+        window = PatientWindow(PLAN, open_source, begin, cautions_read=True)
         qtbot.addWidget(window)
         window.show()
         qtbot.waitExposed(window)
@@ -263,6 +263,7 @@ def test_a_window_left_open_over_midnight_closes_to_be_opened_anew(
         lambda: ScriptedSource(seconds=10_000),
         lambda opened: coaching,
         today=lambda: day[0],
+        cautions_read=True,
     )
     qtbot.addWidget(window)
     window.show()
@@ -285,6 +286,7 @@ def test_a_session_goes_on_over_midnight(
         lambda: ScriptedSource(seconds=10_000),
         lambda opened: ScriptedCoaching(),
         today=lambda: day[0],
+        cautions_read=True,
     )
     qtbot.addWidget(window)
     window.show()
