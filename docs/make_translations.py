@@ -1,9 +1,10 @@
-"""Keeps the windows' translation files in step with the code, and tells what they lack.
+"""Keeps the windows' translation files in step with the code, and tells what a language lacks.
 
     python -m docs.make_translations            every language in coach/desktop/translations
     python -m docs.make_translations fr         begin a new one
+    python -m docs.make_translations --missing  what each language lacks: cues, catalogue, windows
 
-Needs ``pylupdate6`` (of PyQt6) and ``lrelease`` (of Qt's tools; Debian: qt6-l10n-tools).
+All but the last need ``pylupdate6`` (PyQt6) and ``lrelease`` (Qt's tools; Debian: qt6-l10n-tools).
 """
 
 from __future__ import annotations
@@ -14,6 +15,10 @@ import sys
 import xml.etree.ElementTree as ElementTree
 from collections.abc import Sequence
 from pathlib import Path
+
+from coach.catalogue import catalogue, safety
+from coach.catalogue.pages import all_pages
+from coach.cues.language import FALLBACK, languages
 
 ROOT = Path(__file__).resolve().parent.parent
 FOLDER = ROOT / "coach" / "desktop" / "translations"
@@ -32,9 +37,32 @@ def missing(table: Path) -> list[str]:
     return lacking
 
 
-def main(languages: Sequence[str]) -> None:
+def missing_of(code: str) -> dict[str, list[str]]:
+    """Give what a language leaves in English in each of the three places where texts stand."""
+    spoken = languages()[code].sentences if code in languages() else {}
+    table = FOLDER / f"{code}.ts"
+    return {
+        "cues": [key for key in languages()[FALLBACK].sentences if key not in spoken],
+        "catalogue": [
+            *(f"exercise {e.exercise}" for e in catalogue().all if code not in e.telling),
+            *(f"page {page.id}" for page in all_pages() if code not in page.telling),
+            *(f"rule {rule.id}" for rule in safety().rules if code not in rule.text),
+        ],
+        "windows": missing(table) if table.exists() else ["no table yet"],
+    }
+
+
+def tell_missing(codes: Sequence[str]) -> None:
+    """Print what languages lack, by default every one that stands in any of the three places."""
+    known = {*languages(), *(table.stem for table in FOLDER.glob("*.ts"))} - {FALLBACK}
+    for code in codes or sorted(known):
+        for place, lacking in missing_of(code).items():
+            print(f"{code}, {place}: {len(lacking)} missing", *lacking, sep="\n    ")
+
+
+def main(codes: Sequence[str]) -> None:
     """Collect the texts, compile the tables and print what is missing."""
-    tables = [FOLDER / f"{code}.ts" for code in languages] or sorted(FOLDER.glob("*.ts"))
+    tables = [FOLDER / f"{code}.ts" for code in codes] or sorted(FOLDER.glob("*.ts"))
     sources = [str(path.relative_to(ROOT)) for path in sorted((ROOT / "coach").rglob("*.py"))]
     release = shutil.which("lrelease") or "/usr/lib/qt6/bin/lrelease"
     for table in tables:
@@ -55,4 +83,7 @@ def main(languages: Sequence[str]) -> None:
 
 
 if __name__ == "__main__":
-    main(sys.argv[1:])
+    if "--missing" in sys.argv:
+        tell_missing([code for code in sys.argv[1:] if code != "--missing"])
+    else:
+        main(sys.argv[1:])

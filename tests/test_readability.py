@@ -23,6 +23,8 @@ from coach.cues.language import languages
 ROOT = Path(__file__).parents[1]
 TWELVE_YEARS_OLD = 6.9
 HYPHENATION = {"en": "en_GB", "de": "de_DE"}
+NOT_JUDGED = {"faults"}
+"""Parts that name files, keys and devices, mostly for whoever installs the program."""
 OWN = ("place", "do", "doubt", "form", "wrong-arm", "pain")
 """Beginnings of the keys of cues that are a group of their own; all others are one."""
 LEAST_WORDS = 25
@@ -51,6 +53,8 @@ def window_texts(language: str) -> Iterator[tuple[str, str]]:
     """Give the window's sentences with the part that shows them."""
     table = ElementTree.parse(ROOT / "coach" / "desktop" / "translations" / "de.ts").getroot()
     for part in table.iter("context"):
+        if part.findtext("name") in NOT_JUDGED:
+            continue
         for message in part.iter("message"):
             text = message.findtext("source" if language == "en" else "translation") or ""
             if text.endswith("."):

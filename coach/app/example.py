@@ -6,6 +6,7 @@ from coach.catalogue import catalogue
 from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.movement import Side
 from coach.domain.plan import Plan, PlannedExercise
+from coach.texts import translate
 
 NAMES = (
     "pendulum",
@@ -24,12 +25,14 @@ def example_plan() -> Plan:
     """Give a programme of six exercises at the catalogue's usual doses for low irritability."""
     return Plan(
         patient_code="EXAMPLE",
-        title="Example programme",
+        title=translate("patient", "Example programme"),
         side=Side.RIGHT,
         phase=StiffnessPhase.STIFF,
         irritability=Irritability.LOW,
         exercises=tuple(_planned(name) for name in NAMES),
-        contact="An example without a practice behind it; ask your own therapist.",
+        contact=translate(
+            "patient", "An example without a practice behind it; ask your own therapist."
+        ),
     )
 
 

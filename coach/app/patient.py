@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import sys
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import datetime
+from functools import partial
 from pathlib import Path
 
 from coach.app.estimator import open_estimator
@@ -44,16 +46,17 @@ def run_patient(
 
     Without a ``language`` it speaks the system's, or English where it does not know that.
     """
+    application = create_application(["coach"], language=chosen_language(language))
     plan = open_plan(plan_path, data_folder() / KEPT_PLAN)
     with only_one(data_folder()):
-        return _run(plan, camera if clip is None else clip, folder, begin=begin, language=language)
+        shown = partial(run_windows, application)
+        return _run(shown, plan, camera if clip is None else clip, folder, begin=begin)
 
 
 def _run(
-    plan: Plan, what: int | Path, folder: Path | None, *, begin: bool, language: str | None
+    shown: Callable[[], int], plan: Plan, what: int | Path, folder: Path | None, *, begin: bool
 ) -> int:
     folders = Folders(journals_folder(), folder or sessions_folder())
-    application = create_application(["coach"], language=chosen_language(language))
     while True:
         recoveries = recover(folders.journals, folders.sessions, folders.own)
         window = patient_window(plan, what, folders, begin=begin)
@@ -61,7 +64,7 @@ def _run(
         for recovered in recoveries:
             window.announce(recovered.message)
         try:
-            code = run_windows(application)
+            code = shown()
         finally:
             window.close()  # after Ctrl-C too: this ends the session and keeps what was done
         if not window.outdated:
@@ -122,12 +125,16 @@ def _notice(agenda: Agenda) -> str:
 
 
 def chosen_language(asked: str | None) -> str:
-    """Give the language asked for, or the system's; a ``Fault`` names those that there are."""
+    """Give the language asked for, or the system's where it is whole; a ``Fault`` names all."""
     if asked is None:
-        return system_language(languages())
+        return system_language(code for code, each in languages().items() if not each.begun)
     if asked not in languages():
         known = ", ".join(f"{code} ({each.name})" for code, each in languages().items())
-        raise Fault(f"The program does not speak '{asked[:20]}'; choose one of {known}.")
+        raise Fault(
+            translate(
+                "faults", "The program does not speak '{asked}'; choose one of {known}."
+            ).format(asked=asked[:20], known=known)
+        )
     return asked
 
 

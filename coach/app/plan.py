@@ -11,9 +11,11 @@ from coach.catalogue import catalogue
 from coach.documents.plan import MAX_PLAN_BYTES, read_plan
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
+from coach.review.wording import day
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.sealed import check_public_key
 from coach.storage.session_file import read_bounded
+from coach.texts import translate
 
 KEPT_PLAN: Final = "plan.json"
 """Name of the copy from which later starts go on."""
@@ -40,11 +42,17 @@ def _read(path: Path) -> tuple[Plan, bytes]:
     plan = read_plan(data, str(path), catalogue().by_name)
     today = datetime.now().astimezone().date()
     if plan.valid_until is not None and plan.valid_until < today:
-        ring = f" ({plan.contact})" if plan.contact else ""
-        raise Fault(
-            f"The plan in {path} ended on {plan.valid_until}; ask your practice for a new "
-            f"one{ring}."
+        told = (
+            translate(
+                "faults",
+                "The plan in {path} ended on {day}; ask your practice for a new one ({contact}).",
+            )
+            if plan.contact
+            else translate(
+                "faults", "The plan in {path} ended on {day}; ask your practice for a new one."
+            )
         )
+        raise Fault(told.format(path=path, day=day(plan.valid_until), contact=plan.contact))
     if plan.practice_key is not None:
         check_public_key(plan.practice_key)
     return plan, data

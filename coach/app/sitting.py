@@ -23,10 +23,9 @@ from coach.ports import FrameSource, PoseEstimator
 from coach.session.entries import Entry, SessionOpened
 from coach.storage.folders import own_sessions_folder
 from coach.storage.keeper import SessionKeeper
+from coach.texts import translate
 
 SOFTWARE = "stiff-shoulder-coach"
-_SAVED_LATER = "What you did is kept, and saved when you start the program again."
-_IN_MEMORY = "What you did is kept as long as this window is open: make room first, then close it."
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,8 +93,8 @@ class Sitting:
         try:
             path = self._keeper.finish(self._folders.sessions, self._folders.own)
         except Fault as fault:
-            later = _SAVED_LATER if self._keeper.fault is None else _IN_MEMORY
-            self._outcome = Outcome(self._keeper.document, None, f"{fault} {later}")
+            told = _kept(fault, on_disk=self._keeper.fault is None)
+            self._outcome = Outcome(self._keeper.document, None, told)
         else:
             saved_at = None if path is None else str(path)
             self._outcome = Outcome(self._keeper.document, saved_at, self._trouble)
@@ -111,6 +110,20 @@ class Sitting:
             self._keeper.keep(entries)
         except Fault as fault:
             self._trouble = str(fault)
+
+
+def _kept(fault: Fault, *, on_disk: bool) -> str:
+    if on_disk:
+        told = translate(
+            "faults", "{fault} What you did is kept, and saved when you start the program again."
+        )
+    else:
+        told = translate(
+            "faults",
+            "{fault} What you did is kept as long as this window is open: make room first, then "
+            "close it.",
+        )
+    return told.format(fault=fault)
 
 
 def opening_entry(

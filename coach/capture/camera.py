@@ -11,6 +11,7 @@ from coach.capture.devices import CameraDevice, Picture
 from coach.capture.picture import PictureTrouble, picture_trouble
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
+from coach.texts import translate
 
 FAILED_GRABS_IN_A_ROW = 15
 """So many and the camera is gone; a loose plug or a mode change costs two or three."""
@@ -62,8 +63,11 @@ class Camera:
         if first is None:
             self.close()
             raise Fault(
-                f"{name} gives no picture; close other programs that use it, check its cover and"
-                " plug, and start again."
+                translate(
+                    "faults",
+                    "{name} gives no picture; close other programs that use it, check "
+                    "its cover and plug, and start again.",
+                ).format(name=name)
             )
         self.size_px = first.size_px
 
@@ -76,8 +80,11 @@ class Camera:
             if frame is None:
                 self.close()
                 raise Fault(
-                    f"{self._name} has stopped giving pictures; check its plug, close other"
-                    " programs that use it, and go on."
+                    translate(
+                        "faults",
+                        "{name} has stopped giving pictures; check its plug, close "
+                        "other programs that use it, and go on.",
+                    ).format(name=self._name)
                 )
             yield frame
 

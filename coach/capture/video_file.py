@@ -8,6 +8,7 @@ from typing import Literal
 from coach.capture.devices import Picture, VideoReader
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
+from coach.texts import translate
 
 FALLBACK_FRAMES_PER_S = 30.0
 """Assumed where a file has neither stamps nor a rate."""
@@ -44,8 +45,11 @@ class VideoFile:
         if not self._ahead:
             self.close()
             raise Fault(
-                f"'{name}' holds no picture that can be read; copy it again from where it was"
-                " recorded, or choose another video."
+                translate(
+                    "faults",
+                    "'{name}' holds no picture that can be read; copy it again from "
+                    "where it was recorded, or choose another video.",
+                ).format(name=name)
             )
         height, width = self._ahead[0][0].shape[:2]
         self.size_px = (width, height)

@@ -26,13 +26,16 @@ class Language(Struct, frozen=True, forbid_unknown_fields=True):
     """One language: its own name, its voice, how it writes numbers, and its sentences.
 
     ``sentences`` gives what is spoken and the short form that is shown, by key; a key stands for a
-    whole sentence with named places for numbers. ``voice`` is a BCP 47 tag.
+    whole sentence with named places for numbers. ``voice`` is a BCP 47 tag. A language that is only
+    ``begun`` says much in the fallback, with a voice that is not made for it: it is spoken where
+    somebody asks for it by its code, never because the system speaks it.
     """
 
     name: Annotated[str, Meta(min_length=1, max_length=40)]
     voice: Annotated[str, Meta(pattern="^[a-z]{2}(-[a-z]{2})?$")]
     decimal_sign: Annotated[str, Meta(pattern="^[.,]$")]
     sentences: dict[str, tuple[Text, Text]]
+    begun: bool = False
 
     def written(self, number: float) -> str:
         """Write a number as people of this language do, at most six figures."""

@@ -23,6 +23,7 @@ from coach.documents.session import (
 from coach.documents.tables import LandmarkTable, ReadingTable
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
+from coach.texts import translate
 
 MAX_ARCHIVE_BYTES = 64_000_000
 
@@ -126,31 +127,45 @@ def _members(data: bytes, where: str, wanted: tuple[str, ...]) -> dict[str, byte
             found = _checked(archive.infolist(), where)
             return {name: _content(archive, found[name], where) for name in wanted}
     except _BROKEN as error:
-        raise Fault(f"{where} is damaged or cut short; ask for it to be sent again.") from error
+        raise _damaged(where) from error
 
 
 def _check_directory(data: bytes, where: str) -> None:
     """Refuse by the end record alone what the zip library should not have to open."""
     if len(data) > MAX_ARCHIVE_BYTES:
         raise Fault(
-            f"{where} is too large for a session file: {len(data):,} bytes, at most "
-            f"{MAX_ARCHIVE_BYTES:,} are read; check that this is the right file."
+            translate(
+                "faults",
+                "{where} is too large for a session file: {count:,} bytes, at most "
+                "{max_archive_bytes:,} are read; check that this is the right file.",
+            ).format(where=where, count=len(data), max_archive_bytes=MAX_ARCHIVE_BYTES)
         )
     if not data.startswith(b"PK\x03\x04"):
-        raise Fault(f"{where} is not a session file; check that this is the right file.")
+        raise Fault(
+            translate(
+                "faults", "{where} is not a session file; check that this is the right file."
+            ).format(where=where)
+        )
     end = len(data) - _END.size
     if end < 0 or data[end : end + 4] != b"PK\x05\x06":
-        raise Fault(f"{where} is damaged or cut short; ask for it to be sent again.")
+        raise _damaged(where)
     _, disk, start_disk, here, entries, size, offset, comment = _END.unpack_from(data, end)
     if (disk, start_disk, here, comment) != (0, 0, entries, 0) or offset + size != end:
-        raise Fault(f"{where} is damaged or cut short; ask for it to be sent again.")
+        raise _damaged(where)
     if entries > len(_MOST_BYTES) or size > _MAX_DIRECTORY_BYTES:
         raise Fault(
-            f"{where} holds more than the {len(_MOST_BYTES)} parts of a session file; "
-            "check that this is the right file."
+            translate(
+                "faults",
+                "{where} holds more than the {count} parts of a session file; check "
+                "that this is the right file.",
+            ).format(where=where, count=len(_MOST_BYTES))
         )
     if data[end - 20 : end - 16] == _LOCATOR_64:
-        raise Fault(f"{where} is a zip64 file, which no session file is; ask for a new file.")
+        raise Fault(
+            translate(
+                "faults", "{where} is a zip64 file, which no session file is; ask for a new file."
+            ).format(where=where)
+        )
 
 
 def _checked(infos: list[zipfile.ZipInfo], where: str) -> dict[str, zipfile.ZipInfo]:
@@ -159,30 +174,57 @@ def _checked(infos: list[zipfile.ZipInfo], where: str) -> dict[str, zipfile.ZipI
         name = info.filename
         if name not in _MOST_BYTES or info.orig_filename != name:
             raise Fault(
-                f"{where} holds {name[:60]!a}, which is no part of a session file; "
-                "check that this is the right file."
+                translate(
+                    "faults",
+                    "{where} holds {name!a}, which is no part of a session file; check "
+                    "that this is the right file.",
+                ).format(where=where, name=name[:60])
             )
         if name in found:
-            raise Fault(f"{where} holds {name} twice; ask for it to be sent again.")
+            raise Fault(
+                translate(
+                    "faults", "{where} holds {name} twice; ask for it to be sent again."
+                ).format(where=where, name=name)
+            )
         if info.flag_bits & _ENCRYPTED_OR_PATCHED:
-            raise Fault(f"{name} in {where} is encrypted by zip; ask for a file that is not.")
+            raise Fault(
+                translate(
+                    "faults", "{name} in {where} is encrypted by zip; ask for a file that is not."
+                ).format(name=name, where=where)
+            )
         if info.compress_type not in (zipfile.ZIP_STORED, zipfile.ZIP_DEFLATED):
             raise Fault(
-                f"{name} in {where} is packed in a way that session files do not use; "
-                "ask for the original file."
+                translate(
+                    "faults",
+                    "{name} in {where} is packed in a way that session files do not "
+                    "use; ask for the original file.",
+                ).format(name=name, where=where)
             )
         kind = stat.S_IFMT(info.external_attr >> 16)
         if kind not in (0, stat.S_IFREG):
-            raise Fault(f"{name} in {where} is a link or folder; ask for the original file.")
+            raise Fault(
+                translate(
+                    "faults", "{name} in {where} is a link or folder; ask for the original file."
+                ).format(name=name, where=where)
+            )
         if info.file_size > _MOST_BYTES[name]:
             raise Fault(
-                f"{name} in {where} unpacks to {info.file_size:,} bytes, at most "
-                f"{_MOST_BYTES[name]:,} are read; check that this is the right file."
+                translate(
+                    "faults",
+                    "{name} in {where} unpacks to {file_size:,} bytes, at most "
+                    "{most_bytes:,} are read; check that this is the right file.",
+                ).format(
+                    name=name, where=where, file_size=info.file_size, most_bytes=_MOST_BYTES[name]
+                )
             )
         found[name] = info
     for name in (DOCUMENT, READINGS, LANDMARKS):
         if name not in found:
-            raise Fault(f"{where} has no {name} inside; check that this is the right file.")
+            raise Fault(
+                translate(
+                    "faults", "{where} has no {name} inside; check that this is the right file."
+                ).format(where=where, name=name)
+            )
     return found
 
 
@@ -193,6 +235,14 @@ def _content(archive: zipfile.ZipFile, info: zipfile.ZipInfo, where: str) -> byt
         content = member.read(min(most, info.file_size) + 1)
     if len(content) != info.file_size:
         raise Fault(
-            f"{info.filename} in {where} is not as long as it says; ask for it to be sent again."
+            translate(
+                "faults",
+                "{filename} in {where} is not as long as it says; ask for it to be sent again.",
+            ).format(filename=info.filename, where=where)
         )
     return content
+
+
+def _damaged(where: str) -> Fault:
+    told = translate("faults", "{where} is damaged or cut short; ask for it to be sent again.")
+    return Fault(told.format(where=where))

@@ -16,6 +16,7 @@ from coach.domain.exercise import Exercise
 from coach.domain.fault import Fault
 from coach.domain.movement import VIEWS, Unit, measurable
 from coach.domain.plan import Plan, PlannedExercise
+from coach.texts import translate
 
 MAX_PLAN_BYTES = 1_000_000
 NO_EXERCISES: Mapping[str, Exercise] = MappingProxyType({})
@@ -56,13 +57,24 @@ def read_plan(data: bytes, where: str, known: Mapping[str, Exercise] = NO_EXERCI
     plan = convert(raw | each(raw, "exercises", lambda e: _described(e, known)), Plan, where)
     if unknown := _unknown(plan, known):
         raise Fault(
-            f"{where} names what the catalogue does not have: {unknown}; correct it or update the "
-            "program."
+            translate(
+                "faults",
+                "{where} names what the catalogue does not have: {unknown}; correct it or update "
+                "the program.",
+            ).format(where=where, unknown=unknown)
         )
     if impossible := _impossible(plan, known):
-        raise Fault(f"{where} asks for what cannot be measured: {impossible}; correct it.")
+        raise Fault(
+            translate(
+                "faults", "{where} asks for what cannot be measured: {impossible}; correct it."
+            ).format(where=where, impossible=impossible)
+        )
     if contradiction := _contradiction(plan):
-        raise Fault(f"{where} contradicts itself: {contradiction}; correct it.")
+        raise Fault(
+            translate("faults", "{where} contradicts itself: {contradiction}; correct it.").format(
+                where=where, contradiction=contradiction
+            )
+        )
     return plan
 
 
@@ -82,34 +94,57 @@ def _unknown(plan: Plan, known: Mapping[str, Exercise]) -> str | None:
         for name in (planned.exercise, proposed):
             if name is not None and name not in known:
                 near = get_close_matches(name, known, n=3, cutoff=0.4) or list(known)[:3]
-                nearest = f"; the nearest names are {', '.join(near)}" if near else ""
-                return f"exercise {count} is {name!r}{nearest}"
+                if not near:
+                    return translate("faults", "exercise {count} is {name!r}").format(
+                        count=count, name=name
+                    )
+                nearest = ", ".join(near)
+                return translate(
+                    "faults", "exercise {count} is {name!r}; the nearest names are {nearest}"
+                ).format(count=count, name=name, nearest=nearest)
     return None
 
 
 def _impossible(plan: Plan, known: Mapping[str, Exercise]) -> str | None:
     for count, planned in enumerate(plan.exercises, start=1):
         if planned.exercise is not None and (found := _otherwise(planned, known)):
-            return f"exercise {count} is {planned.exercise}, {found}"
+            return translate("faults", "exercise {count} is {exercise}, {found}").format(
+                count=count, exercise=planned.exercise, found=found
+            )
         movement, position, view = planned.movement, planned.position, planned.view
         if movement is None:
             if planned.exercise is None:
-                return f"exercise {count} has neither an exercise nor a movement"
+                return translate(
+                    "faults", "exercise {count} has neither an exercise nor a movement"
+                ).format(count=count)
             if planned.target_deg is not None:
-                return f"exercise {count}, {planned.exercise}, has a target_deg, but is only timed"
+                return translate(
+                    "faults", "exercise {count}, {exercise}, has a target_deg, but is only timed"
+                ).format(count=count, exercise=planned.exercise)
             continue
         views = VIEWS.get((movement, position), ())
         if not views or view not in (None, *views):
-            seen = f" from the {view}" if view else ""
-            return (
-                f"exercise {count} is {movement} in the position {position}{seen}, "
-                f"and {movement} is measured {measurable(movement)}"
-            )
+            ways = measurable(movement)
+            if view is None:
+                return translate(
+                    "faults",
+                    "exercise {count} is {movement} in the position {position}, and "
+                    "{movement} is measured {ways}",
+                ).format(count=count, movement=movement, position=position, ways=ways)
+            return translate(
+                "faults",
+                "exercise {count} is {movement} in the position {position} from the "
+                "{view}, and {movement} is measured {ways}",
+            ).format(count=count, movement=movement, position=position, view=view, ways=ways)
         if planned.target_deg is not None and movement.unit is not Unit.DEGREES:
-            return f"exercise {count}, {movement}, has a target_deg, but is not an angle"
+            return translate(
+                "faults", "exercise {count}, {movement}, has a target_deg, but is not an angle"
+            ).format(count=count, movement=movement)
     for count, other in enumerate(plan.other_side, start=1):
         if other.movement.unit is not Unit.DEGREES:
-            return f"other side {count}, {other.movement}, has a value_deg, but is not an angle"
+            return translate(
+                "faults", "other side {count}, {movement}, has a value_deg, but is not an angle"
+            ).format(count=count, movement=other.movement)
     return None
 
 
@@ -119,18 +154,32 @@ def _otherwise(planned: PlannedExercise, known: Mapping[str, Exercise]) -> str |
     for field in _OF_EXERCISE:
         said, meant = getattr(planned, field), getattr(exercise, field)
         if said != meant:
-            return f"whose {field} is {meant or 'not measured'} and not {said or 'left out'}"
+            if not meant:
+                return translate("faults", "whose {field} is not measured and not {said}").format(
+                    field=field, said=said
+                )
+            if not said:
+                return translate("faults", "whose {field} is {meant} and not left out").format(
+                    field=field, meant=meant
+                )
+            return translate("faults", "whose {field} is {meant} and not {said}").format(
+                field=field, meant=meant, said=said
+            )
     return None
 
 
 def _contradiction(plan: Plan) -> str | None:
     for count, planned in enumerate(plan.exercises, start=1):
         if plan.side is not None and planned.side is not plan.side:
-            return f"it is for the {plan.side} shoulder, and exercise {count} is for the other one"
+            return translate(
+                "faults", "it is for the {side} shoulder, and exercise {count} is for the other one"
+            ).format(side=plan.side, count=count)
         if len(set(planned.days)) < len(planned.days):
-            return f"exercise {count} names a day twice"
+            return translate("faults", "exercise {count} names a day twice").format(count=count)
     if plan.issued_on and plan.valid_until and plan.valid_until < plan.issued_on:
-        return f"it is valid until {plan.valid_until}, before it was issued on {plan.issued_on}"
+        return translate(
+            "faults", "it is valid until {valid_until}, before it was issued on {issued_on}"
+        ).format(valid_until=plan.valid_until, issued_on=plan.issued_on)
     return None
 
 

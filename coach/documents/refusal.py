@@ -11,6 +11,7 @@ from msgspec import inspect
 
 from coach.documents.strict_json import shown
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 T = TypeVar("T")
 
@@ -28,8 +29,9 @@ def convert(raw: Any, kind: type[T], where: str) -> T:
         return msgspec.convert(raw, kind)
     except msgspec.ValidationError as error:
         raise Fault(
-            f"{where} cannot be used: {explain(str(error), raw, kind)}; correct it or ask for a "
-            "new file."
+            translate(
+                "faults", "{where} cannot be used: {explain}; correct it or ask for a new file."
+            ).format(where=where, explain=explain(str(error), raw, kind))
         ) from error
 
 
@@ -41,10 +43,16 @@ def explain(message: str, raw: Any, kind: type) -> str:
     if found := _FIELD.match(what):
         name = found.group(2)
         field = name if _PLAIN_NAME.fullmatch(name) else shown(name)
-        at = f"{place}, " if place else ""
-        missing = found.group(1).startswith("missing")
-        return f"{at}{field} is missing" if missing else f"{at}{field} is not a known field"
-    return f"{place or 'the content'} is {shown(value)}, allowed {_allowed(info, unit)}"
+        field = f"{place}, {field}" if place else field
+        if found.group(1).startswith("missing"):
+            return translate("faults", "{field} is missing").format(field=field)
+        return translate("faults", "{field} is not a known field").format(field=field)
+    allowed = _allowed(info, unit)
+    if not place:
+        told = translate("faults", "the content is {value}, allowed {allowed}")
+        return told.format(value=shown(value), allowed=allowed)
+    told = translate("faults", "{place} is {value}, allowed {allowed}")
+    return told.format(place=place, value=shown(value), allowed=allowed)
 
 
 def _walk(
@@ -77,24 +85,39 @@ def _without_null(info: inspect.Type) -> inspect.Type:
 def _allowed(info: inspect.Type, unit: str) -> str:
     match info:
         case inspect.UnionType():
-            return _allowed(_without_null(info), unit) + " or null"
+            either = translate("faults", "{allowed} or null")
+            return either.format(allowed=_allowed(_without_null(info), unit))
         case inspect.IntType() | inspect.FloatType():
-            whole = "whole numbers from " if isinstance(info, inspect.IntType) else ""
-            return f"are {whole}{_number(info.ge)} to {_number(info.le)}{unit}"
+            least, most = _number(info.ge), _number(info.le)
+            if isinstance(info, inspect.IntType):
+                whole = translate("faults", "are whole numbers from {least} to {most}{unit}")
+                return whole.format(least=least, most=most, unit=unit)
+            any_number = translate("faults", "are {least} to {most}{unit}")
+            return any_number.format(least=least, most=most, unit=unit)
         case inspect.EnumType():
-            return "are " + ", ".join(sorted(member.value for member in info.cls))
+            names = ", ".join(sorted(member.value for member in info.cls))
+            return translate("faults", "are {names}").format(names=names)
         case inspect.LiteralType():
-            return "is " + " or ".join(str(value) for value in info.values)
+            names = ", ".join(str(value) for value in info.values)
+            return translate("faults", "is {names}").format(names=names)
         case inspect.StrType():
             if info.pattern:
-                return f"is text of the form {info.pattern}"
-            return f"is text of {info.min_length or 0} to {info.max_length} characters"
+                return translate("faults", "is text of the form {pattern}").format(
+                    pattern=info.pattern
+                )
+            fewest = info.min_length or 0
+            return translate("faults", "is text of {least} to {max_length} characters").format(
+                least=fewest, max_length=info.max_length
+            )
         case inspect.VarTupleType():
-            return f"is a list of {info.min_length or 0} to {info.max_length} entries"
+            fewest = info.min_length or 0
+            return translate("faults", "is a list of {least} to {max_length} entries").format(
+                least=fewest, max_length=info.max_length
+            )
         case inspect.StructType():
-            return "is an object in braces"
+            return translate("faults", "is an object in braces")
         case _:
-            return "is something else"
+            return translate("faults", "is something else")
 
 
 def _number(value: float | None) -> str:

@@ -14,6 +14,7 @@ from coach.documents.versions import Upgrade, each, refusing, upgraded
 from coach.domain.fault import Fault
 from coach.domain.reading import Form
 from coach.domain.session import ExerciseRecord, SessionDocument
+from coach.texts import translate
 
 MAX_SESSION_BYTES = 4_000_000
 
@@ -76,7 +77,11 @@ def read_session_document(data: bytes, where: str) -> SessionDocument:
     raw = upgraded(raw, name="shoulder-session", newest=3, upgrades=_UPGRADES, where=where)
     document = convert(raw, SessionDocument, where)
     if contradiction := _contradiction(document):
-        raise Fault(f"{where} contradicts itself: {contradiction}; ask for a new file.")
+        raise Fault(
+            translate(
+                "faults", "{where} contradicts itself: {contradiction}; ask for a new file."
+            ).format(where=where, contradiction=contradiction)
+        )
     return document
 
 
@@ -91,42 +96,61 @@ def _contradiction(document: SessionDocument) -> str | None:
     try:
         year = datetime.fromisoformat(document.started_at).year
     except ValueError:
-        return f"started_at {document.started_at} is no date of the calendar"
+        return translate("faults", "started_at {started_at} is no date of the calendar").format(
+            started_at=document.started_at
+        )
     if year not in _YEARS:
-        return f"started_at {document.started_at} is not from {_YEARS[0]} to {_YEARS[-1]}"
+        told = translate("faults", "started_at {started_at} is not from {first} to {last}")
+        return told.format(started_at=document.started_at, first=_YEARS[0], last=_YEARS[-1])
     for count, record in enumerate(document.exercises, start=1):
         if record.planned_index >= len(document.plan.exercises):
-            return f"exercise {count} is not in its plan"
+            return translate("faults", "exercise {count} is not in its plan").format(count=count)
         if record.ended_s > document.duration_s + ROUNDING_S:
-            return f"exercise {count} ends after the session"
+            return translate("faults", "exercise {count} ends after the session").format(
+                count=count
+            )
         if found := _contradiction_in(record):
-            return f"exercise {count}, {found}"
+            return translate("faults", "exercise {count}, {found}").format(count=count, found=found)
     return None
 
 
 def _contradiction_in(record: ExerciseRecord) -> str | None:
     if record.ended_s < record.started_s:
-        return "it ends before it starts"
+        return translate("faults", "it ends before it starts")
     if record.movement is None and record.exercise is None:
-        return "it has neither an exercise nor a movement"
+        return translate("faults", "it has neither an exercise nor a movement")
     if record.movement is None and record.repetitions:
-        return "it has measured repetitions without a movement"
+        return translate("faults", "it has measured repetitions without a movement")
     for hold in record.timed:
         if hold.end_s < hold.start_s or hold.held_s > hold.end_s - hold.start_s + ROUNDING_S:
-            return f"timed hold {hold.number} was held for longer than it lasted"
+            return translate(
+                "faults", "timed hold {number} was held for longer than it lasted"
+            ).format(number=hold.number)
         if not record.started_s - ROUNDING_S <= hold.start_s <= record.ended_s + ROUNDING_S:
-            return f"timed hold {hold.number} starts outside the exercise"
+            return translate("faults", "timed hold {number} starts outside the exercise").format(
+                number=hold.number
+            )
     unit = None if record.movement is None else record.movement.unit
     for repetition in record.repetitions:
         number = repetition.number
         if repetition.unit is not unit:
-            return f"repetition {number} of {record.movement} is in the unit {repetition.unit}"
+            return translate(
+                "faults", "repetition {number} of {movement} is in the unit {unit}"
+            ).format(number=number, movement=record.movement, unit=repetition.unit)
         if repetition.end_s < repetition.start_s:
-            return f"repetition {number} ends before it starts"
+            return translate("faults", "repetition {number} ends before it starts").format(
+                number=number
+            )
         if repetition.held_s > repetition.end_s - repetition.start_s + ROUNDING_S:
-            return f"repetition {number} was held for longer than it lasted"
+            return translate(
+                "faults", "repetition {number} was held for longer than it lasted"
+            ).format(number=number)
         if repetition.start_s < record.started_s - ROUNDING_S:
-            return f"repetition {number} starts before the exercise"
+            return translate("faults", "repetition {number} starts before the exercise").format(
+                number=number
+            )
         if repetition.end_s > record.ended_s + ROUNDING_S:
-            return f"repetition {number} ends after the exercise"
+            return translate("faults", "repetition {number} ends after the exercise").format(
+                number=number
+            )
     return None

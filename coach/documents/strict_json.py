@@ -10,6 +10,7 @@ from typing import Any, NoReturn
 
 from coach.domain.fault import Fault
 from coach.domain.text import UNSHOWN
+from coach.texts import translate
 
 MAX_DEPTH = 32
 _MAX_DIGITS = 40
@@ -26,14 +27,20 @@ def parse_json(data: bytes, where: str, max_bytes: int) -> Any:
     """
     if len(data) > max_bytes:
         raise Fault(
-            f"{where} is too large: {len(data):,} bytes, at most {max_bytes:,} are read; "
-            "check that this is the right file."
+            translate(
+                "faults",
+                "{where} is too large: {count:,} bytes, at most {max_bytes:,} are read;"
+                " check that this is the right file.",
+            ).format(where=where, count=len(data), max_bytes=max_bytes)
         )
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
         raise Fault(
-            f"{where} is not UTF-8 text (byte {error.start}); check that this is the right file."
+            translate(
+                "faults",
+                "{where} is not UTF-8 text (byte {start}); check that this is the right file.",
+            ).format(where=where, start=error.start)
         ) from error
     _check_depth(text, where)
     try:
@@ -46,8 +53,11 @@ def parse_json(data: bytes, where: str, max_bytes: int) -> Any:
         )
     except json.JSONDecodeError as error:
         raise Fault(
-            f"{where} is not valid JSON (line {error.lineno}, column {error.colno}); "
-            "ask for it to be sent again."
+            translate(
+                "faults",
+                "{where} is not valid JSON (line {lineno}, column {colno}); ask for it "
+                "to be sent again.",
+            ).format(where=where, lineno=error.lineno, colno=error.colno)
         ) from error
     _check_text(value, where)
     return value
@@ -57,8 +67,11 @@ def _check_depth(text: str, where: str) -> None:
     brackets = _NO_BRACKET.sub("", _STRING.sub("", text))
     if max(accumulate(map(_STEPS.__getitem__, brackets)), default=0) > MAX_DEPTH:
         raise Fault(
-            f"{where} is nested more than {MAX_DEPTH} levels deep, which no file of this "
-            "kind is; check that this is the right file."
+            translate(
+                "faults",
+                "{where} is nested more than {max_depth} levels deep, which no file of "
+                "this kind is; check that this is the right file.",
+            ).format(where=where, max_depth=MAX_DEPTH)
         )
 
 
@@ -67,15 +80,22 @@ def _object(pairs: list[tuple[str, Any]], where: str) -> dict[str, Any]:
     for key, value in pairs:
         if key in found:
             raise Fault(
-                f"{where} gives {shown(key)} twice in one place, so it is not clear which "
-                "counts; remove one of them."
+                translate(
+                    "faults",
+                    "{where} gives {key} twice in one place, so it is not clear which "
+                    "counts; remove one of them.",
+                ).format(where=where, key=shown(key))
             )
         found[key] = value
     return found
 
 
 def _not_a_number(name: str, where: str) -> NoReturn:
-    raise Fault(f"{where} holds {name} where a number belongs; correct that value.")
+    raise Fault(
+        translate(
+            "faults", "{where} holds {name} where a number belongs; correct that value."
+        ).format(where=where, name=name)
+    )
 
 
 def _float(digits: str, where: str) -> float | int:
@@ -95,8 +115,11 @@ def _check_text(value: Any, where: str) -> None:
     if isinstance(value, str):
         if UNSHOWN.search(value):
             raise Fault(
-                f"{where} holds a text with control characters or unseen ones ({shown(value)}); "
-                "take them out."
+                translate(
+                    "faults",
+                    "{where} holds a text with control characters or unseen ones ({value}); take "
+                    "them out.",
+                ).format(where=where, value=shown(value))
             )
     elif isinstance(value, dict):
         for key, inner in value.items():
@@ -110,8 +133,8 @@ def _check_text(value: Any, where: str) -> None:
 def shown(value: Any) -> str:
     """Give a value as it may stand in a sentence: JSON, short, ASCII."""
     if isinstance(value, dict):
-        return "an object"
+        return translate("faults", "an object")
     if isinstance(value, list):
-        return f"a list of {len(value)}"
+        return translate("faults", "a list of {count}").format(count=len(value))
     text = json.dumps(value)
     return text if len(text) <= 40 else text[:37] + "..."

@@ -7,6 +7,7 @@ from typing import Any
 
 from coach.documents.strict_json import shown
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 Upgrade = Callable[[dict[str, Any]], dict[str, Any]]
 
@@ -19,21 +20,32 @@ def upgraded(
     ``upgrades[n]`` turns version n into n + 1, ``version`` field included.
     """
     if not isinstance(raw, dict) or raw.get("format") != name:
-        said = shown(raw.get("format")) if isinstance(raw, dict) else "not given"
+        said = (
+            shown(raw.get("format")) if isinstance(raw, dict) else translate("faults", "not given")
+        )
         raise Fault(
-            f"{where} is not of the format {name} (its format is {said}); "
-            "check that this is the right file."
+            translate(
+                "faults",
+                "{where} is not of the format {name} (its format is {said}); check that"
+                " this is the right file.",
+            ).format(where=where, name=name, said=said)
         )
     version = raw.get("version")
     if not isinstance(version, int) or isinstance(version, bool) or version < 1:
         raise Fault(
-            f"{where} has the version {shown(version)}, allowed are whole numbers from 1 to "
-            f"{newest}; ask for a new file."
+            translate(
+                "faults",
+                "{where} has the version {version}, allowed are whole numbers from 1 to"
+                " {newest}; ask for a new file.",
+            ).format(where=where, version=shown(version), newest=newest)
         )
     if version > newest:
         raise Fault(
-            f"{where} was made by a newer version of this program (file version {version}, "
-            f"known up to {newest}); update the program to open it."
+            translate(
+                "faults",
+                "{where} was made by a newer version of this program (file version "
+                "{version}, known up to {newest}); update the program to open it.",
+            ).format(where=where, version=version, newest=newest)
         )
     document: dict[str, Any] = raw
     while version < newest:

@@ -8,11 +8,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 BUNDLE_FILE = "pose_full.task"
 MANIFEST_FILE = "manifest.json"
 _MAX_BYTES = 200_000_000
-_REMEDY = "install the program again"
 
 _PACKAGE = Path(__file__).resolve().parents[1]
 _PLACES = (_PACKAGE / "_installed" / "models", _PACKAGE.parent / "models")
@@ -32,43 +32,66 @@ def find_bundle() -> Path:
         if (place / BUNDLE_FILE).is_file():
             return place / BUNDLE_FILE
     raise Fault(
-        f"The pose model '{BUNDLE_FILE}' is missing (looked in"
-        f" {' and '.join(repr(str(place)) for place in _PLACES)}); {_REMEDY}."
+        translate(
+            "faults",
+            "The pose model '{name}' is missing (looked in {places}); install the program again.",
+        ).format(name=BUNDLE_FILE, places=", ".join(repr(str(place)) for place in _PLACES))
     )
 
 
 def read_bundle(path: Path) -> Bundle:
     """Read a bundle and compare its SHA-256 with the manifest beside it."""
     expected = _expected_sha256(path)
-    content = _read(path, "pose model")
+    content = _read(
+        path,
+        translate(
+            "faults",
+            "The pose model '{path}' cannot be read ({reason}); install the program again.",
+        ),
+    )
     found = hashlib.sha256(content).hexdigest()
     if found != expected:
         raise Fault(
-            f"The pose model '{path}' is not the one that belongs to this program (its SHA-256"
-            f" is {found[:12]}..., {expected[:12]}... is expected), so it was not used; {_REMEDY}."
+            translate(
+                "faults",
+                "The pose model '{path}' is not the one that belongs to this program "
+                "(its SHA-256 is {found}..., {expected}... is expected), so it was not "
+                "used; install the program again.",
+            ).format(path=path, found=found[:12], expected=expected[:12])
         )
     return Bundle(sha256=found, content=content)
 
 
 def _expected_sha256(path: Path) -> str:
     manifest_path = path.with_name(MANIFEST_FILE)
+    unreadable = translate(
+        "faults",
+        "The list of pose models '{path}' cannot be read ({reason}); install the program again.",
+    )
     try:
-        manifest = json.loads(_read(manifest_path, "list of pose models"))
+        manifest = json.loads(_read(manifest_path, unreadable))
         for entry in manifest["bundles"].values():
             if entry["file"] == path.name:
                 return str(entry["sha256"])
     except (ValueError, KeyError, TypeError, AttributeError, RecursionError):
-        raise Fault(f"The list of pose models '{manifest_path}' is damaged; {_REMEDY}.") from None
+        raise Fault(
+            translate(
+                "faults",
+                "The list of pose models '{manifest_path}' is damaged; install the program again.",
+            ).format(manifest_path=manifest_path)
+        ) from None
     raise Fault(
-        f"The pose model '{path.name}' is not in the list of models '{manifest_path}'; {_REMEDY}."
+        translate(
+            "faults",
+            "The pose model '{name}' is not in the list of models '{manifest_path}'; "
+            "install the program again.",
+        ).format(name=path.name, manifest_path=manifest_path)
     )
 
 
-def _read(path: Path, what: str) -> bytes:
+def _read(path: Path, unreadable: str) -> bytes:
     try:
         with path.open("rb") as file:
             return file.read(_MAX_BYTES)
     except OSError as error:
-        raise Fault(
-            f"The {what} '{path}' cannot be read ({error.strerror or error}); {_REMEDY}."
-        ) from None
+        raise Fault(unreadable.format(path=path, reason=error.strerror or error)) from None

@@ -12,6 +12,7 @@ from coach.domain.fault import Fault
 from coach.pose.body import Body
 from coach.pose.bundle import Bundle
 from coach.pose.library import import_mediapipe
+from coach.texts import translate
 
 _LANDMARKS = 33
 
@@ -50,7 +51,10 @@ class MediaPipeLandmarker:
             self._task = vision.PoseLandmarker.create_from_options(options)
         except (ValueError, RuntimeError, OSError) as error:
             raise Fault(
-                f"The pose model cannot be started ({error}); install the program again."
+                translate(
+                    "faults",
+                    "The pose model cannot be started ({error}); install the program again.",
+                ).format(error=error)
             ) from error
         atexit.register(self._leave)
 

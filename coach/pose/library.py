@@ -10,6 +10,7 @@ from types import ModuleType
 from typing import Any
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 # MediaPipe imports cv2, which points Qt at plugins of another Qt than PyQt6's.
 _QT_VARIABLES = ("QT_QPA_PLATFORM_PLUGIN_PATH", "QT_QPA_FONTDIR")
@@ -23,8 +24,11 @@ def import_mediapipe() -> tuple[Any, Any]:
             from mediapipe.tasks.python import vision
         except (ImportError, OSError) as error:
             raise Fault(
-                f"The pose model's library MediaPipe cannot be loaded ({error}); install what it"
-                " misses, or the program again."
+                translate(
+                    "faults",
+                    "The pose model's library MediaPipe cannot be loaded ({error}); "
+                    "install what it misses, or the program again.",
+                ).format(error=error)
             ) from error
     return mediapipe, vision
 

@@ -32,6 +32,7 @@ from coach.session.entries import (
     SessionOpened,
     TimedHoldDone,
 )
+from coach.texts import translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +76,11 @@ def assemble(entries: Iterable[Entry]) -> Assembled:
     rest = iter(entries)
     opened = next(rest, None)
     if not isinstance(opened, SessionOpened):
-        raise Fault("The session's journal has no beginning, so no session can be made of it.")
+        raise Fault(
+            translate(
+                "faults", "The session's journal has no beginning, so no session can be made of it."
+            )
+        )
     builder = _Builder(opened)
     for entry in rest:
         builder.take(entry)
@@ -98,7 +103,12 @@ class _Builder:
             self.last_s = max(self.last_s, entry.time_s)
         match entry:
             case SessionOpened():
-                raise Fault("The session's journal begins twice, so no session can be made of it.")
+                raise Fault(
+                    translate(
+                        "faults",
+                        "The session's journal begins twice, so no session can be made of it.",
+                    )
+                )
             case ExerciseStarted():
                 record = self._record(entry.planned_index, entry.time_s, entry.eased)
                 record.started_s, record.touched = entry.time_s, True
@@ -166,7 +176,11 @@ class _Builder:
 
     def _record(self, planned_index: int, time_s: float, eased: bool) -> _Record:
         if planned_index >= len(self.opened.plan.exercises):
-            raise Fault("The session's journal tells of an exercise that is not in its plan.")
+            raise Fault(
+                translate(
+                    "faults", "The session's journal tells of an exercise that is not in its plan."
+                )
+            )
         return self.records.setdefault((planned_index, eased), _Record(started_s=time_s))
 
     def _pain(self, given: PainGiven) -> None:

@@ -9,6 +9,7 @@ from coach.domain.session import SessionDocument
 from coach.review.history import in_order
 from coach.storage.disk_fault import disk_fault
 from coach.storage.session_file import SUFFIX, read_document
+from coach.texts import translate
 
 MOST_FILES = 3_000
 """Four sessions a day for two years, the longest course in common practice."""
@@ -40,8 +41,11 @@ def _read_folder(folder: Path, documents: dict[str, SessionDocument], refusals: 
         # Names begin with the date, so the last ones are the newest.
         paths = paths[-MOST_FILES:]
         refusals.append(
-            f"{folder.name} holds more than {MOST_FILES:,} session files, and only the newest are "
-            "shown; move old ones to another folder."
+            translate(
+                "faults",
+                "{name} holds more than {most_files:,} session files, and only the "
+                "newest are shown; move old ones to another folder.",
+            ).format(name=folder.name, most_files=MOST_FILES)
         )
     for path in paths:
         try:

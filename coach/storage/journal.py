@@ -28,6 +28,7 @@ from coach.session.entries import (
 from coach.session.older_entries import brought_up
 from coach.storage.atomic import make_folder, sync_folder, write_all
 from coach.storage.disk_fault import disk_fault
+from coach.texts import translate
 
 SUFFIX = ".journal"
 MAX_JOURNAL_BYTES = 1_000_000_000
@@ -228,8 +229,11 @@ def _version(text: bytes, where: str) -> int | None:
         return None
     if head.format == "shoulder-journal" and head.version > _VERSION:
         raise Fault(
-            f"{where} was made by a newer version of this program; update the program to recover "
-            "that session."
+            translate(
+                "faults",
+                "{where} was made by a newer version of this program; update the "
+                "program to recover that session.",
+            ).format(where=where)
         )
     return head.version
 

@@ -16,6 +16,7 @@ from coach.storage.disk_fault import disk_fault
 from coach.storage.folders import own_sessions_folder
 from coach.storage.journal import MAX_JOURNAL_BYTES, SUFFIX, lock, read_lines
 from coach.storage.sealed import save_session
+from coach.texts import translate
 
 UNREADABLE_SUFFIX = ".unreadable"
 _STALE_PART_S = 3_600.0
@@ -91,7 +92,9 @@ def _recover_locked(
     if path is None:
         return None
     started = session.document.started_at[:16].replace("T", " ")
-    message = f"The session of {started} was interrupted; what was done is kept in {path.name}."
+    message = translate(
+        "faults", "The session of {started} was interrupted; what was done is kept in {name}."
+    ).format(started=started, name=path.name)
     return Recovered(journal, path, message, content.dropped_bytes)
 
 
@@ -103,9 +106,10 @@ def _put_aside(journal: Path, size: int) -> Recovered | None:
     aside = journal.with_suffix(UNREADABLE_SUFFIX)
     with contextlib.suppress(OSError):
         journal.replace(aside)
-    message = (
-        f"A session's journal could not be read from its first line on; it is kept as {aside}."
-    )
+    message = translate(
+        "faults",
+        "A session's journal could not be read from its first line on; it is kept as {aside}.",
+    ).format(aside=aside)
     return Recovered(journal, None, message, size)
 
 

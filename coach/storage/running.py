@@ -11,6 +11,7 @@ from coach.domain.fault import Fault
 from coach.storage.atomic import make_folder
 from coach.storage.disk_fault import disk_fault
 from coach.storage.journal import lock
+from coach.texts import translate
 
 _NAME = "running.lock"
 
@@ -32,7 +33,10 @@ def only_one(folder: Path) -> Iterator[None]:
             lock(descriptor)
         except (BlockingIOError, PermissionError) as error:
             raise Fault(
-                "The coach is running already: go to its window, or close it and start again."
+                translate(
+                    "faults",
+                    "The coach is running already: go to its window, or close it and start again.",
+                )
             ) from error
         except OSError:
             pass

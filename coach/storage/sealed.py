@@ -18,6 +18,7 @@ from coach.session.assemble import Assembled
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.folders import own_sessions_folder
 from coach.storage.session_file import read_bounded, write_session
+from coach.texts import translate
 
 SEALED_SUFFIX = ".shoulder.age"
 MAX_SEALED_BYTES = 64_000_000
@@ -57,8 +58,11 @@ def check_public_key(public_key: str) -> pyrage.x25519.Recipient:
         return pyrage.x25519.Recipient.from_str(public_key)
     except pyrage.RecipientError as error:
         raise Fault(
-            "The practice's key in the plan is mistyped or cut short, so that no session could be "
-            "sealed: ask the practice for the plan again."
+            translate(
+                "faults",
+                "The practice's key in the plan is mistyped or cut short, so that no "
+                "session could be sealed: ask the practice for the plan again.",
+            )
         ) from error
 
 
@@ -79,21 +83,35 @@ def open_sealed(data: bytes, identity: PracticeIdentity, where: str) -> bytes:
     """
     if len(data) > MAX_SEALED_BYTES:
         raise Fault(
-            f"{where} is too large for a sealed session file: at most {MAX_SEALED_BYTES:,} bytes "
-            "are read; check that this is the right file."
+            translate(
+                "faults",
+                "{where} is too large for a sealed session file: at most "
+                "{max_sealed_bytes:,} bytes are read; check that this is the right "
+                "file.",
+            ).format(where=where, max_sealed_bytes=MAX_SEALED_BYTES)
         )
     if not is_sealed(data):
-        raise Fault(f"{where} is not a sealed session file; check that this is the right file.")
+        raise Fault(
+            translate(
+                "faults", "{where} is not a sealed session file; check that this is the right file."
+            ).format(where=where)
+        )
     end = data.find(_HEADER_END, 0, _MAX_HEADER_BYTES)
     if end < 0:
         raise Fault(
-            f"{where} is cut short, or has a longer beginning than this program writes; ask for "
-            "it to be sent again."
+            translate(
+                "faults",
+                "{where} is cut short, or has a longer beginning than this program "
+                "writes; ask for it to be sent again.",
+            ).format(where=where)
         )
     if data.count(_RECIPIENT, 0, end) > 1:
         raise Fault(
-            f"{where} was sealed for others beside this practice, which this program never does; "
-            "ask for the original file."
+            translate(
+                "faults",
+                "{where} was sealed for others beside this practice, which this program"
+                " never does; ask for the original file.",
+            ).format(where=where)
         )
     try:
         return pyrage.decrypt(data, [one.key for one in identity.every])
@@ -104,11 +122,18 @@ def open_sealed(data: bytes, identity: PracticeIdentity, where: str) -> bytes:
 def _refuse(error: Exception, where: str) -> NoReturn:
     if str(error) == _NO_KEY:
         raise Fault(
-            f"{where} was not sealed for this practice's key or an older one of it, or was changed "
-            "on its way; check that the patient's plan has this practice's key, and ask for it to "
-            "be sent again."
+            translate(
+                "faults",
+                "{where} was not sealed for this practice's key or an older one of it, or was "
+                "changed on its way; check that the patient's plan has this practice's key, and "
+                "ask for it to be sent again.",
+            ).format(where=where)
         ) from error
-    raise Fault(f"{where} is damaged or cut short; ask for it to be sent again.") from error
+    raise Fault(
+        translate("faults", "{where} is damaged or cut short; ask for it to be sent again.").format(
+            where=where
+        )
+    ) from error
 
 
 def open_session_bytes(path: Path, identity: PracticeIdentity | None) -> bytes:
@@ -120,7 +145,11 @@ def open_session_bytes(path: Path, identity: PracticeIdentity | None) -> bytes:
     if not is_sealed(data) and path.suffix != ".age":
         return data
     if identity is None:
-        raise Fault(f"{path.name} is sealed: unlock the practice's key, then import it again.")
+        raise Fault(
+            translate(
+                "faults", "{name} is sealed: unlock the practice's key, then import it again."
+            ).format(name=path.name)
+        )
     return open_sealed(data, identity, path.name)
 
 
@@ -154,8 +183,11 @@ def _write_sealed(folder: Path, session: Assembled, public_key: str) -> Path:
         else:
             return path
     raise Fault(
-        f"The session could not be saved: {folder} has other files of its name; choose another "
-        "folder."
+        translate(
+            "faults",
+            "The session could not be saved: {folder} has other files of its name; "
+            "choose another folder.",
+        ).format(folder=folder)
     )
 
 

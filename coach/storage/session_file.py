@@ -16,6 +16,7 @@ from coach.domain.session import SessionDocument
 from coach.session.assemble import Assembled
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.disk_fault import disk_fault
+from coach.texts import translate
 
 SUFFIX = ".shoulder.zip"
 
@@ -39,8 +40,11 @@ def write_session(folder: Path, session: Assembled) -> Path:
         else:
             return path
     raise Fault(
-        f"The session of {document.started_at} could not be saved: {folder} has other files of "
-        "its name; choose another folder."
+        translate(
+            "faults",
+            "The session of {started_at} could not be saved: {folder} has other files "
+            "of its name; choose another folder.",
+        ).format(started_at=document.started_at, folder=folder)
     )
 
 
@@ -58,16 +62,22 @@ def read_bounded(path: Path, max_bytes: int, kind: str) -> bytes:
     """Give the content of a regular file; what is larger than ``max_bytes`` is not read."""
     try:
         if not path.is_file():
-            missing = "is a folder or device" if path.exists() else "is not there"
-            raise Fault(f"{path} {missing}; choose a {kind}.")
+            if path.exists():
+                told = translate("faults", "{path} is a folder or device; choose a {kind}.")
+            else:
+                told = translate("faults", "{path} is not there; choose a {kind}.")
+            raise Fault(told.format(path=path, kind=_named(kind)))
         with path.open("rb") as file:
             data = file.read(max_bytes + 1)
     except OSError as error:
         raise disk_fault(error, path, "read") from error
     if len(data) > max_bytes:
         raise Fault(
-            f"{path.name} is too large for a {kind}: at most {max_bytes:,} bytes are read; "
-            "check that this is the right file."
+            translate(
+                "faults",
+                "{name} is too large for a {kind}: at most {max_bytes:,} bytes are "
+                "read; check that this is the right file.",
+            ).format(name=path.name, kind=_named(kind), max_bytes=max_bytes)
         )
     return data
 
@@ -88,3 +98,11 @@ def _holds(path: Path, session_id: str) -> bool:
         return read_document(path).session_id == session_id
     except Fault:
         return False
+
+
+def _named(kind: str) -> str:
+    names = {
+        "session file": translate("faults", "session file"),
+        "plan file": translate("faults", "plan file"),
+    }
+    return names.get(kind, kind)

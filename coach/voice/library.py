@@ -16,8 +16,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from coach.domain.fault import Fault
-
-WITHOUT_VOICE: Final = "so the coach goes on with captions"
+from coach.texts import translate
 
 _SYNCHRONOUS: Final = 2
 _DONT_EXIT: Final = 0x8000
@@ -38,15 +37,23 @@ class Library:
         """Load and start the library."""
         if not (data / "phontab").is_file():
             raise Fault(
-                f"The voice data are missing from {data}, {WITHOUT_VOICE}; "
-                "install the package espeakng-loader again to hear it speak."
+                translate(
+                    "faults",
+                    "The voice data are missing from {data}, so the coach goes on with "
+                    "captions; install the package espeakng-loader again to hear it "
+                    "speak.",
+                ).format(data=data)
             )
         try:
             self._espeak: Any = ctypes.CDLL(str(library))
         except OSError as error:
             raise Fault(
-                f"The voice library {library} does not load ({error}), {WITHOUT_VOICE}; "
-                "install the package espeakng-loader again to hear it speak."
+                translate(
+                    "faults",
+                    "The voice library {library} does not load ({error}), so the coach "
+                    "goes on with captions; install the package espeakng-loader again "
+                    "to hear it speak.",
+                ).format(library=library, error=error)
             ) from error
         self._lock = Lock()
         self._parts: list[NDArray[np.int16]] = []
@@ -67,8 +74,12 @@ class Library:
         )
         if self.rate_hz <= 0:
             raise Fault(
-                f"The voice data in {data} cannot be opened, {WITHOUT_VOICE}; "
-                "move the program to a folder with a shorter name to hear it speak."
+                translate(
+                    "faults",
+                    "The voice data in {data} cannot be opened, so the coach goes on "
+                    "with captions; move the program to a folder with a shorter name to"
+                    " hear it speak.",
+                ).format(data=data)
             )
         self._espeak.espeak_SetSynthCallback(self._keep_alive)
 
@@ -79,8 +90,12 @@ class Library:
         with self._lock:
             if all(self._espeak.espeak_SetVoiceByName(name.encode()) for name in voices):
                 raise Fault(
-                    f"There is no voice for the language '{voices[0]}', {WITHOUT_VOICE}; "
-                    "choose another language to hear it speak."
+                    translate(
+                        "faults",
+                        "There is no voice for the language '{voices}', so the coach "
+                        "goes on with captions; choose another language to hear it "
+                        "speak.",
+                    ).format(voices=voices[0])
                 )
             for number, value in parameters.items():
                 self._espeak.espeak_SetParameter(number, value, 0)
@@ -93,8 +108,11 @@ class Library:
             self._parts.clear()
         if failed:
             raise Fault(
-                f"The voice could not say '{text[:40]}', {WITHOUT_VOICE}; "
-                "start the program again to hear it speak."
+                translate(
+                    "faults",
+                    "The voice could not say '{text}', so the coach goes on with "
+                    "captions; start the program again to hear it speak.",
+                ).format(text=text[:40])
             )
         return np.concatenate(parts)
 
@@ -124,6 +142,9 @@ def _installed() -> tuple[Path, Path]:
         return Path(espeakng_loader.get_library_path()), Path(espeakng_loader.get_data_path())
     except (ImportError, RuntimeError) as error:
         raise Fault(
-            f"The voice package espeakng-loader is not installed whole ({error}), "
-            f"{WITHOUT_VOICE}; install it again to hear it speak."
+            translate(
+                "faults",
+                "The voice package espeakng-loader is not installed whole ({error}), so"
+                " the coach goes on with captions; install it again to hear it speak.",
+            ).format(error=error)
         ) from error

@@ -10,12 +10,14 @@ from PyQt6.QtCore import QObject, pyqtSignal, pyqtSlot
 from PyQt6.QtGui import QImage
 
 from coach.desktop.patient.coaching import BeginCoaching, Coaching
-from coach.desktop.patient.intake import UNEXPECTED, Intake
+from coach.desktop.patient.intake import Intake
+from coach.desktop.patient.trouble import unexpected
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.session import SessionEnd
 from coach.ports import FrameSource
+from coach.texts import translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +112,11 @@ class Analysis(QObject):
         if self._coaching is not None and self._stage is not Stage.WELCOME:
             self._finish(SessionEnd.INPUT_ENDED)
         elif fault is None:
-            self.failed.emit("The video ended before the session was started: open a longer one.")
+            self.failed.emit(
+                translate(
+                    "faults", "The video ended before the session was started: open a longer one."
+                )
+            )
 
     @pyqtSlot()
     def close(self) -> None:
@@ -162,4 +168,4 @@ class Analysis(QObject):
             self.failed.emit(str(error))
         else:
             traceback.print_exception(error)
-            self.failed.emit(UNEXPECTED)
+            self.failed.emit(unexpected())

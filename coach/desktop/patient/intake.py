@@ -12,6 +12,7 @@ from coach.capture.clock import steady_s
 from coach.capture.picture import PictureTrouble, picture_trouble
 from coach.desktop.patient.boxes import Belt, Box, Mailbox, MeteredSource
 from coach.desktop.patient.coaching import OpenSource
+from coach.desktop.patient.trouble import black, other_camera, paused, unexpected
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.ports import FrameSource
@@ -22,18 +23,6 @@ RETRY_S = 2.0
 """Between two tries to open a camera that went away."""
 BLACK_S = 3.0
 """So long black and it is told: a camera that wakes takes a second or two (common practice)."""
-BLACK = "The camera's picture is black: open its cover, or switch on a light. Then go on."
-PAUSED = "The exercise is paused until it is back; what was done is kept."
-OTHER_CAMERA = (
-    "The camera came back with pictures of another size, as another camera does; what was recorded "
-    "so far is kept: close the program and start it again."
-)
-UNEXPECTED = (
-    "Something inside the program went wrong; what was recorded so far is kept: "
-    "close the program and start it again."
-)
-
-
 CALM_S = 0.1
 """Between two pictures of a camera while nothing is measured: a mirror that still moves, and often
 enough for a raised hand, which is looked for five times a second."""
@@ -131,7 +120,7 @@ class Intake:
             fault = str(error)
         except Exception:  # the edge of the thread: nothing above could report it
             traceback.print_exc()
-            fault = UNEXPECTED
+            fault = unexpected()
         if not self._stopping.is_set():
             self._ended(fault)
 
@@ -153,14 +142,14 @@ class Intake:
                 except Fault as fault:
                     if source.kind != "camera" or self._ahead_s is None:
                         raise
-                    self._tell(f"{fault} {PAUSED}")
+                    self._tell(paused(str(fault)))
                 source.close()
                 again = self._open_again()
                 if again is None:
                     return
                 source = again
                 if source.size_px != metered.size_px:
-                    raise Fault(OTHER_CAMERA)
+                    raise Fault(other_camera())
                 metered.go_on_with(source)
         finally:
             source.close()
@@ -191,7 +180,7 @@ class Intake:
             return
         since_s = self._black_since_s = self._black_since_s or frame.time_s
         if frame.time_s - since_s >= BLACK_S:
-            self._tell(BLACK)
+            self._tell(black())
 
     def _tell(self, sentence: str | None) -> None:
         """Pass on that trouble began or is over, once each."""

@@ -43,7 +43,7 @@ class LaptopPlace(QWidget):
     def show_place(self, view: View, position: Position, side: Side, caption: str = "") -> None:
         """Show another place."""
         self._view, self._position, self._side, self._caption = view, position, side, caption
-        self.setAccessibleName(caption or "Where the laptop goes")
+        self.setAccessibleName(caption or self.tr("Where the laptop goes"))
         self.setAccessibleDescription(distance_words(position, view))
         self.update()
 

@@ -9,15 +9,20 @@ from numpy.typing import NDArray
 from PyQt6.QtCore import QBuffer, QByteArray, QIODevice, QObject, pyqtSignal
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 from coach.voice.sound import Sound
 
 if TYPE_CHECKING:
     from PyQt6.QtMultimedia import QAudioDevice, QAudioSink
 
-NO_SOUND = (
-    "There is no sound output, so the coach goes on with captions; "
-    "connect a loudspeaker to hear it speak."
-)
+
+def no_sound() -> str:
+    """Say that there is no sound output, and what to do."""
+    return translate(
+        "faults",
+        "There is no sound output, so the coach goes on with captions; "
+        "connect a loudspeaker to hear it speak.",
+    )
 
 
 class Loudspeaker(QObject):
@@ -37,10 +42,10 @@ class Loudspeaker(QObject):
         try:
             from PyQt6.QtMultimedia import QMediaDevices
         except ImportError as error:  # on Linux Qt's sound needs libpulse
-            raise Fault(NO_SOUND) from error
+            raise Fault(no_sound()) from error
         self._device: QAudioDevice = QMediaDevices.defaultAudioOutput()
         if self._device.isNull():
-            raise Fault(NO_SOUND)
+            raise Fault(no_sound())
         self._sink: QAudioSink | None = None
         self._buffer: QBuffer | None = None
         self._broken = False
@@ -90,7 +95,7 @@ class Loudspeaker(QObject):
             self.silent.emit()
         elif sink.error() not in (QAudio.Error.NoError, QAudio.Error.UnderrunError):
             self._broken = True
-            self.failed.emit(NO_SOUND)
+            self.failed.emit(no_sound())
 
 
 def fitted(sound: Sound, rate_hz: int, channels: int) -> NDArray[np.int16]:

@@ -11,6 +11,7 @@ from coach.desktop.patient.system_voice import OFFERED, SystemVoice
 from coach.domain.cue import Cue, Urgency
 from coach.domain.fault import Fault
 from coach.domain.moment import Moment
+from coach.texts import ENGLISH, language
 from coach.voice.speaker import Speaker, Utterance
 
 TICK_MS = 20
@@ -57,7 +58,9 @@ class Speech(QObject):
         """Find what can be heard, the system's own voice first where it is wanted, and listen."""
         if system_voice:
             try:
-                self._system_voice = SystemVoice(parent=self)
+                self._system_voice = SystemVoice(
+                    "en-GB" if language() == ENGLISH else language(), parent=self
+                )
             except Fault:  # the program's own voice speaks
                 self._system_voice = None
         if self._system_voice is not None:

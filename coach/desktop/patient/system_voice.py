@@ -7,14 +7,19 @@ import sys
 from PyQt6.QtCore import QLocale, QObject, pyqtSignal
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 OFFERED = sys.platform in ("win32", "darwin")
 """Elsewhere the voice of the installed packages is the better known one."""
 
-NO_VOICE = (
-    "This computer offers no voice of its own for the chosen language, so the program's own voice "
-    "speaks; add one in the system's settings to hear it."
-)
+
+def no_voice() -> str:
+    """Say that the system has no voice, and what to do."""
+    return translate(
+        "faults",
+        "This computer offers no voice of its own for the chosen language, so the program's own "
+        "voice speaks; add one in the system's settings to hear it.",
+    )
 
 
 class SystemVoice(QObject):
@@ -35,13 +40,13 @@ class SystemVoice(QObject):
         try:
             from PyQt6.QtTextToSpeech import QTextToSpeech
         except ImportError as error:
-            raise Fault(NO_VOICE) from error
+            raise Fault(no_voice()) from error
         self._states = QTextToSpeech.State
         self._speech = QTextToSpeech(self) if engine is None else QTextToSpeech(engine, self)
         wanted = QLocale(language)
         known = {locale.language() for locale in self._speech.availableLocales()}
         if self._speech.state() is self._states.Error or wanted.language() not in known:
-            raise Fault(NO_VOICE)
+            raise Fault(no_voice())
         self._speech.setLocale(wanted)
         self._speech.stateChanged.connect(self._state_changed)
 
@@ -60,4 +65,4 @@ class SystemVoice(QObject):
         if state is self._states.Ready:
             self.silent.emit()
         elif state is self._states.Error:
-            self.failed.emit(NO_VOICE)
+            self.failed.emit(no_voice())

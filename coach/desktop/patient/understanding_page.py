@@ -14,6 +14,9 @@ from coach.domain.exercise import StiffnessPhase
 _MOST_PARAGRAPHS = 4
 ALOUD_KEY = "A"
 
+COMMON_PRACTICE = "Common practice."
+"""The one source that is no publication, whose name stays as it is in every language."""
+
 
 class UnderstandingPage(LeavesPage):
     """Emits ``spoken`` with the words of a page when it is to be read aloud."""
@@ -62,7 +65,9 @@ class UnderstandingPage(LeavesPage):
             told = page.words.paragraphs[place] if place < len(page.words.paragraphs) else ""
             label.setText(told)
             label.setVisible(bool(told))
-        self._sources.setText(self.tr("From: {sources}").format(sources=" ".join(page.sources)))
+        common = self.tr("Common practice.")
+        sources = [common if each == COMMON_PRACTICE else each for each in page.sources]
+        self._sources.setText(self.tr("From: {sources}").format(sources=" ".join(sources)))
         self.drawing.show_drawing(page.drawing, self._phase)
 
     def handle_key(self, key: Qt.Key) -> bool:

@@ -11,8 +11,8 @@ from coach.catalogue import catalogue
 from coach.desktop.patient.calendar import Calendar
 from coach.desktop.patient.leaves import LeavesPage
 from coach.desktop.patient.series_view import SeriesView
-from coach.desktop.patient.wording import exercise_name, with_error
-from coach.domain.movement import Side, Unit
+from coach.desktop.patient.wording import exercise_name, translate, with_error, with_side
+from coach.domain.movement import Unit
 from coach.domain.plan import PlannedExercise
 from coach.review.diary_entries import Diary, DiarySeries, Due, LastExercise
 from coach.review.wording import day
@@ -182,7 +182,7 @@ def planned_name(planned: PlannedExercise) -> str:
     if planned.exercise is not None:
         known = catalogue().by_name.get(planned.exercise)
         title = planned.exercise if known is None else texts.of(known.telling).title
-        return f"{title} ({_side(planned.side)})"
+        return with_side(title, planned.side)
     return exercise_name(planned)
 
 
@@ -200,15 +200,13 @@ def series_name(entry: DiarySeries) -> str:
     )
 
 
-def _side(side: Side) -> str:
-    return "left" if side is Side.LEFT else "right"
-
-
 def _when(on: date, today: date) -> str:
     days = (today - on).days
     if days == 0:
-        return f"Today, {day(on)}"
-    return f"Yesterday, {day(on)}" if days == 1 else day(on)
+        return translate("patient", "Today, {day}").format(day=day(on))
+    if days == 1:
+        return translate("patient", "Yesterday, {day}").format(day=day(on))
+    return day(on)
 
 
 def _fill(labels: list[QLabel], lines: list[str], more: str) -> None:

@@ -12,7 +12,7 @@ from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.readouts import Caption
 from coach.desktop.patient.text_block import Line, TextBlock
-from coach.desktop.patient.wording import exercise_name, side_name, translate
+from coach.desktop.patient.wording import exercise_name, translate, with_side
 from coach.desktop.shared.theme import LIGHT
 from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Order
@@ -175,10 +175,10 @@ def _room_for(block: TextBlock) -> int:
 
 def _today_line(item: AgendaItem) -> Line:
     planned = item.planned
-    parts = [exercise_name(planned)]
-    if telling(planned) is not None:  # a bare movement's name has its side in it
-        side = side_name(planned.side)
-        parts.append(side[0].lower() + side[1:])  # a noun of German keeps its capital
+    words = telling(planned)
+    # A bare movement's name has its side in it.
+    name = exercise_name(planned) if words is None else with_side(words.title, planned.side)
+    parts = [name]
     parts.append(dose_sentence(planned).caption)
     if planned.movement is None:
         parts.append(translate("patient", "by time"))

@@ -111,3 +111,10 @@ def side_name(side: Side) -> str:
     if side is Side.LEFT:
         return translate("patient", "Left arm")
     return translate("patient", "Right arm")
+
+
+def with_side(title: str, side: Side) -> str:
+    """Name an exercise by its title, with the arm that does it."""
+    if side is Side.LEFT:
+        return translate("patient", "{title} (left arm)").format(title=title)
+    return translate("patient", "{title} (right arm)").format(title=title)

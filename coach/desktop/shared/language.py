@@ -38,7 +38,8 @@ def choose_language(application: QCoreApplication, language: str) -> None:
 
 def system_language(known: Iterable[str]) -> str:
     """Give the first language that the system asks for and that is known; English without one."""
+    codes = set(known)
     for tag in QLocale.system().uiLanguages():
-        if (code := tag.split("-")[0].lower()) in known:
+        if (code := tag.split("-")[0].lower()) in codes:
             return code
     return texts.ENGLISH

@@ -223,6 +223,13 @@
         <translation>Taste: {key}</translation>
     </message>
 </context><context>
+    <name>LaptopPlace</name>
+    <message>
+        <location filename="../patient/laptop_place.py" line="46" />
+        <source>Where the laptop goes</source>
+        <translation>Wo der Laptop hinkommt</translation>
+    </message>
+</context><context>
     <name>LeavesPage</name>
     <message>
         <location filename="../patient/leaves.py" line="38" />
@@ -393,7 +400,7 @@
 </context><context>
     <name>Picture</name>
     <message>
-        <location filename="../patient/picture.py" line="46" />
+        <location filename="../patient/picture.py" line="47" />
         <source>Live picture, mirrored</source>
         <translation>Livebild, gespiegelt</translation>
     </message>
@@ -526,12 +533,17 @@
 </context><context>
     <name>UnderstandingPage</name>
     <message>
-        <location filename="../patient/understanding_page.py" line="43" />
+        <location filename="../patient/understanding_page.py" line="46" />
         <source>Read aloud</source>
         <translation>Vorlesen</translation>
     </message>
     <message>
-        <location filename="../patient/understanding_page.py" line="65" />
+        <location filename="../patient/understanding_page.py" line="68" />
+        <source>Common practice.</source>
+        <translation>Übliche Praxis.</translation>
+    </message>
+    <message>
+        <location filename="../patient/understanding_page.py" line="70" />
         <source>From: {sources}</source>
         <translation>Aus: {sources}</translation>
     </message>
@@ -681,22 +693,22 @@
         <translation>Beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="101" />
+        <location filename="../patient/welcome_page.py" line="102" />
         <source>Raise your good hand, or press Space, to begin</source>
         <translation>Gute Hand heben oder Leertaste drücken, um zu beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="115" />
+        <location filename="../patient/welcome_page.py" line="116" />
         <source>Stretch until it pulls, not until it hurts. Easing off is always right. This program does not replace your therapist.</source>
         <translation>Dehnen Sie, bis es zieht, nicht, bis es weh tut. Nachlassen ist immer richtig. Dieses Programm ersetzt keine Therapie.</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="164" />
+        <location filename="../patient/welcome_page.py" line="165" />
         <source>Today: one exercise, about {minutes} min</source>
         <translation>Heute: eine Übung, etwa {minutes} min</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="165" />
+        <location filename="../patient/welcome_page.py" line="166" />
         <source>Today: {count} exercises, about {minutes} min</source>
         <translation>Heute: {count} Übungen, etwa {minutes} min</translation>
     </message>
@@ -1091,14 +1103,797 @@
         <translation>Zeichnung: Schmerz nach dem Üben. Nach einer halben Stunde wieder unten ist gut; ist er dann noch da, anrufen.</translation>
     </message>
 </context><context>
+    <name>faults</name>
+    <message>
+        <location filename="../../app/patient.py" line="134" />
+        <source>The program does not speak '{asked}'; choose one of {known}.</source>
+        <translation>Das Programm spricht „{asked}“ nicht; wählen Sie eine von {known}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan.py" line="46" />
+        <source>The plan in {path} ended on {day}; ask your practice for a new one ({contact}).</source>
+        <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen ({contact}).</translation>
+    </message>
+    <message>
+        <location filename="../../app/plan.py" line="51" />
+        <source>The plan in {path} ended on {day}; ask your practice for a new one.</source>
+        <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sitting.py" line="117" />
+        <source>{fault} What you did is kept, and saved when you start the program again.</source>
+        <translation>{fault} Was Sie getan haben, ist aufgehoben und wird gespeichert, wenn Sie das Programm wieder starten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/sitting.py" line="121" />
+        <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
+        <translation>{fault} Was Sie getan haben, ist aufgehoben, solange dieses Fenster offen ist: Schaffen Sie erst Platz, dann schließen Sie es.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/camera.py" line="66" />
+        <source>{name} gives no picture; close other programs that use it, check its cover and plug, and start again.</source>
+        <translation>{name} gibt kein Bild; schließen Sie andere Programme, die sie benutzen, prüfen Sie Abdeckung und Stecker und starten Sie neu.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/camera.py" line="83" />
+        <source>{name} has stopped giving pictures; check its plug, close other programs that use it, and go on.</source>
+        <translation>{name} gibt keine Bilder mehr; prüfen Sie den Stecker, schließen Sie andere Programme, die sie benutzen, und machen Sie weiter.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="34" />
+        <source>No camera answers as number {number}; plug one in, close other programs that use it, or try another number.</source>
+        <translation>Unter der Nummer {number} antwortet keine Kamera; schließen Sie eine an, beenden Sie andere Programme, die sie benutzen, oder versuchen Sie eine andere Nummer.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="40" />
+        <source>Camera {number}</source>
+        <translation>Kamera {number}</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="50" />
+        <source>'{path}' cannot be read as a video; it is another kind of file or was cut off, so copy it again from where it was recorded, or choose another.</source>
+        <translation>„{path}“ lässt sich nicht als Video lesen; es ist eine andere Art Datei oder wurde abgeschnitten. Kopieren Sie es noch einmal von dort, wo es aufgenommen wurde, oder wählen Sie ein anderes.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="61" />
+        <source>The pictures of '{path}' are {width} by {height}, too large to measure; record at 1280 by 720.</source>
+        <translation>Die Bilder von „{path}“ sind {width} mal {height} groß, zu groß zum Messen; nehmen Sie mit 1280 mal 720 auf.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="70" />
+        <source>'{path}' says it has {frame_count:,} pictures, at most {max_frames:,} are measured; cut it into shorter pieces.</source>
+        <translation>„{path}“ hat nach eigener Angabe {frame_count:,} Bilder, gemessen werden höchstens {max_frames:,}; schneiden Sie das Video in kürzere Stücke.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="83" />
+        <source>'{path}' is a folder; name a video file in it.</source>
+        <translation>„{path}“ ist ein Ordner; nennen Sie eine Videodatei darin.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="89" />
+        <source>'{path}' is a device or a pipe; name a video file.</source>
+        <translation>„{path}“ ist ein Gerät oder eine Pipe; nennen Sie eine Videodatei.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="97" />
+        <source>There is no file '{path}'; check its name and folder.</source>
+        <translation>Es gibt keine Datei „{path}“; prüfen Sie Namen und Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="103" />
+        <source>'{path}' may not be read by you; ask its owner for the right to, or copy it to a folder of yours.</source>
+        <translation>Sie dürfen „{path}“ nicht lesen; bitten Sie den Besitzer um das Recht dazu oder kopieren Sie die Datei in einen eigenen Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="112" />
+        <source>'{path}' cannot be opened ({reason}); copy it to another place and try again.</source>
+        <translation>„{path}“ lässt sich nicht öffnen ({reason}); kopieren Sie die Datei an einen anderen Ort und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="119" />
+        <source>'{path}' is empty; copy it again from where it was recorded, or choose another.</source>
+        <translation>„{path}“ ist leer; kopieren Sie die Datei noch einmal von dort, wo sie aufgenommen wurde, oder wählen Sie eine andere.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/video_file.py" line="48" />
+        <source>'{name}' holds no picture that can be read; copy it again from where it was recorded, or choose another video.</source>
+        <translation>„{name}“ enthält kein lesbares Bild; kopieren Sie die Datei noch einmal von dort, wo sie aufgenommen wurde, oder wählen Sie ein anderes Video.</translation>
+    </message>
+    <message>
+        <location filename="../patient/analysis.py" line="116" />
+        <source>The video ended before the session was started: open a longer one.</source>
+        <translation>Das Video war zu Ende, bevor die Sitzung begonnen wurde: Öffnen Sie ein längeres.</translation>
+    </message>
+    <message>
+        <location filename="../patient/loudspeaker.py" line="21" />
+        <source>There is no sound output, so the coach goes on with captions; connect a loudspeaker to hear it speak.</source>
+        <translation>Es gibt keine Tonausgabe, deshalb geht es mit Untertiteln weiter; schließen Sie einen Lautsprecher an, um die Stimme zu hören.</translation>
+    </message>
+    <message>
+        <location filename="../patient/system_voice.py" line="18" />
+        <source>This computer offers no voice of its own for the chosen language, so the program's own voice speaks; add one in the system's settings to hear it.</source>
+        <translation>Dieser Rechner hat für die gewählte Sprache keine eigene Stimme, deshalb spricht die des Programms; fügen Sie in den Systemeinstellungen eine hinzu, um sie zu hören.</translation>
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="10" />
+        <source>The camera's picture is black: open its cover, or switch on a light. Then go on.</source>
+        <translation>Das Bild der Kamera ist schwarz: Öffnen Sie die Abdeckung oder machen Sie Licht. Dann machen Sie weiter.</translation>
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="18" />
+        <source>{fault} The exercise is paused until it is back; what was done is kept.</source>
+        <translation>{fault} Die Übung macht Pause, bis sie wieder da ist; was getan wurde, ist aufgehoben.</translation>
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="25" />
+        <source>The camera came back with pictures of another size, as another camera does; what was recorded so far is kept: close the program and start it again.</source>
+        <translation>Die Kamera kam mit Bildern anderer Größe zurück, wie eine andere Kamera; was bisher aufgezeichnet wurde, ist aufgehoben: Schließen Sie das Programm und starten Sie es neu.</translation>
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="34" />
+        <source>Something inside the program went wrong; what was recorded so far is kept: close the program and start it again.</source>
+        <translation>Im Programm ist etwas schiefgegangen; was bisher aufgezeichnet wurde, ist aufgehoben: Schließen Sie das Programm und starten Sie es neu.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="137" />
+        <source>{where} is too large for a session file: {count:,} bytes, at most {max_archive_bytes:,} are read; check that this is the right file.</source>
+        <translation>{where} ist zu groß für eine Sitzungsdatei: {count:,} Bytes, gelesen werden höchstens {max_archive_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="145" />
+        <source>{where} is not a session file; check that this is the right file.</source>
+        <translation>{where} ist keine Sitzungsdatei; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="157" />
+        <source>{where} holds more than the {count} parts of a session file; check that this is the right file.</source>
+        <translation>{where} enthält mehr als die {count} Teile einer Sitzungsdatei; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="165" />
+        <source>{where} is a zip64 file, which no session file is; ask for a new file.</source>
+        <translation>{where} ist eine zip64-Datei, was keine Sitzungsdatei ist; bitten Sie um eine neue Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="177" />
+        <source>{where} holds {name!a}, which is no part of a session file; check that this is the right file.</source>
+        <translation>{where} enthält {name!a}, was kein Teil einer Sitzungsdatei ist; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="185" />
+        <source>{where} holds {name} twice; ask for it to be sent again.</source>
+        <translation>{where} enthält {name} zweimal; lassen Sie sich die Datei noch einmal schicken.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="191" />
+        <source>{name} in {where} is encrypted by zip; ask for a file that is not.</source>
+        <translation>{name} in {where} ist mit zip verschlüsselt; bitten Sie um eine Datei, die es nicht ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="197" />
+        <source>{name} in {where} is packed in a way that session files do not use; ask for the original file.</source>
+        <translation>{name} in {where} ist auf eine Art gepackt, die Sitzungsdateien nicht verwenden; bitten Sie um die ursprüngliche Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="206" />
+        <source>{name} in {where} is a link or folder; ask for the original file.</source>
+        <translation>{name} in {where} ist eine Verknüpfung oder ein Ordner; bitten Sie um die ursprüngliche Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="212" />
+        <source>{name} in {where} unpacks to {file_size:,} bytes, at most {most_bytes:,} are read; check that this is the right file.</source>
+        <translation>{name} in {where} hat entpackt {file_size:,} Bytes, gelesen werden höchstens {most_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="224" />
+        <source>{where} has no {name} inside; check that this is the right file.</source>
+        <translation>{where} enthält kein {name}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="238" />
+        <source>{filename} in {where} is not as long as it says; ask for it to be sent again.</source>
+        <translation>{filename} in {where} ist nicht so lang, wie angegeben; lassen Sie sich die Datei noch einmal schicken.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="133" />
+        <location filename="../../documents/archive.py" line="247" />
+        <source>{where} is damaged or cut short; ask for it to be sent again.</source>
+        <translation>{where} ist beschädigt oder abgeschnitten; lassen Sie sich die Datei noch einmal schicken.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="60" />
+        <source>{where} names what the catalogue does not have: {unknown}; correct it or update the program.</source>
+        <translation>{where} nennt, was der Katalog nicht hat: {unknown}; berichtigen Sie das oder aktualisieren Sie das Programm.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="68" />
+        <source>{where} asks for what cannot be measured: {impossible}; correct it.</source>
+        <translation>{where} verlangt, was sich nicht messen lässt: {impossible}; berichtigen Sie das.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="74" />
+        <source>{where} contradicts itself: {contradiction}; correct it.</source>
+        <translation>{where} widerspricht sich: {contradiction}; berichtigen Sie das.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="98" />
+        <source>exercise {count} is {name!r}</source>
+        <translation>Übung {count} ist {name!r}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="102" />
+        <source>exercise {count} is {name!r}; the nearest names are {nearest}</source>
+        <translation>Übung {count} ist {name!r}; die ähnlichsten Namen sind {nearest}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="111" />
+        <source>exercise {count} is {exercise}, {found}</source>
+        <translation>Übung {count} ist {exercise}, {found}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="117" />
+        <source>exercise {count} has neither an exercise nor a movement</source>
+        <translation>Übung {count} nennt weder eine Übung (exercise) noch eine Bewegung (movement)</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="121" />
+        <source>exercise {count}, {exercise}, has a target_deg, but is only timed</source>
+        <translation>Übung {count}, {exercise}, hat ein target_deg, geht aber nur nach Zeit</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="129" />
+        <source>exercise {count} is {movement} in the position {position}, and {movement} is measured {ways}</source>
+        <translation>Übung {count} ist {movement} in der Ausgangsstellung {position}, und {movement} wird so gemessen: {ways}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="134" />
+        <source>exercise {count} is {movement} in the position {position} from the {view}, and {movement} is measured {ways}</source>
+        <translation>Übung {count} ist {movement} in der Ausgangsstellung {position}, gesehen von {view}, und {movement} wird so gemessen: {ways}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="140" />
+        <source>exercise {count}, {movement}, has a target_deg, but is not an angle</source>
+        <translation>Übung {count}, {movement}, hat ein target_deg, ist aber kein Winkel</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="145" />
+        <source>other side {count}, {movement}, has a value_deg, but is not an angle</source>
+        <translation>Gegenseite {count}, {movement}, hat ein value_deg, ist aber kein Winkel</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="158" />
+        <source>whose {field} is not measured and not {said}</source>
+        <translation>deren {field} nicht gemessen wird und nicht {said} ist</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="162" />
+        <source>whose {field} is {meant} and not left out</source>
+        <translation>deren {field} {meant} ist und nicht fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="165" />
+        <source>whose {field} is {meant} and not {said}</source>
+        <translation>deren {field} {meant} ist und nicht {said}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="174" />
+        <source>it is for the {side} shoulder, and exercise {count} is for the other one</source>
+        <translation>er ist für die Seite {side}, Übung {count} aber für die andere</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="178" />
+        <source>exercise {count} names a day twice</source>
+        <translation>Übung {count} nennt einen Tag zweimal</translation>
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="180" />
+        <source>it is valid until {valid_until}, before it was issued on {issued_on}</source>
+        <translation>er gilt bis {valid_until} und wurde erst danach ausgestellt, am {issued_on}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="32" />
+        <source>{where} cannot be used: {explain}; correct it or ask for a new file.</source>
+        <translation>{where} ist nicht zu gebrauchen: {explain}; berichtigen Sie das oder bitten Sie um eine neue Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="48" />
+        <source>{field} is missing</source>
+        <translation>{field} fehlt</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="49" />
+        <source>{field} is not a known field</source>
+        <translation>{field} ist kein bekanntes Feld</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="52" />
+        <source>the content is {value}, allowed {allowed}</source>
+        <translation>der Inhalt ist {value}, erlaubt {allowed}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="54" />
+        <source>{place} is {value}, allowed {allowed}</source>
+        <translation>{place} ist {value}, erlaubt {allowed}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="88" />
+        <source>{allowed} or null</source>
+        <translation>{allowed} oder null</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="93" />
+        <source>are whole numbers from {least} to {most}{unit}</source>
+        <translation>sind ganze Zahlen von {least} bis {most}{unit}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="95" />
+        <source>are {least} to {most}{unit}</source>
+        <translation>sind {least} bis {most}{unit}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="99" />
+        <source>are {names}</source>
+        <translation>sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="102" />
+        <source>is {names}</source>
+        <translation>ist {names}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="105" />
+        <source>is text of the form {pattern}</source>
+        <translation>ist Text der Form {pattern}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="109" />
+        <source>is text of {least} to {max_length} characters</source>
+        <translation>ist Text von {least} bis {max_length} Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="114" />
+        <source>is a list of {least} to {max_length} entries</source>
+        <translation>ist eine Liste von {least} bis {max_length} Einträgen</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="118" />
+        <source>is an object in braces</source>
+        <translation>ist ein Objekt in geschweiften Klammern</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="120" />
+        <source>is something else</source>
+        <translation>ist etwas anderes</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="81" />
+        <source>{where} contradicts itself: {contradiction}; ask for a new file.</source>
+        <translation>{where} widerspricht sich: {contradiction}; bitten Sie um eine neue Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="99" />
+        <source>started_at {started_at} is no date of the calendar</source>
+        <translation>started_at {started_at} ist kein Datum des Kalenders</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="103" />
+        <source>started_at {started_at} is not from {first} to {last}</source>
+        <translation>started_at {started_at} ist nicht von {first} bis {last}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="107" />
+        <source>exercise {count} is not in its plan</source>
+        <translation>Übung {count} steht nicht im Plan</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="109" />
+        <source>exercise {count} ends after the session</source>
+        <translation>Übung {count} endet nach der Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="113" />
+        <source>exercise {count}, {found}</source>
+        <translation>Übung {count}: {found}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="119" />
+        <source>it ends before it starts</source>
+        <translation>sie endet, bevor sie beginnt</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="121" />
+        <source>it has neither an exercise nor a movement</source>
+        <translation>sie nennt weder eine Übung (exercise) noch eine Bewegung (movement)</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="123" />
+        <source>it has measured repetitions without a movement</source>
+        <translation>sie hat gemessene Wiederholungen ohne Bewegung</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="126" />
+        <source>timed hold {number} was held for longer than it lasted</source>
+        <translation>das {number}. Halten nach Zeit wurde länger gehalten, als es dauerte</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="130" />
+        <source>timed hold {number} starts outside the exercise</source>
+        <translation>das {number}. Halten nach Zeit beginnt außerhalb der Übung</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="137" />
+        <source>repetition {number} of {movement} is in the unit {unit}</source>
+        <translation>Wiederholung {number} von {movement} hat die Einheit {unit}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="141" />
+        <source>repetition {number} ends before it starts</source>
+        <translation>Wiederholung {number} endet, bevor sie beginnt</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="145" />
+        <source>repetition {number} was held for longer than it lasted</source>
+        <translation>Wiederholung {number} wurde länger gehalten, als sie dauerte</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="149" />
+        <source>repetition {number} starts before the exercise</source>
+        <translation>Wiederholung {number} beginnt vor der Übung</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="153" />
+        <source>repetition {number} ends after the exercise</source>
+        <translation>Wiederholung {number} endet nach der Übung</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="30" />
+        <source>{where} is too large: {count:,} bytes, at most {max_bytes:,} are read; check that this is the right file.</source>
+        <translation>{where} ist zu groß: {count:,} Bytes, gelesen werden höchstens {max_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="40" />
+        <source>{where} is not UTF-8 text (byte {start}); check that this is the right file.</source>
+        <translation>{where} ist kein UTF-8-Text (Byte {start}); prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="56" />
+        <source>{where} is not valid JSON (line {lineno}, column {colno}); ask for it to be sent again.</source>
+        <translation>{where} ist kein gültiges JSON (Zeile {lineno}, Spalte {colno}); lassen Sie sich die Datei noch einmal schicken.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="70" />
+        <source>{where} is nested more than {max_depth} levels deep, which no file of this kind is; check that this is the right file.</source>
+        <translation>{where} ist mehr als {max_depth} Ebenen tief verschachtelt, was keine Datei dieser Art ist; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="83" />
+        <source>{where} gives {key} twice in one place, so it is not clear which counts; remove one of them.</source>
+        <translation>{where} nennt {key} an einer Stelle zweimal, sodass nicht klar ist, was gilt; nehmen Sie eines davon heraus.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="95" />
+        <source>{where} holds {name} where a number belongs; correct that value.</source>
+        <translation>In {where} steht {name}, wo eine Zahl hingehört; berichtigen Sie diesen Wert.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="118" />
+        <source>{where} holds a text with control characters or unseen ones ({value}); take them out.</source>
+        <translation>{where} enthält einen Text mit Steuerzeichen oder unsichtbaren Zeichen ({value}); nehmen Sie sie heraus.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="136" />
+        <source>an object</source>
+        <translation>ein Objekt</translation>
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="138" />
+        <source>a list of {count}</source>
+        <translation>eine Liste von {count}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="24" />
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="27" />
+        <source>{where} is not of the format {name} (its format is {said}); check that this is the right file.</source>
+        <translation>{where} hat nicht das Format {name} (sein Format: {said}); prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="36" />
+        <source>{where} has the version {version}, allowed are whole numbers from 1 to {newest}; ask for a new file.</source>
+        <translation>{where} hat die Version {version}, erlaubt sind ganze Zahlen von 1 bis {newest}; bitten Sie um eine neue Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="44" />
+        <source>{where} was made by a newer version of this program (file version {version}, known up to {newest}); update the program to open it.</source>
+        <translation>{where} stammt von einer neueren Fassung dieses Programms (Dateiversion {version}, bekannt bis {newest}); aktualisieren Sie das Programm, um die Datei zu öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="35" />
+        <source>The pose model '{name}' is missing (looked in {places}); install the program again.</source>
+        <translation>Das Posenmodell „{name}“ fehlt (gesucht in {places}); installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="47" />
+        <source>The pose model '{path}' cannot be read ({reason}); install the program again.</source>
+        <translation>Das Posenmodell „{path}“ lässt sich nicht lesen ({reason}); installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="55" />
+        <source>The pose model '{path}' is not the one that belongs to this program (its SHA-256 is {found}..., {expected}... is expected), so it was not used; install the program again.</source>
+        <translation>Das Posenmodell „{path}“ ist nicht das, das zu diesem Programm gehört (sein SHA-256 ist {found}..., erwartet wird {expected}...), und wurde deshalb nicht benutzt; installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="67" />
+        <source>The list of pose models '{path}' cannot be read ({reason}); install the program again.</source>
+        <translation>Die Liste der Posenmodelle „{path}“ lässt sich nicht lesen ({reason}); installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="78" />
+        <source>The list of pose models '{manifest_path}' is damaged; install the program again.</source>
+        <translation>Die Liste der Posenmodelle „{manifest_path}“ ist beschädigt; installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="84" />
+        <source>The pose model '{name}' is not in the list of models '{manifest_path}'; install the program again.</source>
+        <translation>Das Posenmodell „{name}“ steht nicht in der Liste „{manifest_path}“; installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/landmarker.py" line="54" />
+        <source>The pose model cannot be started ({error}); install the program again.</source>
+        <translation>Das Posenmodell lässt sich nicht starten ({error}); installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../pose/library.py" line="27" />
+        <source>The pose model's library MediaPipe cannot be loaded ({error}); install what it misses, or the program again.</source>
+        <translation>MediaPipe, die Bibliothek des Posenmodells, lässt sich nicht laden ({error}); installieren Sie, was ihr fehlt, oder das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../session/assemble.py" line="80" />
+        <source>The session's journal has no beginning, so no session can be made of it.</source>
+        <translation>Dem Protokoll der Sitzung fehlt der Anfang, deshalb lässt sich keine Sitzung daraus machen.</translation>
+    </message>
+    <message>
+        <location filename="../../session/assemble.py" line="107" />
+        <source>The session's journal begins twice, so no session can be made of it.</source>
+        <translation>Das Protokoll der Sitzung beginnt zweimal, deshalb lässt sich keine Sitzung daraus machen.</translation>
+    </message>
+    <message>
+        <location filename="../../session/assemble.py" line="180" />
+        <source>The session's journal tells of an exercise that is not in its plan.</source>
+        <translation>Das Protokoll der Sitzung erzählt von einer Übung, die nicht in ihrem Plan steht.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/diary_files.py" line="44" />
+        <source>{name} holds more than {most_files:,} session files, and only the newest are shown; move old ones to another folder.</source>
+        <translation>{name} enthält mehr als {most_files:,} Sitzungsdateien, und nur die neuesten werden gezeigt; verschieben Sie alte in einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="19" />
+        <source>{name} could not be saved</source>
+        <translation>{name} ließ sich nicht speichern</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="20" />
+        <source>{name} could not be made</source>
+        <translation>{name} ließ sich nicht anlegen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="21" />
+        <source>{name} could not be read</source>
+        <translation>{name} ließ sich nicht lesen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="22" />
+        <source>{name} could not be read back</source>
+        <translation>{name} ließ sich nicht zurücklesen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="23" />
+        <source>{name} could not be opened</source>
+        <translation>{name} ließ sich nicht öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="24" />
+        <source>{name} could not be locked</source>
+        <translation>{name} ließ sich nicht sperren</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="25" />
+        <source>{name} could not be begun</source>
+        <translation>{name} ließ sich nicht beginnen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="26" />
+        <source>{name} could not be written</source>
+        <translation>{name} ließ sich nicht schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="27" />
+        <source>{name} could not be recovered</source>
+        <translation>{name} ließ sich nicht wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="35" />
+        <source>the disk of {folder} is full; free some space there.</source>
+        <translation>Der Datenträger von {folder} ist voll; schaffen Sie dort Platz.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="37" />
+        <source>{folder} may not be written to; choose another folder.</source>
+        <translation>In {folder} darf nicht geschrieben werden; wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="39" />
+        <source>{path} is not there; look whether it was moved or removed.</source>
+        <translation>{path} ist nicht da; sehen Sie nach, ob es verschoben oder entfernt wurde.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="41" />
+        <source>{path} is not a file in a folder; choose another place.</source>
+        <translation>{path} ist keine Datei in einem Ordner; wählen Sie einen anderen Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="43" />
+        <source>its name is too long; choose a shorter one.</source>
+        <translation>Der Name ist zu lang; wählen Sie einen kürzeren.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="45" />
+        <source>the disk of {folder} failed; choose another disk.</source>
+        <translation>Der Datenträger von {folder} hat versagt; wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="47" />
+        <source>the folder {folder} does not let it ({reason}); try another.</source>
+        <translation>Der Ordner {folder} lässt es nicht zu ({reason}); versuchen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="50" />
+        <source>no reason given</source>
+        <translation>kein Grund angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../storage/journal.py" line="232" />
+        <source>{where} was made by a newer version of this program; update the program to recover that session.</source>
+        <translation>{where} stammt von einer neueren Fassung dieses Programms; aktualisieren Sie das Programm, um diese Sitzung wiederherzustellen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/recovery.py" line="95" />
+        <source>The session of {started} was interrupted; what was done is kept in {name}.</source>
+        <translation>Die Sitzung vom {started} wurde unterbrochen; was getan wurde, ist in {name} aufgehoben.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/recovery.py" line="109" />
+        <source>A session's journal could not be read from its first line on; it is kept as {aside}.</source>
+        <translation>Das Protokoll einer Sitzung ließ sich schon ab der ersten Zeile nicht lesen; es liegt nun als {aside}.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/running.py" line="36" />
+        <source>The coach is running already: go to its window, or close it and start again.</source>
+        <translation>Das Programm läuft schon: Gehen Sie zu seinem Fenster, oder schließen Sie es und starten Sie neu.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="61" />
+        <source>The practice's key in the plan is mistyped or cut short, so that no session could be sealed: ask the practice for the plan again.</source>
+        <translation>Der Schlüssel der Praxis im Plan ist vertippt oder abgeschnitten, sodass sich keine Sitzung versiegeln ließe: Bitten Sie die Praxis noch einmal um den Plan.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="86" />
+        <source>{where} is too large for a sealed session file: at most {max_sealed_bytes:,} bytes are read; check that this is the right file.</source>
+        <translation>{where} ist zu groß für eine versiegelte Sitzungsdatei: gelesen werden höchstens {max_sealed_bytes:,} Bytes; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="95" />
+        <source>{where} is not a sealed session file; check that this is the right file.</source>
+        <translation>{where} ist keine versiegelte Sitzungsdatei; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="102" />
+        <source>{where} is cut short, or has a longer beginning than this program writes; ask for it to be sent again.</source>
+        <translation>{where} ist abgeschnitten oder hat einen längeren Anfang, als dieses Programm schreibt; lassen Sie sich die Datei noch einmal schicken.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="110" />
+        <source>{where} was sealed for others beside this practice, which this program never does; ask for the original file.</source>
+        <translation>{where} wurde außer für diese Praxis auch für andere versiegelt, was dieses Programm nie tut; bitten Sie um die ursprüngliche Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="125" />
+        <source>{where} was not sealed for this practice's key or an older one of it, or was changed on its way; check that the patient's plan has this practice's key, and ask for it to be sent again.</source>
+        <translation>{where} wurde nicht für den Schlüssel dieser Praxis oder einen älteren von ihr versiegelt oder unterwegs verändert; prüfen Sie, ob der Plan der Person den Schlüssel dieser Praxis hat, und lassen Sie sich die Datei noch einmal schicken.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="149" />
+        <source>{name} is sealed: unlock the practice's key, then import it again.</source>
+        <translation>{name} ist versiegelt: Schließen Sie den Schlüssel der Praxis auf und lesen Sie die Datei dann noch einmal ein.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="186" />
+        <source>The session could not be saved: {folder} has other files of its name; choose another folder.</source>
+        <translation>Die Sitzung ließ sich nicht speichern: In {folder} liegen andere Dateien dieses Namens; wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="43" />
+        <source>The session of {started_at} could not be saved: {folder} has other files of its name; choose another folder.</source>
+        <translation>Die Sitzung vom {started_at} ließ sich nicht speichern: In {folder} liegen andere Dateien dieses Namens; wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="66" />
+        <source>{path} is a folder or device; choose a {kind}.</source>
+        <translation>{path} ist ein Ordner oder Gerät; gebraucht wird: {kind}.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="68" />
+        <source>{path} is not there; choose a {kind}.</source>
+        <translation>{path} ist nicht da; gebraucht wird: {kind}.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="76" />
+        <source>{name} is too large for a {kind}: at most {max_bytes:,} bytes are read; check that this is the right file.</source>
+        <translation>{name} ist zu groß ({kind}): gelesen werden höchstens {max_bytes:,} Bytes; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="105" />
+        <source>session file</source>
+        <translation>Sitzungsdatei</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="106" />
+        <source>plan file</source>
+        <translation>Plandatei</translation>
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="40" />
+        <source>The voice data are missing from {data}, so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
+        <translation>In {data} fehlen die Daten der Stimme, deshalb geht es mit Untertiteln weiter; installieren Sie das Paket espeakng-loader neu, um die Stimme zu hören.</translation>
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="51" />
+        <source>The voice library {library} does not load ({error}), so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
+        <translation>Die Stimmbibliothek {library} lässt sich nicht laden ({error}), deshalb geht es mit Untertiteln weiter; installieren Sie das Paket espeakng-loader neu, um die Stimme zu hören.</translation>
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="77" />
+        <source>The voice data in {data} cannot be opened, so the coach goes on with captions; move the program to a folder with a shorter name to hear it speak.</source>
+        <translation>Die Daten der Stimme in {data} lassen sich nicht öffnen, deshalb geht es mit Untertiteln weiter; verschieben Sie das Programm in einen Ordner mit kürzerem Namen, um die Stimme zu hören.</translation>
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="93" />
+        <source>There is no voice for the language '{voices}', so the coach goes on with captions; choose another language to hear it speak.</source>
+        <translation>Für die Sprache „{voices}“ gibt es keine Stimme, deshalb geht es mit Untertiteln weiter; wählen Sie eine andere Sprache, um eine Stimme zu hören.</translation>
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="111" />
+        <source>The voice could not say '{text}', so the coach goes on with captions; start the program again to hear it speak.</source>
+        <translation>Die Stimme konnte „{text}“ nicht sagen, deshalb geht es mit Untertiteln weiter; starten Sie das Programm neu, um die Stimme zu hören.</translation>
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="145" />
+        <source>The voice package espeakng-loader is not installed whole ({error}), so the coach goes on with captions; install it again to hear it speak.</source>
+        <translation>Das Stimmpaket espeakng-loader ist nicht vollständig installiert ({error}), deshalb geht es mit Untertiteln weiter; installieren Sie es neu, um die Stimme zu hören.</translation>
+    </message>
+</context><context>
     <name>patient</name>
     <message>
-        <location filename="../../app/patient.py" line="135" />
+        <location filename="../../app/example.py" line="28" />
+        <source>Example programme</source>
+        <translation>Beispielprogramm</translation>
+    </message>
+    <message>
+        <location filename="../../app/example.py" line="33" />
+        <source>An example without a practice behind it; ask your own therapist.</source>
+        <translation>Ein Beispiel ohne Praxis dahinter; fragen Sie Ihre eigene Therapeutin oder Ihren Therapeuten.</translation>
+    </message>
+    <message>
+        <location filename="../../app/patient.py" line="117" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation>Sie haben vor {minutes} Minuten zuletzt geübt. Lassen Sie die Schulter einige Stunden ruhen, wenn die Praxis nichts anderes gesagt hat.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="141" />
+        <location filename="../../app/patient.py" line="123" />
         <source>Everything for today is done. More than asked is not better.</source>
         <translation>Für heute ist alles geschafft. Mehr als gefragt ist nicht besser.</translation>
     </message>
@@ -1143,7 +1938,7 @@
         <translation>Leichtere Übung: {name}</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="182" />
+        <location filename="../patient/welcome_page.py" line="184" />
         <location filename="../patient/record_card.py" line="56" />
         <source>by time</source>
         <translation>nach Zeit</translation>
@@ -1224,22 +2019,32 @@
         <translation>abgebrochen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="184" />
+        <location filename="../patient/weeks_page.py" line="206" />
+        <source>Today, {day}</source>
+        <translation>Heute, {day}</translation>
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="208" />
+        <source>Yesterday, {day}</source>
+        <translation>Gestern, {day}</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="186" />
         <source>measured</source>
         <translation>gemessen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="186" />
+        <location filename="../patient/welcome_page.py" line="188" />
         <source>NEW</source>
         <translation>NEU</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="195" />
+        <location filename="../patient/welcome_page.py" line="197" />
         <source>New for you: {title}</source>
         <translation>Neu für Sie: {title}</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="199" />
+        <location filename="../patient/welcome_page.py" line="201" />
         <source>What to mind with each new exercise is shown and said before it begins.</source>
         <translation>Worauf bei jeder neuen Übung zu achten ist, wird vor ihr gezeigt und gesagt.</translation>
     </message>
@@ -1372,6 +2177,16 @@
         <location filename="../patient/wording.py" line="113" />
         <source>Right arm</source>
         <translation>Rechter Arm</translation>
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="119" />
+        <source>{title} (left arm)</source>
+        <translation>{title} (linker Arm)</translation>
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="120" />
+        <source>{title} (right arm)</source>
+        <translation>{title} (rechter Arm)</translation>
     </message>
 </context><context>
     <name>review</name>

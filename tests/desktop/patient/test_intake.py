@@ -6,7 +6,8 @@ import pytest
 
 from coach.desktop.patient.boxes import Belt, Mailbox
 from coach.desktop.patient.coaching import OpenSource
-from coach.desktop.patient.intake import BLACK, OTHER_CAMERA, PAUSED, Intake
+from coach.desktop.patient.intake import Intake
+from coach.desktop.patient.trouble import black, other_camera, paused
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
 from coach.ports import FrameSource
@@ -255,7 +256,7 @@ def test_a_camera_that_was_unplugged_goes_on_when_it_is_back() -> None:
     gone, back = ScriptedSource(fail_after=3), ScriptedSource(seconds=0.25)
     gone.frames_lost = 2
     told, ready, ended = troubles(Unplugged(gone, None, None, back))
-    assert told == [f"The camera went away: plug it in again and start anew. {PAUSED}", None]
+    assert told == [paused("The camera went away: plug it in again and start anew."), None]
     assert gone.closed_times == 1
     # Three frames and five; nobody took them, so that all but the last one are lost as well.
     assert ready == [2, 3, 4, *[5, 6, 7, 8, 9]]
@@ -266,7 +267,7 @@ def test_another_camera_is_not_taken_for_the_one_that_went_away() -> None:
     other = ScriptedSource()
     other.size_px = (1280, 720)
     told, _, ended = troubles(Unplugged(ScriptedSource(fail_after=3), other))
-    assert (len(told), ended) == (1, [OTHER_CAMERA])
+    assert (len(told), ended) == (1, [other_camera()])
 
 
 def test_a_camera_that_shows_nothing_from_the_start_is_given_up() -> None:
@@ -287,4 +288,4 @@ class Covered(ScriptedSource):
 
 def test_a_black_picture_is_told_after_a_while_and_when_it_is_over() -> None:
     told, _, ended = troubles(lambda: Covered(seconds=8.0))
-    assert (told, ended) == ([BLACK, None], [None])
+    assert (told, ended) == ([black(), None], [None])

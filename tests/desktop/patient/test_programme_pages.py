@@ -105,7 +105,7 @@ def test_the_first_page_lists_today(window: PatientWindow) -> None:
     lines = [line.replace("\N{NO-BREAK SPACE}", " ") for line in today(window)]
     assert len(lines) == len(ITEMS)
     assert lines[TIMED] == (
-        "• Loose swings, bent forward · right arm · 2 holds of 60 s · by time · NEW"
+        "• Loose swings, bent forward (right arm) · 2 holds of 60 s · by time · NEW"
     )
     assert all("· measured" in line and "NEW" not in line for line in lines[1:])
     assert "You have done everything for today." in texts(window.pages.welcome)

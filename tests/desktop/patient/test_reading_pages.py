@@ -342,14 +342,14 @@ def test_many_exercises_are_counted_where_they_do_not_fit(
     document = msgspec.structs.replace(document, plan=plan, exercises=records)
     weeks.show_diary(diary([document], plan, TODAY))
     told = shown(weeks)
-    assert "Loose swings, bent forward (left): 0 of 2 times" in told
+    assert "Loose swings, bent forward (left arm): 0 of 2 times" in told
     assert "and 3 more" in told
     assert cut_off(weeks) == []
     weeks.turn(1)
     assert shown(weeks).count("1 of 3 holds") == 6
     assert "and 2 more" in shown(weeks)
     assert cut_off(weeks) == []
-    assert planned_name(plan.exercises[-1]) == "not-in-the-catalogue (left)"
+    assert planned_name(plan.exercises[-1]) == "not-in-the-catalogue (left arm)"
 
 
 def test_a_plan_that_is_over_is_said_to_be(weeks: WeeksPage, make_session: Make) -> None:

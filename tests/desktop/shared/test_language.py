@@ -8,10 +8,12 @@ from PyQt6.QtCore import QCoreApplication, QLocale
 from PyQt6.QtWidgets import QApplication
 
 from coach import texts
+from coach.app import patient
+from coach.cues.language import languages
 from coach.cues.wording import sentence
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.language import choose_language, system_language
-from docs.make_translations import FOLDER, ROOT, missing
+from docs.make_translations import FOLDER, ROOT, missing, missing_of
 
 TABLES = sorted(FOLDER.glob("*.ts"))
 
@@ -81,6 +83,37 @@ def test_back_in_english_nothing_german_is_left(german: QApplication) -> None:
     assert QCoreApplication.translate("WelcomePage", "Start") == "Start"
     assert sentence("hold").spoken == "Hold."
     assert texts.localised("7.5") == "7.5"
+
+
+def test_what_a_language_lacks_is_listed_in_all_three_places() -> None:
+    assert missing_of("de") == {"cues": [], "catalogue": [], "windows": []}
+    begun, unknown = missing_of("fr"), missing_of("xx")
+    assert "hold" not in begun["cues"]
+    assert "hold" in unknown["cues"]
+    assert {"exercise pendulum", "page stiff", "rule fracture"} <= set(begun["catalogue"])
+    assert "WelcomePage: Start" not in begun["windows"]
+    assert "WelcomePage: No picture" in begun["windows"]
+    assert unknown["windows"] == ["no table yet"]
+
+
+def test_a_language_that_is_only_begun_is_never_chosen_by_itself(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr(patient, "system_language", lambda known: ",".join(sorted(known)))
+    assert languages()["fr"].begun
+    assert patient.chosen_language(None) == "de,en"
+    assert patient.chosen_language("fr") == "fr"
+
+
+def test_what_a_begun_language_lacks_is_said_and_shown_in_english(qapp: QApplication) -> None:
+    choose_language(qapp, "fr")
+    try:
+        assert QCoreApplication.translate("WelcomePage", "Start") == "Commencer"
+        assert QCoreApplication.translate("WelcomePage", "No picture") == "No picture"
+        assert sentence("hold").spoken == "Tenez."
+        assert sentence("welcome").spoken == languages()["en"].sentences["welcome"][0]
+    finally:
+        choose_language(qapp, "en")
 
 
 def test_a_text_without_a_translation_stands_in_english(german: QApplication) -> None:

@@ -1,0 +1,2208 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1">
+<context>
+    <name>CautionsPage</name>
+    <message>
+        <location filename="../patient/cautions_page.py" line="35" />
+        <source>Close</source>
+        <translation type="unfinished">Fermer</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="38" />
+        <source>I have read all of this</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="38" />
+        <source>Space</source>
+        <translation type="unfinished">Espace</translation>
+    </message>
+</context><context>
+    <name>ExercisePage</name>
+    <message>
+        <location filename="../patient/exercise_page.py" line="119" />
+        <location filename="../patient/exercise_page.py" line="68" />
+        <source>Pause</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="68" />
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="69" />
+        <source>Skip</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="70" />
+        <source>Stop</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="119" />
+        <source>Go on</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="179" />
+        <location filename="../patient/exercise_page.py" line="120" />
+        <source>Paused</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="143" />
+        <source>Mind your body</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="150" />
+        <source>By time, not measured</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="163" />
+        <source>Looking for you</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="167" />
+        <source>Not measured now</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="179" />
+        <source>Let your arm rest</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="180" />
+        <source>To go on</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="180" />
+        <source>Raise your good hand, or press Space</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="197" />
+        <source>The clock is waiting: seconds left</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="199" />
+        <source>Rest: seconds left</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="201" />
+        <source>Hold: seconds left</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="207" />
+        <source>Get into place: seconds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="211" />
+        <source>Now</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="216" />
+        <source>After that</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="218" />
+        <source>Slowly, until you feel a stretch</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="220" />
+        <source>Stay there</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="222" />
+        <source>Hold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="224" />
+        <source>Slowly back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="226" />
+        <source>Held long enough</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="236" />
+        <source>Then: hold {number} of {asked}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="239" />
+        <source>Then: rest for {rest_s} seconds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="241" />
+        <source>Then: {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="242" />
+        <source>Then: you are done for today</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>FaultBanner</name>
+    <message>
+        <location filename="../patient/fault_banner.py" line="26" />
+        <source>Try again</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>HandGauge</name>
+    <message>
+        <location filename="../patient/hand_gauge.py" line="55" />
+        <source>Hand up: begin</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/hand_gauge.py" line="57" />
+        <source>Hand up: choose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/hand_gauge.py" line="63" />
+        <location filename="../patient/hand_gauge.py" line="61" />
+        <location filename="../patient/hand_gauge.py" line="59" />
+        <source>Keep it up to stop</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/hand_gauge.py" line="59" />
+        <source>Hand up: pause</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/hand_gauge.py" line="61" />
+        <source>Hand up: go on</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/hand_gauge.py" line="63" />
+        <source>Hand up: easier one</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>HoldCount</name>
+    <message>
+        <location filename="../patient/readouts.py" line="146" />
+        <source>Holds done: {done} of {asked}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/readouts.py" line="163" />
+        <source>of {asked} holds</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>KeyButton</name>
+    <message>
+        <location filename="../patient/controls.py" line="44" />
+        <source>Key: {key}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>LaptopPlace</name>
+    <message>
+        <location filename="../patient/laptop_place.py" line="46" />
+        <source>Where the laptop goes</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>LeavesPage</name>
+    <message>
+        <location filename="../patient/leaves.py" line="38" />
+        <source>Go back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/leaves.py" line="38" />
+        <source>Esc</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/leaves.py" line="40" />
+        <source>Page before</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/leaves.py" line="42" />
+        <source>Next page</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/leaves.py" line="107" />
+        <source>{at} of {count}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>OfferPage</name>
+    <message>
+        <location filename="../patient/offer_page.py" line="29" />
+        <source>Try the easier one</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="29" />
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="31" />
+        <source>Go on without it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="32" />
+        <source>Stop for today</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="40" />
+        <source>That hurt more than your plan allows. This one stops here.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="48" />
+        <source>There is an easier one:</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="53" />
+        <source>Raise your good hand, or press Space, to try it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="76" />
+        <source>Ask your therapist before you do it again: {name}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>PainPage</name>
+    <message>
+        <location filename="../patient/pain_page.py" line="44" />
+        <source>Go on</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="44" />
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="45" />
+        <source>Stop for today</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="56" />
+        <source>no pain</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="58" />
+        <source>worst pain you can think of</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="60" />
+        <source>Keys: 0 to 9, {key} for 10, or the arrows</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="89" />
+        <source>Before: {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="90" />
+        <source>How much does your shoulder hurt now?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="92" />
+        <source>After: {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="93" />
+        <source>And how much does it hurt now?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="114" />
+        <source>Press Space to go on with {score}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="116" />
+        <source>You chose {score}. Wrong? Raise your good hand again</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="120" />
+        <source>Raise your good hand at your number</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="122" />
+        <source>Choose your number</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="163" />
+        <source>More than the {limit} your plan allows, so this exercise is left out today. Ask your therapist.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="168" />
+        <source>More than the {limit} your plan allows. Ask your therapist before you do this exercise again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/pain_page.py" line="173" />
+        <source>That is a lot. Stop here and ask your therapist before you go on.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>PatientWindow</name>
+    <message>
+        <location filename="../patient/window.py" line="72" />
+        <source>Shoulder coach</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/window.py" line="226" />
+        <source>And {count} more of the kind.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>Picture</name>
+    <message>
+        <location filename="../patient/picture.py" line="47" />
+        <source>Live picture, mirrored</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>PreparePage</name>
+    <message>
+        <location filename="../patient/prepare_page.py" line="37" />
+        <source>New for you</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="50" />
+        <source>Begin now</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="50" />
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="52" />
+        <source>Pause</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="53" />
+        <source>Skip</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="54" />
+        <source>Stop</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="140" />
+        <source>Listen: it begins by itself</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="140" />
+        <source>In place</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="144" />
+        <source>Change this first</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>ScoreButton</name>
+    <message>
+        <location filename="../patient/score_button.py" line="61" />
+        <source>Pain {score} of 10</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/score_button.py" line="63" />
+        <source>Key: {key}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>SummaryPage</name>
+    <message>
+        <location filename="../patient/summary_page.py" line="32" />
+        <source>The angle is that of the arm against the trunk, shoulder blade included, or of the forearm turned out; behind the back it is the tip of the thumb against the spine. Above is the middle one of the holds. ± is the 95 % error. Only your therapist can say what it means.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="41" />
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="41" />
+        <source>Enter</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="47" />
+        <source>What was done</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="68" />
+        <source>Stopped because of the pain. What you did is kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="70" />
+        <source>Done for today</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="72" />
+        <source>Stopped. What you did is kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="80" />
+        <source>Saved for your therapist: {path}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="83" />
+        <source>Nothing was saved.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="94" />
+        <source>No exercise was begun.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="105" />
+        <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="108" />
+        <source>Rest your arm, and ring your practice before you exercise again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="118" />
+        <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>UnderstandingPage</name>
+    <message>
+        <location filename="../patient/understanding_page.py" line="46" />
+        <source>Read aloud</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/understanding_page.py" line="68" />
+        <source>Common practice.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/understanding_page.py" line="70" />
+        <source>From: {sources}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>WeeksPage</name>
+    <message>
+        <location filename="../patient/weeks_page.py" line="36" />
+        <source>Nothing has been done yet.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="67" />
+        <source>The last time</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="67" />
+        <source>My weeks</source>
+        <translation>Mes semaines</translation>
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="77" />
+        <source>Each session, and pain below</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="118" />
+        <source>Your plan held until {day}. Ask your therapist for a new one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="121" />
+        <source>Today is a rest day.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="123" />
+        <source>Today</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="142" />
+        <location filename="../patient/weeks_page.py" line="124" />
+        <source>and {count} more</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="129" />
+        <source>✓ {name}: done</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="131" />
+        <source>• {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="132" />
+        <source>• {name}: {done} of {asked} times</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="145" />
+        <source>{done} of {asked} holds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="152" />
+        <source>furthest {reached}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="155" />
+        <source>pain {before} before, {after} after</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="162" />
+        <source>The band shows how wrong each number may be. Going further is never worth more pain.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="166" />
+        <source>0 % is the foot of the neck and 100 % the pelvis.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="174" />
+        <source>Last measured on {day}: {value}, the middle one of the holds.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>WelcomePage</name>
+    <message>
+        <location filename="../patient/welcome_page.py" line="52" />
+        <source>Space</source>
+        <translation>Espace</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="53" />
+        <source>All cautions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="54" />
+        <source>My weeks</source>
+        <translation>Mes semaines</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="55" />
+        <source>Understand my shoulder</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="56" />
+        <source>Close</source>
+        <translation>Fermer</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="78" />
+        <source>Getting the camera and the measuring ready. This takes a few seconds.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="80" />
+        <source>Read this while you wait</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="81" />
+        <source>Not ready yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="87" />
+        <source>No picture</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="89" />
+        <source>Cannot start without a picture</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="95" />
+        <source>Start</source>
+        <translation>Commencer</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="102" />
+        <source>Raise your good hand, or press Space, to begin</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="116" />
+        <source>Stretch until it pulls, not until it hurts. Easing off is always right. This program does not replace your therapist.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="165" />
+        <source>Today: one exercise, about {minutes} min</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="166" />
+        <source>Today: {count} exercises, about {minutes} min</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>calendar</name>
+    <message>
+        <location filename="../patient/calendar.py" line="36" />
+        <source>{mark}: {count}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="43" />
+        <source>The last 12 weeks. {days}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="93" />
+        <source>done</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="95" />
+        <source>partly done</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="97" />
+        <source>nothing done</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="99" />
+        <source>rest day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="101" />
+        <source>still to do today</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="103" />
+        <source>before the beginning</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="153" />
+        <source>Mon</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="154" />
+        <source>Tue</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="155" />
+        <source>Wed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="156" />
+        <source>Thu</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="157" />
+        <source>Fri</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="158" />
+        <source>Sat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/calendar.py" line="159" />
+        <source>Sun</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>dates</name>
+    <message>
+        <location filename="../../review/wording.py" line="89" />
+        <source>{day} {month} {year}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="95" />
+        <source>{day} {month}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="103" />
+        <source>Jan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="105" />
+        <source>Feb</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="107" />
+        <source>Mar</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="109" />
+        <source>Apr</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="111" />
+        <source>May</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="113" />
+        <source>Jun</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="115" />
+        <source>Jul</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="117" />
+        <source>Aug</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="119" />
+        <source>Sep</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="121" />
+        <source>Oct</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="123" />
+        <source>Nov</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="125" />
+        <source>Dec</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>diary</name>
+    <message>
+        <location filename="../../review/diary_wording.py" line="19" />
+        <source>No hold was measured yet.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="22" />
+        <source>In too few sessions the trunk kept still, so nothing can be said of a change.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="27" />
+        <source>Measured once, on {day}: {reached}. That is too little to speak of a change.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="42" />
+        <source>Since the first sessions ({day}) there is no change larger than the error of measuring.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="48" />
+        <source>Since the first sessions ({day}) no change can be told from the error of measuring yet; more sessions may tell.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="59" />
+        <source>The arm goes {size} further than in the first sessions ({day}). That is more than the error of measuring.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="65" />
+        <source>The arm goes {size} less far than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="71" />
+        <source>The hand goes {size} of the back's length higher than in the first sessions ({day}). That is more than the error of measuring.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="77" />
+        <source>The hand goes {size} of the back's length less high than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/diary_wording.py" line="88" />
+        <source>the thumb reached {levels}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>drawings</name>
+    <message>
+        <location filename="../patient/drawings/course.py" line="26" />
+        <source>painful</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="27" />
+        <source>stiff</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="28" />
+        <source>loosening</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="47" />
+        <source>here, as your therapist sees it now</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="53" />
+        <source>months and years</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="56" />
+        <source>No sharp borders, and every shoulder takes its own time</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="66" />
+        <source>pain</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="67" />
+        <source>session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="68" />
+        <source>half an hour</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="69" />
+        <source>night</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="81" />
+        <source>still up: ring</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/course.py" line="83" />
+        <source>down again: all right</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/joint.py" line="26" />
+        <source>A loose joint</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/joint.py" line="27" />
+        <source>A frozen joint</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/joint.py" line="29" />
+        <location filename="../patient/drawings/joint.py" line="28" />
+        <source>socket</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/joint.py" line="31" />
+        <location filename="../patient/drawings/joint.py" line="30" />
+        <source>ball</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/joint.py" line="33" />
+        <source>thin bag with a loose fold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/joint.py" line="35" />
+        <source>thick bag, no fold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/pull.py" line="19" />
+        <source>nothing yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/pull.py" line="20" />
+        <source>it pulls</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/pull.py" line="21" />
+        <source>it hurts</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/pull.py" line="24" />
+        <source>go on slowly</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/pull.py" line="25" />
+        <source>stay here and breathe</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/pull.py" line="26" />
+        <source>too far: ease off</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/pull.py" line="45" />
+        <source>the further the arm goes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/reach.py" line="51" />
+        <source>sore: turn back before</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/reach.py" line="53" />
+        <source>a mild pull: stay here</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/reach.py" line="55" />
+        <source>how far a free arm goes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/reach.py" line="56" />
+        <source>easy, without pain</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/reach.py" line="58" />
+        <source>An example, not your arm</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/view.py" line="74" />
+        <source>Drawing: two shoulder joints from the front. Left, a thin bag around ball and socket with a loose fold below. Right, the bag is thick and the fold is gone.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/view.py" line="80" />
+        <source>Drawing: a line of time with three humps that overlap: painful, stiff, loosening.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/view.py" line="85" />
+        <source>Drawing: an arm that goes a part of the way easily and is sore for a long part after it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/view.py" line="91" />
+        <source>Drawing: an arm that stops early, with a mild pull just at the end.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/view.py" line="95" />
+        <source>Drawing: an arm that goes further than before, with a mild pull at the end.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/view.py" line="100" />
+        <source>Drawing: a scale with three parts, nothing yet, it pulls, it hurts. A hand points at it pulls.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/drawings/view.py" line="106" />
+        <source>Drawing: pain after a session. Down again within half an hour is all right; still up after that, ring.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>faults</name>
+    <message>
+        <location filename="../../app/patient.py" line="134" />
+        <source>The program does not speak '{asked}'; choose one of {known}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/plan.py" line="46" />
+        <source>The plan in {path} ended on {day}; ask your practice for a new one ({contact}).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/plan.py" line="51" />
+        <source>The plan in {path} ended on {day}; ask your practice for a new one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/sitting.py" line="117" />
+        <source>{fault} What you did is kept, and saved when you start the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/sitting.py" line="121" />
+        <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/camera.py" line="66" />
+        <source>{name} gives no picture; close other programs that use it, check its cover and plug, and start again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/camera.py" line="83" />
+        <source>{name} has stopped giving pictures; check its plug, close other programs that use it, and go on.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="34" />
+        <source>No camera answers as number {number}; plug one in, close other programs that use it, or try another number.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="40" />
+        <source>Camera {number}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="50" />
+        <source>'{path}' cannot be read as a video; it is another kind of file or was cut off, so copy it again from where it was recorded, or choose another.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="61" />
+        <source>The pictures of '{path}' are {width} by {height}, too large to measure; record at 1280 by 720.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="70" />
+        <source>'{path}' says it has {frame_count:,} pictures, at most {max_frames:,} are measured; cut it into shorter pieces.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="83" />
+        <source>'{path}' is a folder; name a video file in it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="89" />
+        <source>'{path}' is a device or a pipe; name a video file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="97" />
+        <source>There is no file '{path}'; check its name and folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="103" />
+        <source>'{path}' may not be read by you; ask its owner for the right to, or copy it to a folder of yours.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="112" />
+        <source>'{path}' cannot be opened ({reason}); copy it to another place and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/sources.py" line="119" />
+        <source>'{path}' is empty; copy it again from where it was recorded, or choose another.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/video_file.py" line="48" />
+        <source>'{name}' holds no picture that can be read; copy it again from where it was recorded, or choose another video.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/analysis.py" line="116" />
+        <source>The video ended before the session was started: open a longer one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/loudspeaker.py" line="21" />
+        <source>There is no sound output, so the coach goes on with captions; connect a loudspeaker to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/system_voice.py" line="18" />
+        <source>This computer offers no voice of its own for the chosen language, so the program's own voice speaks; add one in the system's settings to hear it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="10" />
+        <source>The camera's picture is black: open its cover, or switch on a light. Then go on.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="18" />
+        <source>{fault} The exercise is paused until it is back; what was done is kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="25" />
+        <source>The camera came back with pictures of another size, as another camera does; what was recorded so far is kept: close the program and start it again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/trouble.py" line="34" />
+        <source>Something inside the program went wrong; what was recorded so far is kept: close the program and start it again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="137" />
+        <source>{where} is too large for a session file: {count:,} bytes, at most {max_archive_bytes:,} are read; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="145" />
+        <source>{where} is not a session file; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="157" />
+        <source>{where} holds more than the {count} parts of a session file; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="165" />
+        <source>{where} is a zip64 file, which no session file is; ask for a new file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="177" />
+        <source>{where} holds {name!a}, which is no part of a session file; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="185" />
+        <source>{where} holds {name} twice; ask for it to be sent again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="191" />
+        <source>{name} in {where} is encrypted by zip; ask for a file that is not.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="197" />
+        <source>{name} in {where} is packed in a way that session files do not use; ask for the original file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="206" />
+        <source>{name} in {where} is a link or folder; ask for the original file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="212" />
+        <source>{name} in {where} unpacks to {file_size:,} bytes, at most {most_bytes:,} are read; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="224" />
+        <source>{where} has no {name} inside; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="238" />
+        <source>{filename} in {where} is not as long as it says; ask for it to be sent again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="133" />
+        <location filename="../../documents/archive.py" line="247" />
+        <source>{where} is damaged or cut short; ask for it to be sent again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="60" />
+        <source>{where} names what the catalogue does not have: {unknown}; correct it or update the program.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="68" />
+        <source>{where} asks for what cannot be measured: {impossible}; correct it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="74" />
+        <source>{where} contradicts itself: {contradiction}; correct it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="98" />
+        <source>exercise {count} is {name!r}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="102" />
+        <source>exercise {count} is {name!r}; the nearest names are {nearest}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="111" />
+        <source>exercise {count} is {exercise}, {found}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="117" />
+        <source>exercise {count} has neither an exercise nor a movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="121" />
+        <source>exercise {count}, {exercise}, has a target_deg, but is only timed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="129" />
+        <source>exercise {count} is {movement} in the position {position}, and {movement} is measured {ways}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="134" />
+        <source>exercise {count} is {movement} in the position {position} from the {view}, and {movement} is measured {ways}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="140" />
+        <source>exercise {count}, {movement}, has a target_deg, but is not an angle</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="145" />
+        <source>other side {count}, {movement}, has a value_deg, but is not an angle</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="158" />
+        <source>whose {field} is not measured and not {said}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="162" />
+        <source>whose {field} is {meant} and not left out</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="165" />
+        <source>whose {field} is {meant} and not {said}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="174" />
+        <source>it is for the {side} shoulder, and exercise {count} is for the other one</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="178" />
+        <source>exercise {count} names a day twice</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/plan.py" line="180" />
+        <source>it is valid until {valid_until}, before it was issued on {issued_on}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="32" />
+        <source>{where} cannot be used: {explain}; correct it or ask for a new file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="48" />
+        <source>{field} is missing</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="49" />
+        <source>{field} is not a known field</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="52" />
+        <source>the content is {value}, allowed {allowed}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="54" />
+        <source>{place} is {value}, allowed {allowed}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="88" />
+        <source>{allowed} or null</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="93" />
+        <source>are whole numbers from {least} to {most}{unit}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="95" />
+        <source>are {least} to {most}{unit}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="99" />
+        <source>are {names}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="102" />
+        <source>is {names}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="105" />
+        <source>is text of the form {pattern}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="109" />
+        <source>is text of {least} to {max_length} characters</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="114" />
+        <source>is a list of {least} to {max_length} entries</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="118" />
+        <source>is an object in braces</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="120" />
+        <source>is something else</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="81" />
+        <source>{where} contradicts itself: {contradiction}; ask for a new file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="99" />
+        <source>started_at {started_at} is no date of the calendar</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="103" />
+        <source>started_at {started_at} is not from {first} to {last}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="107" />
+        <source>exercise {count} is not in its plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="109" />
+        <source>exercise {count} ends after the session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="113" />
+        <source>exercise {count}, {found}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="119" />
+        <source>it ends before it starts</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="121" />
+        <source>it has neither an exercise nor a movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="123" />
+        <source>it has measured repetitions without a movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="126" />
+        <source>timed hold {number} was held for longer than it lasted</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="130" />
+        <source>timed hold {number} starts outside the exercise</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="137" />
+        <source>repetition {number} of {movement} is in the unit {unit}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="141" />
+        <source>repetition {number} ends before it starts</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="145" />
+        <source>repetition {number} was held for longer than it lasted</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="149" />
+        <source>repetition {number} starts before the exercise</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="153" />
+        <source>repetition {number} ends after the exercise</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="30" />
+        <source>{where} is too large: {count:,} bytes, at most {max_bytes:,} are read; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="40" />
+        <source>{where} is not UTF-8 text (byte {start}); check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="56" />
+        <source>{where} is not valid JSON (line {lineno}, column {colno}); ask for it to be sent again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="70" />
+        <source>{where} is nested more than {max_depth} levels deep, which no file of this kind is; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="83" />
+        <source>{where} gives {key} twice in one place, so it is not clear which counts; remove one of them.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="95" />
+        <source>{where} holds {name} where a number belongs; correct that value.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="118" />
+        <source>{where} holds a text with control characters or unseen ones ({value}); take them out.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="136" />
+        <source>an object</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/strict_json.py" line="138" />
+        <source>a list of {count}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="24" />
+        <source>not given</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="27" />
+        <source>{where} is not of the format {name} (its format is {said}); check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="36" />
+        <source>{where} has the version {version}, allowed are whole numbers from 1 to {newest}; ask for a new file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/versions.py" line="44" />
+        <source>{where} was made by a newer version of this program (file version {version}, known up to {newest}); update the program to open it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="35" />
+        <source>The pose model '{name}' is missing (looked in {places}); install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="47" />
+        <source>The pose model '{path}' cannot be read ({reason}); install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="55" />
+        <source>The pose model '{path}' is not the one that belongs to this program (its SHA-256 is {found}..., {expected}... is expected), so it was not used; install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="67" />
+        <source>The list of pose models '{path}' cannot be read ({reason}); install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="78" />
+        <source>The list of pose models '{manifest_path}' is damaged; install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/bundle.py" line="84" />
+        <source>The pose model '{name}' is not in the list of models '{manifest_path}'; install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/landmarker.py" line="54" />
+        <source>The pose model cannot be started ({error}); install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../pose/library.py" line="27" />
+        <source>The pose model's library MediaPipe cannot be loaded ({error}); install what it misses, or the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../session/assemble.py" line="80" />
+        <source>The session's journal has no beginning, so no session can be made of it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../session/assemble.py" line="107" />
+        <source>The session's journal begins twice, so no session can be made of it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../session/assemble.py" line="180" />
+        <source>The session's journal tells of an exercise that is not in its plan.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/diary_files.py" line="44" />
+        <source>{name} holds more than {most_files:,} session files, and only the newest are shown; move old ones to another folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="19" />
+        <source>{name} could not be saved</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="20" />
+        <source>{name} could not be made</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="21" />
+        <source>{name} could not be read</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="22" />
+        <source>{name} could not be read back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="23" />
+        <source>{name} could not be opened</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="24" />
+        <source>{name} could not be locked</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="25" />
+        <source>{name} could not be begun</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="26" />
+        <source>{name} could not be written</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="27" />
+        <source>{name} could not be recovered</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="35" />
+        <source>the disk of {folder} is full; free some space there.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="37" />
+        <source>{folder} may not be written to; choose another folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="39" />
+        <source>{path} is not there; look whether it was moved or removed.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="41" />
+        <source>{path} is not a file in a folder; choose another place.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="43" />
+        <source>its name is too long; choose a shorter one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="45" />
+        <source>the disk of {folder} failed; choose another disk.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="47" />
+        <source>the folder {folder} does not let it ({reason}); try another.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/disk_fault.py" line="50" />
+        <source>no reason given</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/journal.py" line="232" />
+        <source>{where} was made by a newer version of this program; update the program to recover that session.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/recovery.py" line="95" />
+        <source>The session of {started} was interrupted; what was done is kept in {name}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/recovery.py" line="109" />
+        <source>A session's journal could not be read from its first line on; it is kept as {aside}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/running.py" line="36" />
+        <source>The coach is running already: go to its window, or close it and start again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="61" />
+        <source>The practice's key in the plan is mistyped or cut short, so that no session could be sealed: ask the practice for the plan again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="86" />
+        <source>{where} is too large for a sealed session file: at most {max_sealed_bytes:,} bytes are read; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="95" />
+        <source>{where} is not a sealed session file; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="102" />
+        <source>{where} is cut short, or has a longer beginning than this program writes; ask for it to be sent again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="110" />
+        <source>{where} was sealed for others beside this practice, which this program never does; ask for the original file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="125" />
+        <source>{where} was not sealed for this practice's key or an older one of it, or was changed on its way; check that the patient's plan has this practice's key, and ask for it to be sent again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="149" />
+        <source>{name} is sealed: unlock the practice's key, then import it again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/sealed.py" line="186" />
+        <source>The session could not be saved: {folder} has other files of its name; choose another folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="43" />
+        <source>The session of {started_at} could not be saved: {folder} has other files of its name; choose another folder.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="66" />
+        <source>{path} is a folder or device; choose a {kind}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="68" />
+        <source>{path} is not there; choose a {kind}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="76" />
+        <source>{name} is too large for a {kind}: at most {max_bytes:,} bytes are read; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="105" />
+        <source>session file</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="106" />
+        <source>plan file</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="40" />
+        <source>The voice data are missing from {data}, so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="51" />
+        <source>The voice library {library} does not load ({error}), so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="77" />
+        <source>The voice data in {data} cannot be opened, so the coach goes on with captions; move the program to a folder with a shorter name to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="93" />
+        <source>There is no voice for the language '{voices}', so the coach goes on with captions; choose another language to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="111" />
+        <source>The voice could not say '{text}', so the coach goes on with captions; start the program again to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../voice/library.py" line="145" />
+        <source>The voice package espeakng-loader is not installed whole ({error}), so the coach goes on with captions; install it again to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>patient</name>
+    <message>
+        <location filename="../../app/example.py" line="28" />
+        <source>Example programme</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/example.py" line="33" />
+        <source>An example without a practice behind it; ask your own therapist.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/patient.py" line="117" />
+        <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/patient.py" line="123" />
+        <source>Everything for today is done. More than asked is not better.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="64" />
+        <source>Before you start</source>
+        <translation type="unfinished">Avant de commencer</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="70" />
+        <source>Stop at once</source>
+        <translation type="unfinished">Arrêtez tout de suite</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="95" />
+        <source>Pain above {limit} of 10 is more than your plan allows.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="98" />
+        <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="107" />
+        <source>Ring your practice: {contact}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="108" />
+        <source>Ring your practice</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="149" />
+        <source>Measured: {what}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="41" />
+        <source>Easier one: {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="184" />
+        <location filename="../patient/record_card.py" line="56" />
+        <source>by time</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="56" />
+        <source>not measured</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="61" />
+        <source>{done} of {asked} holds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="64" />
+        <source>{held} s held, {asked} s asked</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="71" />
+        <source>{before} → {after}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="74" />
+        <source>pain before, after</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="93" />
+        <source>angle</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="95" />
+        <source>thumb reached</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="102" />
+        <source>{held} s at {angle}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="107" />
+        <source>Each hold: {holds}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="116" />
+        <source>stopped by you</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="118" />
+        <source>skipped by you</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="120" />
+        <source>ended because of the pain: ask your therapist</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="122" />
+        <source>ended after several short holds: tell your therapist</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="124" />
+        <source>ended because the picture ended</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="126" />
+        <source>broken off</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="206" />
+        <source>Today, {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/weeks_page.py" line="208" />
+        <source>Yesterday, {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="186" />
+        <source>measured</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="188" />
+        <source>NEW</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="197" />
+        <source>New for you: {title}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="201" />
+        <source>What to mind with each new exercise is shown and said before it begins.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="27" />
+        <source>{name}, sitting</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="29" />
+        <source>{name}, lying on your back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="31" />
+        <source>{name}, lying face down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="33" />
+        <source>{name}, lying on your side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="35" />
+        <source>{name}, at a door frame</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="45" />
+        <source>Left arm forwards and up</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="46" />
+        <source>Right arm forwards and up</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="49" />
+        <source>Left arm backwards</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="50" />
+        <source>Right arm backwards</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="53" />
+        <source>Left arm out to the side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="54" />
+        <source>Right arm out to the side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="57" />
+        <source>Left hand turned outwards</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="58" />
+        <source>Right hand turned outwards</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="61" />
+        <source>Left forearm turned up and back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="62" />
+        <source>Right forearm turned up and back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="65" />
+        <source>Left arm across the chest</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="66" />
+        <source>Right arm across the chest</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="69" />
+        <source>Left hand up the back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="70" />
+        <source>Right hand up the back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="79" />
+        <source>Arm against trunk, shoulder blade included</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="81" />
+        <source>Forearm turned out from straight ahead</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="83" />
+        <source>Forearm turned up from straight ahead</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="85" />
+        <source>Arm inwards from straight out to the side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="87" />
+        <source>Tip of the thumb, by level of the spine</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="112" />
+        <source>Left arm</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="113" />
+        <source>Right arm</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="119" />
+        <source>{title} (left arm)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/wording.py" line="120" />
+        <source>{title} (right arm)</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>review</name>
+    <message>
+        <location filename="../../review/levels.py" line="85" />
+        <source>about {high} to {low}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/levels.py" line="101" />
+        <source>buttock</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/levels.py" line="103" />
+        <source>side of the thigh</source>
+        <translation type="unfinished" />
+    </message>
+</context></TS>
