@@ -10,7 +10,6 @@ from __future__ import annotations
 
 import os
 import sys
-from collections.abc import Callable
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
@@ -20,7 +19,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 import msgspec
 from PyQt6.QtCore import Qt
 from PyQt6.QtTest import QTest
-from PyQt6.QtWidgets import QApplication, QDialog, QWidget
+from PyQt6.QtWidgets import QApplication
 
 from coach.app.demo import sample_clip
 from coach.app.estimator import open_estimator
@@ -43,10 +42,10 @@ from coach.domain.progress import EndedBecause, Phase, Repetition
 from coach.domain.reading import Doubt, Reading
 from coach.review.diary import diary
 from coach.session.agenda import easier_than
+from docs.shots import SIZES, Shot, camera_of, in_language
 from docs.therapist_screens import photograph_therapist
 from tests.review.six_patients import LAST_DAY, six_patients
 
-SIZES = {"": (1280, 800), "_large": (1920, 1080)}
 REST_AT_S, HOLD_AT_S = 1.0, 8.0
 """Instants of the sample clip: the arm hangs, the arm is up in the first hold."""
 VALUE_DEG, RESTING_DEG, ERROR_DEG = 118.0, 6.0, 5.6
@@ -67,7 +66,6 @@ ITEMS = tuple(
     for n, each in enumerate(PLAN.exercises)
 )
 DIARY = next(iter(six_patients(1).values()))
-Shot = Callable[[str, QWidget], None]
 
 
 @cache
@@ -200,28 +198,6 @@ def photograph_patient(window: FedWindow, shot: Shot) -> None:
     window.banner.hide()
     window._finish(Outcome(DIARY[-1], "Sessions/2026-02-15.shoulder.zip"))
     shot("patient_summary", window)
-
-
-def camera_of(out: Path, wanted: list[str], suffix: str) -> Shot:
-    """Give what photographs windows of one size."""
-
-    def shot(name: str, window: QWidget) -> None:
-        if wanted and name not in wanted:
-            return
-        if not isinstance(window, QDialog):
-            window.resize(*SIZES[suffix])
-        window.show()
-        for _ in range(3):
-            QApplication.processEvents()
-        # Quality 0 is the smallest file; PNG loses nothing.
-        window.grab().save(str(out / f"{name}{suffix}.png"), "PNG", 0)
-
-    return shot
-
-
-def in_language(shot: Shot, language: str) -> Shot:
-    """Give what photographs under names that end with the language."""
-    return lambda name, window: shot(f"{name}_{language}", window)
 
 
 def main(out: Path, wanted: list[str]) -> None:

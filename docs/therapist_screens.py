@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import tempfile
-from collections.abc import Callable, Collection
+from collections.abc import Collection
 from functools import cache
 from pathlib import Path
 
-from PyQt6.QtWidgets import QApplication, QWidget
+from PyQt6.QtWidgets import QApplication
 
 from coach.app.demo import play, sample_clip
 from coach.app.sitting import Folders
@@ -19,8 +19,8 @@ from coach.documents.archive import StoredSession, unpack_session
 from coach.domain.practice import HandMeasure
 from coach.storage.store import Store
 from docs.make_case import CODE, LAST, make_case
+from docs.shots import Shot
 
-Shot = Callable[[str, QWidget], None]
 INTO_THE_HOLD_S = 4.0
 
 

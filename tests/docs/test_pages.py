@@ -61,7 +61,7 @@ def test_every_picture_is_shown_somewhere_and_is_small() -> None:
     shown = {(p.parent / t).resolve() for p in PAGES for t in LINK.findall(p.read_text("utf-8"))}
     for picture in (ROOT / "docs" / "screens").iterdir():
         assert picture in shown, picture.name
-        assert picture.stat().st_size < 400_000, picture.name
+        assert picture.stat().st_size < 200_000, picture.name
 
 
 @pytest.mark.parametrize("page", PAGES, ids=NAMES)
