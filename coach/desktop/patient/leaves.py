@@ -27,7 +27,8 @@ class LeavesPage(ProsePage):
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin with no leaf."""
         super().__init__(parent)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        # It takes the keys where no button has the focus; it is no stop for Tab.
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self.leaf = 0
         self._count = 0
         self.title = self.line("", 0.056, bold=True)
@@ -103,6 +104,7 @@ class LeavesPage(ProsePage):
     def _go(self, index: int) -> None:
         self.leaf = index
         self.turned.emit(index)
+        self.setAccessibleName(self.title.text())
         self.number.setText(
             translate("LeavesPage", "{at} of {count}").format(at=index + 1, count=self._count)
             if self._count > 1

@@ -31,7 +31,8 @@ class PainPage(ProsePage):
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin without a choice."""
         super().__init__(parent)
-        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        # It takes the keys where no button has the focus; it is no stop for Tab.
+        self.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         self._limit = HIGHEST
         self._before = True
         self._group = QButtonGroup(self)
@@ -99,6 +100,7 @@ class PainPage(ProsePage):
         self._note.setText("")
         self.go_button.setEnabled(False)
         self.show_asked(moment.asked)
+        self.setAccessibleName(self._question.text())
         self.setFocus()
 
     def show_asked(self, asked: Asked | None) -> None:

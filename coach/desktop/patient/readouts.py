@@ -200,6 +200,7 @@ class Caption(QWidget):
     def show_note(self, note: str) -> None:
         """Show something small and lasting, such as that there is no sound."""
         self._note = note
+        self.setAccessibleDescription(note)
         self.update()
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802

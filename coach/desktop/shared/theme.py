@@ -131,12 +131,14 @@ QPushButton {
 }
 QPushButton:hover { background: $accent_wash; }
 QPushButton:pressed { background: $accent_deep; color: $on_accent; }
-QPushButton:focus { border: 4px solid $focus; padding: 6px 16px; }
 QPushButton:checked, QPushButton[role="primary"] { background: $accent; color: $on_accent; }
 QPushButton[role="primary"]:hover { background: $accent_deep; }
 QPushButton[role="stop"] { color: $caution; border-color: $caution; }
 QPushButton[role="stop"]:hover { background: $caution_wash; }
 QPushButton[role="stop"]:pressed { background: $caution; color: $card; }
+QPushButton:focus, QPushButton[role="primary"]:focus, QPushButton[role="stop"]:focus {
+    border: 4px solid $focus; padding: 6px 16px;
+}
 QPushButton:disabled, QPushButton[role="primary"]:disabled, QPushButton[role="stop"]:disabled {
     color: $ink_soft; border-color: $hairline; background: $paper;
 }

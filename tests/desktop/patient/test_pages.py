@@ -384,3 +384,13 @@ def test_numbers_have_names_for_a_screen_reader(window: PatientWindow) -> None:
     page: ExercisePage = window.pages.exercise
     for part in (page.angle, page.clock, page.count, page.picture):
         assert part.accessibleName()
+
+
+def test_what_lasts_under_the_captions_is_told_to_a_screen_reader(window: PatientWindow) -> None:
+    window.note("There is no sound here.")
+    assert window.pages.exercise.caption.accessibleDescription() == "There is no sound here."
+
+
+def test_whoever_lands_on_the_pain_page_is_told_the_question(window: PatientWindow) -> None:
+    feed(window, replace(HOLD, stage=Stage.PAIN_BEFORE))
+    assert window.pages.pain.accessibleName() == "How much does your shoulder hurt now?"

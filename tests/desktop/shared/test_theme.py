@@ -33,9 +33,17 @@ TEXT = [
 ]
 GRAPHICS = [
     ("line", "paper"),
+    ("caution", "paper"),
+    ("caution", "card"),
+    ("caution", "caution_wash"),
+    ("line", "accent_wash"),
     ("line", "card"),
     ("focus", "paper"),
     ("focus", "card"),
+    ("focus", "accent_wash"),
+    ("focus", "caution_wash"),
+    ("focus", "on_accent"),  # the light line between the ring and the accent
+    ("on_accent", "accent"),
     ("hold", "trough"),
     ("rest", "trough"),
     ("accent", "card"),
