@@ -75,7 +75,8 @@ def _run(options: argparse.Namespace) -> int:
         case "export":
             from coach.app.export import run_export
 
-            return run_export(options.store, options.patient, options.kind, options.out)
+            what = options.store, options.patient, options.kind, options.out
+            return run_export(*what, options.language)
         case _:
             from coach.app.patient import run_patient
 
@@ -122,6 +123,8 @@ def _parser() -> argparse.ArgumentParser:
     )
     export.add_argument("--kind", type=_one_of(Kind), required=True, metavar=_names(Kind))
     export.add_argument("--out", type=Path, required=True, metavar="FILE")
+    # Without a default, which would undo what stands before the command.
+    export.add_argument("--language", metavar="CODE", default=argparse.SUPPRESS, help="of a note")
 
     key = commands.add_parser("key", help="the practice's key, and the lock of its store")
     key.add_argument(

@@ -6,7 +6,9 @@ chosen language's. Who starts the program puts a table in; without one everybody
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterator, Mapping
+from contextlib import contextmanager
+from contextvars import ContextVar
 from typing import Final, TypeVar
 
 T = TypeVar("T")
@@ -15,6 +17,9 @@ ENGLISH: Final = "en"
 
 Translate = Callable[[str, str], str]
 """Context and English sentence in, the sentence in the chosen language out."""
+
+
+_IN_ENGLISH: ContextVar[bool] = ContextVar("in_english", default=False)
 
 
 class _Chosen:
@@ -33,6 +38,16 @@ def language() -> str:
     return _Chosen.language
 
 
+@contextmanager
+def in_english() -> Iterator[None]:
+    """Write in English what other programs read; other threads go on in the chosen language."""
+    token = _IN_ENGLISH.set(True)
+    try:
+        yield
+    finally:
+        _IN_ENGLISH.reset(token)
+
+
 def of(tables: Mapping[str, T], code: str | None = None) -> T:
     """Give what is there in a language, by default the chosen one; in English where it is not."""
     return (
@@ -44,9 +59,11 @@ def of(tables: Mapping[str, T], code: str | None = None) -> T:
 
 def translate(context: str, sentence: str) -> str:
     """Give the sentence in the chosen language, or as it stands where there is none."""
-    return sentence if _Chosen.table is None else _Chosen.table(context, sentence)
+    if _Chosen.table is None or _IN_ENGLISH.get():
+        return sentence
+    return _Chosen.table(context, sentence)
 
 
 def localised(number: str) -> str:
     """Write a number that has a decimal point with the language's decimal sign."""
-    return number.replace(".", _Chosen.decimal_sign)
+    return number if _IN_ENGLISH.get() else number.replace(".", _Chosen.decimal_sign)

@@ -41,7 +41,7 @@ from coach.exchange.export import exported
 from coach.exchange.kind import Kind
 from coach.review.overview import Overview, overview
 from coach.review.plans import proposed
-from coach.review.report import COLUMNS
+from coach.review.report_columns import COLUMNS
 from coach.storage.store import Store
 from coach.storage.store_import import import_paths
 from tests.review.six_patients import BEGIN, hold, sitting

@@ -6,7 +6,9 @@ import sys
 from datetime import datetime
 from pathlib import Path
 
+from coach.app.chosen_language import chosen_language
 from coach.app.passphrases import asked
+from coach.desktop.shared.language import without_windows
 from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.exchange.export import exported
@@ -23,12 +25,19 @@ from coach.storage.store_lock import is_locked
 _MOST_NAMED = 5
 
 
-def run_export(place: Path | str | None, patient_code: str | None, kind: Kind, out: Path) -> int:
+def run_export(
+    place: Path | str | None,
+    patient_code: str | None,
+    kind: Kind,
+    out: Path,
+    language: str | None = None,
+) -> int:
     """Write one patient's record to ``out``; an existing file is replaced, the store never.
 
     Without a patient it is everybody's, which only ``PARQUET`` holds. ``place`` is the store's
     file, or the URL of its database. Sessions that were left out as somebody else's are not in it;
-    they are told, and those about which nothing was decided yet.
+    they are told, and those about which nothing was decided yet. A note is in ``language``, by
+    default in English; what other programs read is in English always.
     """
     if patient_code is None and kind is not Kind.PARQUET:
         raise Fault(f"A {kind} export is of one patient: name the code with --patient.")
@@ -58,7 +67,9 @@ def run_export(place: Path | str | None, patient_code: str | None, kind: Kind, o
             f"There is no patient '{patient_code}' in the store at '{store.name}'; it knows "
             f"{named}{more}: correct the code."
         )
+    translated = None if language is None else without_windows(chosen_language(language))
     write_bytes(out, exported(documents, kind, datetime.now().astimezone(), records))
+    del translated
     print(shown_text(f"{out}: {counted(len(documents), 'session')} of {patient_code}"))
     for doubt in doubts:
         line = f"{day(doubt.started_at.date())}, {_done(doubt)}: {doubt.sentence}"

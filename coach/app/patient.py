@@ -9,17 +9,17 @@ from datetime import datetime
 from functools import partial
 from pathlib import Path
 
+from coach.app.chosen_language import chosen_language
 from coach.app.estimator import open_estimator
 from coach.app.lens import known_field_of_view
 from coach.app.plan import KEPT_PLAN, open_plan
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
 from coach.catalogue import catalogue
-from coach.cues.language import languages, spoken_in
+from coach.cues.language import spoken_in
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import translate
 from coach.desktop.shared.application import create_application, run_windows
-from coach.desktop.shared.language import system_language
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.ports import FrameSource
@@ -122,20 +122,6 @@ def _notice(agenda: Agenda) -> str:
     if agenda.nothing_due:
         return translate("patient", "Everything for today is done. More than asked is not better.")
     return ""
-
-
-def chosen_language(asked: str | None) -> str:
-    """Give the language asked for, or the system's where it is whole; a ``Fault`` names all."""
-    if asked is None:
-        return system_language(code for code, each in languages().items() if not each.begun)
-    if asked not in languages():
-        known = ", ".join(f"{code} ({each.name})" for code, each in languages().items())
-        raise Fault(
-            translate(
-                "faults", "The program does not speak '{asked}'; choose one of {known}."
-            ).format(asked=asked[:20], known=known)
-        )
-    return asked
 
 
 def open_voice() -> Voice | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
+from datetime import date, datetime
 from typing import assert_never
 
 from coach.catalogue.load import catalogue
@@ -16,6 +16,7 @@ from coach.exchange.note import visit_note
 from coach.exchange.parquet import holds_parquet
 from coach.exchange.table import holds_table
 from coach.review.practice_records import NO_RECORDS
+from coach.texts import ENGLISH, in_english, language, of
 
 
 def exported(
@@ -29,21 +30,28 @@ def exported(
     What the practice wrote down itself, ``records``, goes into the bundle, the note and the table
     of measures.
     """
+    if kind is Kind.NOTE:
+        return _note(documents, now.date(), records)
     names = {exercise.exercise: exercise.name for exercise in catalogue().all}
-    today = now.date()
-    match kind:
-        case Kind.FHIR:
-            return bundle_bytes(documents, written_at=now, names=names, records=records)
-        case Kind.PARQUET:
-            return holds_parquet([documents])
-        case Kind.CSV:
-            return holds_table(documents)
-        case Kind.MEASURES:
-            return measures_table(records)
-        case Kind.NOTE:
-            note = visit_note(
-                documents, until=today, written_on=today, names=names, records=records
-            )
-            return note.encode("utf-8", errors="replace")
-        case _:
-            assert_never(kind)
+    with in_english():  # what other programs read is the same in every language
+        match kind:
+            case Kind.FHIR:
+                return bundle_bytes(documents, written_at=now, names=names, records=records)
+            case Kind.PARQUET:
+                return holds_parquet([documents])
+            case Kind.CSV:
+                return holds_table(documents)
+            case Kind.MEASURES:
+                return measures_table(records)
+            case _:
+                assert_never(kind)
+
+
+def _note(documents: Sequence[SessionDocument], today: date, records: PatientRecords) -> bytes:
+    names = {
+        # Trade names are in English alone.
+        each.exercise: each.name if language() == ENGLISH else of(each.telling).title
+        for each in catalogue().all
+    }
+    note = visit_note(documents, until=today, written_on=today, names=names, records=records)
+    return note.encode("utf-8", errors="replace")

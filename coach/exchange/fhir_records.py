@@ -30,7 +30,7 @@ from coach.exchange.fhir_elements import (
     text_of,
 )
 from coach.exchange.wording import BY_HAND, OTHER_SIDE, QUESTIONNAIRE
-from coach.review.records import TREATMENTS
+from coach.review.records import treatment_name
 from coach.review.wording import MOVEMENTS, SIDES
 
 
@@ -100,7 +100,7 @@ def _treatment(
     ahead = today is not None and treatment.on > today
     found: Resource = {
         **_begin("ServiceRequest" if ahead else "Procedure", treatment, patient),
-        "code": concept(TREATMENTS[treatment.kind]),
+        "code": concept(treatment_name(treatment.kind)),
         "subject": reference(patient),
     }
     on = treatment.on.isoformat()

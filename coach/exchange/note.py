@@ -20,12 +20,12 @@ from coach.exchange.note_records import by_hand, told, treated
 from coach.exchange.wording import dose, next_step, planned_name
 from coach.review.history import in_order
 from coach.review.practice_records import NO_RECORDS
-from coach.review.report import COLUMNS, Report, Row, report
+from coach.review.report import Report, Row, report
+from coach.review.report_columns import COLUMNS
 from coach.review.report_facts import HIGH_PAIN
-from coach.review.wording import NONE, amount, counted, day, minutes
-
-_SEEN = ("Camera", "Form", "Files refused")
-"""Facts of the report that belong to what was measured; the others are what was done and told."""
+from coach.review.verdict_wording import irritability_words, phase_words
+from coach.review.wording import NONE, amount, day, minutes, sessions_counted
+from coach.texts import translate
 
 
 def visit_note(
@@ -46,14 +46,14 @@ def visit_note(
     plan = in_order(documents)[-1].plan
     sections = (
         ("", _head(found)),
-        ("S (subjective)", chain(told(records), _subjective(found, documents))),
+        (translate("note", "S (subjective)"), chain(told(records), _subjective(found, documents))),
         (
-            "O (objective)",
+            translate("note", "O (objective)"),
             chain(_objective(found), by_hand(records, [r.series for r in found.rows])),
         ),
-        ("A (assessment)", _assessment(found, plan, records.episode)),
-        ("P (plan)", chain(_plan(plan, names or {}), treated(records))),
-        ("How it was measured", iter((found.method, *found.notes))),
+        (translate("note", "A (assessment)"), _assessment(found, plan, records.episode)),
+        (translate("note", "P (plan)"), chain(_plan(plan, names or {}), treated(records))),
+        (translate("note", "How it was measured"), iter((found.method, *found.notes))),
     )
     return (
         "\n\n".join(
@@ -70,28 +70,40 @@ def plain(text: str) -> str:
 
 
 def _head(found: Report) -> Iterator[str]:
-    yield "Shoulder exercise at home, note for the record"
-    yield f"Patient: {found.patient_code}"
-    yield f"Period: {found.period}, {counted(found.sessions, 'session')}"
+    yield translate("note", "Shoulder exercise at home, note for the record")
+    yield translate("note", "Patient: {patient_code}").format(patient_code=found.patient_code)
+    sessions = sessions_counted(found.sessions)
+    yield translate("note", "Period: {period}, {sessions}").format(
+        period=found.period, sessions=sessions
+    )
     if found.title:
-        yield f"Plan: {found.title}"
+        yield translate("note", "Plan: {title}").format(title=found.title)
     if found.printed_on:
-        yield f"Written on {day(found.printed_on)}"
-    yield f"Measured with {found.software}; humerothoracic, self-assisted, one camera"
+        yield translate("note", "Written on {day}").format(day=day(found.printed_on))
+    yield translate(
+        "note", "Measured with {software}; humerothoracic, self-assisted, one camera"
+    ).format(software=found.software)
 
 
 def _subjective(found: Report, documents: Sequence[SessionDocument]) -> Iterator[str]:
-    for name, text in found.facts:
-        if name not in _SEEN:
-            yield f"{name}: {text}"
+    for name, text in found.done_facts:
+        yield f"{name}: {text}"
     if found.pain and found.pain.high_sessions:
-        yield f"Pain above {HIGH_PAIN} of 10 in {counted(found.pain.high_sessions, 'session')}"
+        sessions = sessions_counted(found.pain.high_sessions)
+        yield translate("note", "Pain above {high_pain} of 10 in {sessions}").format(
+            high_pain=HIGH_PAIN, sessions=sessions
+        )
     timed = [h for d in documents for e in d.exercises for h in e.timed]
     if timed:
         completed = sum(h.ended_because is EndedBecause.COMPLETED for h in timed)
         seconds = minutes(sum(h.held_s for h in timed))
-        yield f"Timed without measuring: {counted(completed, 'hold')} completed, {seconds} held"
-    yield "Night pain, function, reaction to the last change: "
+        told = (
+            translate("note", "Timed without measuring: 1 hold completed, {time} held")
+            if completed == 1
+            else translate("note", "Timed without measuring: {count} holds completed, {time} held")
+        )
+        yield told.format(count=completed, time=seconds)
+    yield translate("note", "Night pain, function, reaction to the last change: ")
 
 
 def _objective(found: Report) -> Iterator[str]:
@@ -99,42 +111,56 @@ def _objective(found: Report) -> Iterator[str]:
         cells = dict(zip(COLUMNS, row.cells, strict=True))
         yield f"{cells['Movement']}: {'; '.join(_range(row, cells))}"
     if not found.rows:
-        yield "No movement was measured."
-    for name, text in found.facts:
-        if name in _SEEN:
-            yield f"{name}: {text}"
+        yield translate("note", "No movement was measured.")
+    for name, text in found.seen_facts:
+        yield f"{name}: {text}"
 
 
 def _range(row: Row, cells: Mapping[str, str]) -> Iterator[str]:
     result = row.summary
     if result is None:
-        yield "no value"
+        yield translate("note", "no value")
         return
-    yield f"first {cells['First']}"
-    if cells["Last"] != NONE:
-        yield f"last {cells['Last']}"
-    yield f"best {cells['Best']}"
+    first, last, best = cells["First"], cells["Last"], cells["Best"]
+    yield translate("note", "first {first}").format(first=first)
+    if last != NONE:
+        yield translate("note", "last {last}").format(last=last)
+    yield translate("note", "best {best}").format(best=best)
     if result.difference is not None:
-        yield f"change {cells['Change']}, detectable from {cells['Detectable from']}"
+        change, least = cells["Change"], cells["Detectable from"]
+        yield translate("note", "change {change}, detectable from {least}").format(
+            change=change, least=least
+        )
     if result.other_side_deg is not None:
-        share = "" if cells["Of other side"] == NONE else f" ({cells['Of other side']} of it)"
-        yield f"other side {amount(result.other_side_deg, Unit.DEGREES)}{share}"
+        value, share = amount(result.other_side_deg, Unit.DEGREES), cells["Of other side"]
+        if share == NONE:
+            yield translate("note", "other side {value}").format(value=value)
+        else:
+            yield translate("note", "other side {value} ({share} of it)").format(
+                value=value, share=share
+            )
     else:
-        yield "other side not known"
-    yield counted(result.sessions, "session")
+        yield translate("note", "other side not known")
+    yield sessions_counted(result.sessions)
 
 
 def _assessment(found: Report, plan: Plan, episode: Episode | None) -> Iterator[str]:
     phase = (episode.phase if episode else None) or plan.phase
     irritability = (episode.irritability if episode else None) or plan.irritability
-    yield f"Phase, as set by the therapist: {phase or 'not set'}"
-    yield f"Irritability, as set by the therapist: {irritability or 'not set'}"
+    phase_said = phase_words(phase) if phase else translate("note", "not set")
+    irritable = irritability_words(irritability) if irritability else translate("note", "not set")
+    yield translate("note", "Phase, as set by the therapist: {phase_said}").format(
+        phase_said=phase_said
+    )
+    yield translate("note", "Irritability, as set by the therapist: {irritable}").format(
+        irritable=irritable
+    )
     for row in found.rows:
         if row.summary is not None:
             cells = dict(zip(COLUMNS, row.cells, strict=True))
             change = "" if cells["Change"] == NONE else f" ({cells['Change']})"
             yield f"{cells['Movement']}: {cells['Verdict']}{change}"
-    yield "Clinical judgement: "
+    yield translate("note", "Clinical judgement: ")
 
 
 def _plan(plan: Plan, names: Mapping[str, str]) -> Iterator[str]:
@@ -142,8 +168,11 @@ def _plan(plan: Plan, names: Mapping[str, str]) -> Iterator[str]:
         yield f"{number}. {planned_name(planned, names)}: {dose(planned)}"
         step = next_step(planned, names)
         if step:
-            yield f"   Next: {step}"
-    yield f"{counted(plan.sessions_per_week, 'session')} a week"
-    yield "Review: " + (
-        f"plan holds until {day(plan.valid_until)}" if plan.valid_until else "no date set"
-    )
+            following = translate("note", "Next: {step}").format(step=step)
+            yield f"   {following}"
+    sessions = sessions_counted(plan.sessions_per_week)
+    yield translate("note", "{sessions} a week").format(sessions=sessions)
+    if plan.valid_until:
+        yield translate("note", "Review: plan holds until {day}").format(day=day(plan.valid_until))
+    else:
+        yield translate("note", "Review: no date set")

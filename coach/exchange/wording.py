@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from coach.domain.movement import Movement, Position, Side, Unit
-from coach.domain.plan import EVERY_DAY, PlannedExercise
-from coach.review.wording import SIDES, amount, counted, movement_of
+from coach.domain.plan import EVERY_DAY, PlannedExercise, Weekday
+from coach.review.wording import amount, movement_of, side_word, sittings_counted
+from coach.texts import translate
 
 METHOD = (
     "self-assisted stretch at end of range, neither active nor passive; humerothoracic, "
@@ -27,10 +28,11 @@ def exercise_name(
 ) -> str:
     """Name an exercise with its side; ``names`` are trade terms by the catalogue's own names."""
     if exercise is not None:
-        return f"{names.get(exercise, exercise.replace('-', ' '))}, {SIDES[side]}"
+        name = names.get(exercise, exercise.replace("-", " "))
+        return f"{name}, {side_word(side)}"
     if movement is not None:
         return movement_of(movement, side, position)
-    return f"Exercise, {SIDES[side]}"
+    return translate("note", "Exercise, {side}").format(side=side_word(side))
 
 
 def planned_name(planned: PlannedExercise, names: Mapping[str, str]) -> str:
@@ -45,15 +47,21 @@ def unit_of(planned: PlannedExercise) -> Unit:
 
 def dose(planned: PlannedExercise) -> str:
     """Write what the therapist prescribed of one exercise."""
+    daily = set(planned.days) == set(EVERY_DAY)
     said = [
-        f"hold {planned.hold_s:g} s, {counted(planned.repetitions, 'time')}",
-        f"rest {planned.rest_s:g} s",
-        "every day" if set(planned.days) == set(EVERY_DAY) else ", ".join(planned.days),
-        f"{counted(planned.per_day, 'time')} a day",
-        f"pain limit {planned.pain_limit} of 10",
+        translate("note", "hold {hold_s:g} s").format(hold_s=planned.hold_s),
+        _times(planned.repetitions),
+        translate("note", "rest {rest_s:g} s").format(rest_s=planned.rest_s),
+        translate("note", "every day") if daily else ", ".join(map(_weekday, planned.days)),
+        _times_a_day(planned.per_day),
+        translate("note", "pain limit {pain_limit} of 10").format(pain_limit=planned.pain_limit),
     ]
     if planned.target_deg is not None:
-        said.append(f"not beyond {amount(planned.target_deg, unit_of(planned))}")
+        said.append(
+            translate("note", "not beyond {amount}").format(
+                amount=amount(planned.target_deg, unit_of(planned))
+            )
+        )
     return ", ".join(said)
 
 
@@ -62,13 +70,45 @@ def next_step(planned: PlannedExercise, names: Mapping[str, str]) -> str | None:
     rule = planned.next_step
     if rule is None:
         return None
-    reach = ""
-    if rule.at_least_deg is not None:
-        reach = f"{amount(rule.at_least_deg, unit_of(planned))} or further, "
-    proposed = "the therapist's choice"
+    proposed = translate("note", "the therapist's choice")
     if rule.propose is not None:
         proposed = names.get(rule.propose, rule.propose.replace("-", " "))
-    return (
-        f"after {counted(rule.sessions, 'sitting')} in a row, completed with {reach}pain at most "
-        f"{rule.pain_at_most} of 10: propose {proposed}"
+    sittings = sittings_counted(rule.sessions)
+    if rule.at_least_deg is None:
+        told = translate(
+            "note",
+            "after {sittings} in a row, completed with pain at most {pain} of 10: propose "
+            "{proposed}",
+        )
+        return told.format(sittings=sittings, pain=rule.pain_at_most, proposed=proposed)
+    told = translate(
+        "note",
+        "after {sittings} in a row, completed with {least} or further, pain at most {pain} of 10: "
+        "propose {proposed}",
     )
+    least = amount(rule.at_least_deg, unit_of(planned))
+    return told.format(sittings=sittings, least=least, pain=rule.pain_at_most, proposed=proposed)
+
+
+def _times(count: int) -> str:
+    if count == 1:
+        return translate("note", "1 time")
+    return translate("note", "{count} times").format(count=count)
+
+
+def _times_a_day(count: int) -> str:
+    if count == 1:
+        return translate("note", "1 time a day")
+    return translate("note", "{count} times a day").format(count=count)
+
+
+def _weekday(weekday: Weekday) -> str:
+    return {
+        Weekday.MONDAY: translate("note", "mon"),
+        Weekday.TUESDAY: translate("note", "tue"),
+        Weekday.WEDNESDAY: translate("note", "wed"),
+        Weekday.THURSDAY: translate("note", "thu"),
+        Weekday.FRIDAY: translate("note", "fri"),
+        Weekday.SATURDAY: translate("note", "sat"),
+        Weekday.SUNDAY: translate("note", "sun"),
+    }[weekday]

@@ -22,16 +22,21 @@ from coach.domain.practice import (
     TreatmentKind,
 )
 from coach.review.history import Series
-from coach.review.wording import DEGREE, MINUS, MOVEMENTS, NONE, SIDES, counted, day, reached
+from coach.review.verdict_wording import irritability_words, phase_words
+from coach.review.wording import (
+    DEGREE,
+    MINUS,
+    NONE,
+    day,
+    movement_name,
+    position_word,
+    reached,
+    side_word,
+)
+from coach.texts import localised, translate
 
 NEAR = timedelta(days=14)
 """A stiff shoulder moves within weeks: beyond it a camera's value is another state. Our choice."""
-TREATMENTS: dict[TreatmentKind, str] = {
-    TreatmentKind.INJECTION: "Injection",
-    TreatmentKind.HYDRODILATATION: "Hydrodilatation",
-    TreatmentKind.SURGERY: "Surgery",
-    TreatmentKind.OTHER: "Other treatment",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,15 +58,21 @@ def line_of(record: Record, series: Sequence[Series] = ()) -> Line:
         case Episode():
             return _episode(record)
         case Treatment():
-            return Line(day(record.on), TREATMENTS[record.kind], "", _one_line(record.text))
+            return Line(day(record.on), treatment_name(record.kind), "", _one_line(record.text))
         case OtherSideMeasure():
-            return Line(day(record.on), MOVEMENTS[record.movement], _degrees(record.value_deg))
+            return Line(day(record.on), movement_name(record.movement), _degrees(record.value_deg))
         case HandMeasure():
-            what = f"{MOVEMENTS[record.movement]}, {SIDES[record.side]}"
-            value = f"{_degrees(record.value_deg)} {'passive' if record.passive else 'active'}"
+            what = f"{movement_name(record.movement)}, {side_word(record.side)}"
+            told = (
+                translate("review", "{value} passive")
+                if record.passive
+                else translate("review", "{value} active")
+            )
+            value = told.format(value=_degrees(record.value_deg))
             return Line(day(record.on), what, value, beside(record, series))
         case TotalScore():
-            value = f"{record.total:g} of {record.maximum:g}"
+            total, most = localised(f"{record.total:g}"), localised(f"{record.maximum:g}")
+            value = translate("review", "{total} of {most}").format(total=total, most=most)
             return Line(day(record.on), record.name, value)
         case IssuedPlan():
             return _plan(record)
@@ -73,10 +84,13 @@ def beside(measure: HandMeasure, series: Sequence[Series]) -> str:
     """Say the camera's value of the same movement and side whose day is nearest, with that day."""
     found = _nearest(series, measure.movement, measure.side, measure.on)
     if found is None:
-        return f"camera: none within {NEAR.days} days"
+        return translate("review", "camera: none within {days} days").format(days=NEAR.days)
     apart, position, on, text = found
-    where = "" if position is Position.STANDING else f", {position}"
-    return f"camera {text}{where}, {'same day' if not apart else day(on)}"
+    if position is not Position.STANDING:
+        text = f"{text}, {position_word(position)}"
+    if not apart:
+        return translate("review", "camera {text}, same day").format(text=text)
+    return translate("review", "camera {text}, {day}").format(text=text, day=day(on))
 
 
 def _nearest(
@@ -97,29 +111,70 @@ def _nearest(
 
 
 def _episode(episode: Episode) -> Line:
-    judged = [
-        f"phase {episode.phase}" if episode.phase else "",
-        f"irritability {episode.irritability}" if episode.irritability else "",
-    ]
-    goals = f"Goals: {_one_line(episode.goals)}" if episode.goals else ""
+    judged = []
+    if episode.phase:
+        judged.append(
+            translate("review", "phase {phase_words}").format(
+                phase_words=phase_words(episode.phase)
+            )
+        )
+    if episode.irritability:
+        judged.append(
+            translate("review", "irritability {irritability_words}").format(
+                irritability_words=irritability_words(episode.irritability)
+            )
+        )
+    goals = (
+        translate("review", "Goals: {one_line}").format(one_line=_one_line(episode.goals))
+        if episode.goals
+        else ""
+    )
+    shoulder = (
+        translate("review", "Left shoulder")
+        if episode.side is Side.LEFT
+        else translate("review", "Right shoulder")
+    )
     return Line(
-        f"since {day(episode.began_on)}",
-        f"{SIDES[episode.side].capitalize()} shoulder",
-        ", ".join(filter(None, judged)) or "phase and irritability not said",
+        translate("review", "since {day}").format(day=day(episode.began_on)),
+        shoulder,
+        ", ".join(judged) or translate("review", "phase and irritability not said"),
         "\n".join(filter(None, (goals, _one_line(episode.note)))),
     )
 
 
 def _plan(issued: IssuedPlan) -> Line:
     plan = msgspec.json.decode(issued.plan, type=Plan)
-    side = "both sides" if issued.side is None else f"{SIDES[issued.side]} side"
-    value = f"{counted(len(plan.exercises), 'exercise')}, {side}"
-    return Line(day(issued.issued_on), f"Revision {issued.revision}", value, plan.title)
+    if issued.side is None:
+        value = translate("review", "exercises: {count}, both sides")
+    elif issued.side is Side.LEFT:
+        value = translate("review", "exercises: {count}, left side")
+    else:
+        value = translate("review", "exercises: {count}, right side")
+    value = value.format(count=len(plan.exercises))
+    return Line(
+        day(issued.issued_on),
+        translate("review", "Revision {revision}").format(revision=issued.revision),
+        value,
+        plan.title,
+    )
 
 
 def _degrees(value: float) -> str:
-    return f"{value:g}{DEGREE}".replace("-", MINUS)
+    return localised(f"{value:g}{DEGREE}".replace("-", MINUS))
 
 
 def _one_line(text: str) -> str:
     return " ".join(text.split())
+
+
+def treatment_name(kind: TreatmentKind) -> str:
+    """Name a kind of treatment."""
+    match kind:
+        case TreatmentKind.INJECTION:
+            return translate("review", "Injection")
+        case TreatmentKind.HYDRODILATATION:
+            return translate("review", "Hydrodilatation")
+        case TreatmentKind.SURGERY:
+            return translate("review", "Surgery")
+        case TreatmentKind.OTHER:
+            return translate("review", "Other treatment")

@@ -22,8 +22,10 @@ from coach.review.findings import Lines, findings
 from coach.review.history import Series, history, in_order, started
 from coach.review.notes import notes_on
 from coach.review.practice_records import NO_RECORDS, last_visit, other_side_of
+from coach.review.report_columns import method
 from coach.review.report_facts import PainCourse, Quality, pain_course, quality_of
 from coach.review.since_visit import since_visit
+from coach.review.verdict_wording import verdict_words
 from coach.review.wording import (
     NONE,
     amount,
@@ -37,18 +39,7 @@ from coach.review.wording import (
     period,
     reached,
 )
-
-COLUMNS = (
-    "Movement", "Sessions", "First", "Last", "Best", "Of other side", "Change",
-    "Detectable from", "Verdict",
-)  # fmt: skip
-METHOD = (
-    "Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one "
-    "camera at home in a self-assisted stretch: neither an active nor a passive range. A session's "
-    "value is the median of its completed holds with a still trunk. First and last are means of up "
-    "to a week of sessions. Errors are half widths of 95 % intervals; the share of the other side "
-    "has only this side's error in it."
-)
+from coach.texts import translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,7 +72,7 @@ class Report:
     pain: PainCourse | None
     quality: Quality
     notes: tuple[str, ...]
-    method: str = METHOD
+    method: str
 
     @property
     def period(self) -> str:
@@ -89,28 +80,56 @@ class Report:
         return period(self.begin, self.end)
 
     @property
-    def facts(self) -> tuple[tuple[str, str], ...]:
+    def facts(self) -> Lines:
         """Name and text of what stands beside the table."""
+        return (*self.done_facts, *self.seen_facts)
+
+    @property
+    def done_facts(self) -> Lines:
+        """What was done and told."""
         done, dose = self.adherence, self.adherence.dose
-        facts = [
-            ("Sessions", f"{done.done} done of {done.asked} asked for"),
-            ("Holds", f"{dose.holds_completed} completed of {dose.holds_asked}"),
-            ("Hold time", f"{minutes(dose.held_s)} of {minutes(dose.asked_s)}"),
-        ]
-        if self.pain:
-            pain = self.pain
-            text = f"first {pain.first}, last {pain.last}, worst {pain.worst}"
-            facts.append(("Pain 0\N{EN DASH}10", f"{text} ({day(pain.worst_on)})"))
-        else:
-            facts.append(("Pain 0\N{EN DASH}10", "not given"))
+        sessions = translate("review", "{done} done of {asked} asked for")
+        holds = translate("review", "{done} completed of {asked}")
+        time = translate("review", "{done} of {asked}")
+        return (
+            (
+                translate("review", "Sessions"),
+                sessions.format(done=done.done, asked=done.asked),
+            ),
+            (
+                translate("review", "Holds"),
+                holds.format(done=dose.holds_completed, asked=dose.holds_asked),
+            ),
+            (
+                translate("review", "Hold time"),
+                time.format(done=minutes(dose.held_s), asked=minutes(dose.asked_s)),
+            ),
+            (translate("review", "Pain 0\N{EN DASH}10"), self._pain),
+        )
+
+    @property
+    def _pain(self) -> str:
+        if self.pain is None:
+            return translate("review", "not given")
+        told = translate("review", "first {first}, last {last}, worst {worst} ({day})")
+        pain = self.pain
+        return told.format(
+            first=pain.first, last=pain.last, worst=pain.worst, day=day(pain.worst_on)
+        )
+
+    @property
+    def seen_facts(self) -> Lines:
+        """How well it was seen and measured."""
         quality = self.quality
         seen = percent(quality.seen) if quality.seen is not None else NONE
         lost = percent(quality.lost) if quality.lost is not None else NONE
-        facts.append(("Camera", f"arm seen in {seen} of hold time, {lost} of frames lost"))
+        camera = translate("review", "arm seen in {seen} of hold time, {lost} of frames lost")
+        facts = [(translate("review", "Camera"), camera.format(seen=seen, lost=lost))]
         if quality.feigned:
-            facts.append(("Form", f"trunk leaned or turned in {percent(quality.feigned)} of holds"))
+            form = translate("review", "trunk leaned or turned in {share} of holds")
+            facts.append((translate("review", "Form"), form.format(share=percent(quality.feigned))))
         if quality.files_refused:
-            facts.append(("Files refused", str(quality.files_refused)))
+            facts.append((translate("review", "Files refused"), str(quality.files_refused)))
         return tuple(facts)
 
 
@@ -127,7 +146,9 @@ def report(
     ``until`` is the day on which it is looked at; ``records`` are what the practice wrote down.
     """
     if not documents:
-        raise Fault("There is no session to report on: import session files first.")
+        raise Fault(
+            translate("faults", "There is no session to report on: import session files first.")
+        )
     ordered = in_order(documents)
     latest = ordered[-1]
     series = history(ordered)
@@ -150,6 +171,7 @@ def report(
             [(r.series, r.summary) for r in rows],
             len({d.software.definitions for d in ordered}),
         ),
+        method=method(),
     )
 
 
@@ -167,7 +189,7 @@ def _row(
     )
     name = movement_of(series.movement, series.side, series.position)
     if result is None:
-        cells = (name, "0", *(NONE,) * 6, Verdict.TOO_FEW.value)
+        cells = (name, "0", *(NONE,) * 6, verdict_words(Verdict.TOO_FEW))
         return Row(series, None, cells, drawn)
     difference, unit = result.difference, result.unit
     single = result.sessions == 1
@@ -182,7 +204,7 @@ def _row(
         if difference
         else NONE,
         amount(difference.mdc, unit, fine=difference.fine) if difference else NONE,
-        result.verdict.value,
+        verdict_words(result.verdict),
     )
     since = since_visit(series, visit) if visit else None
     said = findings(result, since, planned, other, series, ordered)
@@ -206,7 +228,9 @@ def _of_other(result: Summary) -> str:
 
 def _software(ordered: Sequence[SessionDocument]) -> str:
     names = dict.fromkeys(
-        f"{s.name} {s.version} (angle definitions {s.definitions})"
+        translate("review", "{name} {version} (angle definitions {definitions})").format(
+            name=s.name, version=s.version, definitions=s.definitions
+        )
         for s in (d.software for d in ordered)
     )
     return listed(tuple(names)[-3:])

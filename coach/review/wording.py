@@ -28,8 +28,49 @@ PLUS_MINUS = "\N{PLUS-MINUS SIGN}"
 
 def movement_of(movement: Movement, side: Side, position: Position = Position.STANDING) -> str:
     """Name a movement with its side, and with its position where that is not standing."""
-    name = f"{MOVEMENTS[movement]}, {SIDES[side]}"
-    return name if position is Position.STANDING else f"{name}, {position}"
+    name = f"{movement_name(movement)}, {side_word(side)}"
+    return name if position is Position.STANDING else f"{name}, {position_word(position)}"
+
+
+def movement_name(movement: Movement) -> str:
+    """Name a movement in the trade terms of the chosen language."""
+    match movement:
+        case Movement.FLEXION:
+            return translate("review", "Flexion")
+        case Movement.EXTENSION:
+            return translate("review", "Extension")
+        case Movement.ABDUCTION:
+            return translate("review", "Abduction")
+        case Movement.EXTERNAL_ROTATION_0:
+            return translate("review", "External rotation at side")
+        case Movement.EXTERNAL_ROTATION_90:
+            return translate("review", "External rotation at 90\N{DEGREE SIGN}")
+        case Movement.HORIZONTAL_ADDUCTION:
+            return translate("review", "Horizontal adduction")
+        case Movement.HAND_BEHIND_BACK:
+            return translate("review", "Hand behind back")
+
+
+def side_word(side: Side) -> str:
+    """Say which side, as it stands behind a name."""
+    return translate("review", "left") if side is Side.LEFT else translate("review", "right")
+
+
+def position_word(position: Position) -> str:
+    """Say the position, as it stands behind a name."""
+    match position:
+        case Position.STANDING:
+            return translate("review", "standing")
+        case Position.SITTING:
+            return translate("review", "sitting")
+        case Position.SUPINE:
+            return translate("review", "supine")
+        case Position.PRONE:
+            return translate("review", "prone")
+        case Position.SIDE_LYING:
+            return translate("review", "side-lying")
+        case Position.DOORWAY:
+            return translate("review", "doorway")
 
 
 def whole(value: float, *, fine: bool = False) -> str:
@@ -70,8 +111,12 @@ def change_with_error(change: float, error: float, unit: Unit, *, fine: bool = F
     """Write a change: signed degrees, or percent of the back's length up or down."""
     if unit is Unit.DEGREES:
         return ("+" if round(change) > 0 else "") + with_error(change, error, unit, fine=fine)
-    way = "down" if round(100 * change) > 0 else "up" if round(100 * change) < 0 else ""
-    return f"{with_error(abs(change), error, unit, fine=fine)} {way}".rstrip()
+    size = with_error(abs(change), error, unit, fine=fine)
+    if round(100 * change) > 0:
+        return translate("review", "{change} down").format(change=size)
+    if round(100 * change) < 0:
+        return translate("review", "{change} up").format(change=size)
+    return size
 
 
 def percent(share: float) -> str:
@@ -129,12 +174,28 @@ def month(number: int) -> str:
 
 def period(begin: date, end: date) -> str:
     """Write from when to when."""
-    return day(begin) if begin == end else f"{day(begin)} to {day(end)}"
+    if begin == end:
+        return day(begin)
+    return translate("review", "{begin} to {end}").format(begin=day(begin), end=day(end))
 
 
 def counted(count: int, one: str, many: str | None = None) -> str:
     """Write a number with its noun: 1 session, 2 sessions."""
     return f"{count} {one if count == 1 else many or one + 's'}"
+
+
+def sessions_counted(count: int) -> str:
+    """Write a number of sessions."""
+    if count == 1:
+        return translate("review", "1 session")
+    return translate("review", "{count} sessions").format(count=count)
+
+
+def sittings_counted(count: int) -> str:
+    """Write a number of sittings."""
+    if count == 1:
+        return translate("review", "1 sitting")
+    return translate("review", "{count} sittings").format(count=count)
 
 
 def minutes(seconds: float) -> str:
@@ -151,4 +212,5 @@ def listed(parts: Sequence[str]) -> str:
     """Join with commas and 'and'."""
     if len(parts) < 2:
         return "".join(parts)
-    return f"{', '.join(parts[:-1])} and {parts[-1]}"
+    both = translate("review", "{first} and {last}")
+    return both.format(first=", ".join(parts[:-1]), last=parts[-1])

@@ -13,6 +13,7 @@ from coach.review.cohort import RULES, Looked, looked_at
 from coach.storage.store_doubts import COUNTED
 from coach.storage.store_sessions import Sessions
 from coach.storage.store_tables import looks, patients, sessions
+from coach.texts import language
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +85,8 @@ def _kept(connection: Connection) -> list[_Kept]:
     )  # fmt: skip
     found = []
     for row in connection.execute(query):
-        what = (row.number, row.first, row.last, row.imported or "", RULES, __version__)
+        seen = (row.number, row.first, row.last, row.imported or "")
+        what = (*seen, RULES, language(), __version__)
         state = " ".join(map(str, what))
         look = _look(row.content) if row.state == state else None
         found.append(_Kept(row.patient_id, row.code, state, look))

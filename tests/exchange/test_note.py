@@ -10,7 +10,8 @@ from hypothesis import strategies as st
 
 from coach.domain.fault import Fault
 from coach.exchange.note import visit_note
-from coach.review.report import COLUMNS, report
+from coach.review.report import report
+from coach.review.report_columns import COLUMNS
 from tests.exchange.records import full_session
 from tests.review.conftest import make_session
 

@@ -11,7 +11,8 @@ from coach.review.axis import value_axis
 from coach.review.change import Verdict, summary
 from coach.review.history import history
 from coach.review.norms import NORMS
-from coach.review.report import COLUMNS, report
+from coach.review.report import report
+from coach.review.report_columns import COLUMNS
 
 REACH = Movement.HAND_BEHIND_BACK
 

@@ -8,7 +8,8 @@ from coach.domain.fault import Fault
 from coach.domain.form import FormFault
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import PlannedExercise
-from coach.review.report import COLUMNS, report
+from coach.review.report import report
+from coach.review.report_columns import COLUMNS
 from tests.review.six_patients import hold, sitting
 
 

@@ -36,6 +36,13 @@ def choose_language(application: QCoreApplication, language: str) -> None:
     texts.choose(language, locale.decimalPoint(), QCoreApplication.translate)
 
 
+def without_windows(language: str) -> QCoreApplication:
+    """Write in this language where no window is shown, as long as what is given is kept."""
+    application = QCoreApplication.instance() or QCoreApplication(["coach"])
+    choose_language(application, language)
+    return application
+
+
 def system_language(known: Iterable[str]) -> str:
     """Give the first language that the system asks for and that is known; English without one."""
     codes = set(known)

@@ -12,7 +12,9 @@ from coach.desktop.shared.theme import LIGHT, Palette
 from coach.desktop.shared.weeks_chart import paint_weeks
 from coach.domain.fault import Fault
 from coach.review.change import Verdict
-from coach.review.report import COLUMNS, Report
+from coach.review.report import Report
+from coach.review.report_columns import COLUMNS, column_title
+from coach.review.verdict_wording import verdict_words
 from coach.review.wording import counted, day
 
 _DPI = 1200
@@ -95,12 +97,12 @@ def _table(canvas: Canvas, box: QRectF, top: float, report: Report) -> float:
                 QRectF(left, y, right - left, 1.7 * em),
                 cell,
                 size=_HEAD_SIZE if head else _CELL_SIZE,
-                bold=head or cell == Verdict.REAL,
+                bold=head or cell == verdict_words(Verdict.REAL),
                 colour=colours.ink_soft if head else colours.ink,
                 align=side | Align.AlignVCenter,
             )
 
-    write(COLUMNS, top, head=True)
+    write(tuple(map(column_title, COLUMNS)), top, head=True)
     y = top + 1.7 * em
     canvas.line(QPointF(box.left(), y), QPointF(box.right(), y), colours.line, 0.12)
     for row in rows:
@@ -122,10 +124,13 @@ def _columns(
     widths = [
         max(
             canvas.width(column, _HEAD_SIZE, bold=True),
-            *(canvas.width(row[i], _CELL_SIZE, bold=row[i] == Verdict.REAL) for row in cells),
+            *(
+                canvas.width(row[i], _CELL_SIZE, bold=row[i] == verdict_words(Verdict.REAL))
+                for row in cells
+            ),
             0.0,
         )
-        for i, column in enumerate(COLUMNS)
+        for i, column in enumerate(map(column_title, COLUMNS))
     ]
     between = len(widths) - 1
     gap = max((box.width() - sum(widths)) / between, 0.7 * canvas.em)

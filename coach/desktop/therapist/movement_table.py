@@ -9,7 +9,9 @@ from PyQt6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt
 
 from coach.desktop.shared.typeface import font
 from coach.review.change import Verdict
-from coach.review.report import COLUMNS, Row
+from coach.review.report import Row
+from coach.review.report_columns import COLUMNS
+from coach.review.verdict_wording import verdict_words
 
 _TEXT_COLUMNS = (COLUMNS.index("Movement"), COLUMNS.index("Verdict"))
 
@@ -50,7 +52,7 @@ class MovementTable(QAbstractTableModel):
             return cell
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _alignment(index.column())
-        if role == Qt.ItemDataRole.FontRole and cell == Verdict.REAL:
+        if role == Qt.ItemDataRole.FontRole and cell == verdict_words(Verdict.REAL):
             return self._bold
         if role == Qt.ItemDataRole.AccessibleTextRole:
             return f"{COLUMNS[index.column()]}: {cell}"

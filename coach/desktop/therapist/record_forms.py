@@ -32,8 +32,9 @@ from coach.domain.practice import (
     Record,
     TotalScore,
     Treatment,
+    TreatmentKind,
 )
-from coach.review.records import TREATMENTS
+from coach.review.records import treatment_name
 from coach.review.wording import MOVEMENTS, SIDES, day
 
 KIND_NAMES: Mapping[type[Record], str] = {
@@ -74,7 +75,10 @@ def fields_of(kind: type[Record], today: date) -> Fields:
     on: Fields = {"on": ("&Date", DayEntry("Date", today, ahead=kind is Treatment))}
     if kind is Treatment:
         return on | {
-            "kind": ("&Treatment", ChoiceEntry("Treatment", TREATMENTS)),
+            "kind": (
+                "&Treatment",
+                ChoiceEntry("Treatment", {k: treatment_name(k) for k in TreatmentKind}),
+            ),
             "text": ("&Note", TextEntry("Note", 4_000)),
         }
     if kind is TotalScore:

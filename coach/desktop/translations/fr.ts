@@ -232,27 +232,27 @@
 </context><context>
     <name>LeavesPage</name>
     <message>
-        <location filename="../patient/leaves.py" line="38" />
+        <location filename="../patient/leaves.py" line="39" />
         <source>Go back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="38" />
+        <location filename="../patient/leaves.py" line="39" />
         <source>Esc</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="40" />
+        <location filename="../patient/leaves.py" line="41" />
         <source>Page before</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="42" />
+        <location filename="../patient/leaves.py" line="43" />
         <source>Next page</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="107" />
+        <location filename="../patient/leaves.py" line="109" />
         <source>{at} of {count}</source>
         <translation type="unfinished" />
     </message>
@@ -301,87 +301,87 @@
 </context><context>
     <name>PainPage</name>
     <message>
-        <location filename="../patient/pain_page.py" line="44" />
+        <location filename="../patient/pain_page.py" line="45" />
         <source>Go on</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="44" />
+        <location filename="../patient/pain_page.py" line="45" />
         <source>Space</source>
         <translation>Espace</translation>
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="45" />
+        <location filename="../patient/pain_page.py" line="46" />
         <source>Stop for today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="56" />
+        <location filename="../patient/pain_page.py" line="57" />
         <source>no pain</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="58" />
+        <location filename="../patient/pain_page.py" line="59" />
         <source>worst pain you can think of</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="60" />
+        <location filename="../patient/pain_page.py" line="61" />
         <source>Keys: 0 to 9, {key} for 10, or the arrows</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="89" />
+        <location filename="../patient/pain_page.py" line="90" />
         <source>Before: {name}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="90" />
+        <location filename="../patient/pain_page.py" line="91" />
         <source>How much does your shoulder hurt now?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="92" />
+        <location filename="../patient/pain_page.py" line="93" />
         <source>After: {name}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="93" />
+        <location filename="../patient/pain_page.py" line="94" />
         <source>And how much does it hurt now?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="114" />
+        <location filename="../patient/pain_page.py" line="116" />
         <source>Press Space to go on with {score}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="116" />
+        <location filename="../patient/pain_page.py" line="118" />
         <source>You chose {score}. Wrong? Raise your good hand again</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="120" />
+        <location filename="../patient/pain_page.py" line="122" />
         <source>Raise your good hand at your number</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="122" />
+        <location filename="../patient/pain_page.py" line="124" />
         <source>Choose your number</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="163" />
+        <location filename="../patient/pain_page.py" line="165" />
         <source>More than the {limit} your plan allows, so this exercise is left out today. Ask your therapist.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="168" />
+        <location filename="../patient/pain_page.py" line="170" />
         <source>More than the {limit} your plan allows. Ask your therapist before you do this exercise again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/pain_page.py" line="173" />
+        <location filename="../patient/pain_page.py" line="175" />
         <source>That is a lot. Stop here and ask your therapist before you go on.</source>
         <translation type="unfinished" />
     </message>
@@ -792,72 +792,72 @@
 </context><context>
     <name>dates</name>
     <message>
-        <location filename="../../review/wording.py" line="89" />
+        <location filename="../../review/wording.py" line="134" />
         <source>{day} {month} {year}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="95" />
+        <location filename="../../review/wording.py" line="140" />
         <source>{day} {month}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="103" />
+        <location filename="../../review/wording.py" line="148" />
         <source>Jan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="105" />
+        <location filename="../../review/wording.py" line="150" />
         <source>Feb</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="107" />
+        <location filename="../../review/wording.py" line="152" />
         <source>Mar</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="109" />
+        <location filename="../../review/wording.py" line="154" />
         <source>Apr</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="111" />
+        <location filename="../../review/wording.py" line="156" />
         <source>May</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="113" />
+        <location filename="../../review/wording.py" line="158" />
         <source>Jun</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="115" />
+        <location filename="../../review/wording.py" line="160" />
         <source>Jul</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="117" />
+        <location filename="../../review/wording.py" line="162" />
         <source>Aug</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="119" />
+        <location filename="../../review/wording.py" line="164" />
         <source>Sep</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="121" />
+        <location filename="../../review/wording.py" line="166" />
         <source>Oct</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="123" />
+        <location filename="../../review/wording.py" line="168" />
         <source>Nov</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="125" />
+        <location filename="../../review/wording.py" line="170" />
         <source>Dec</source>
         <translation type="unfinished" />
     </message>
@@ -1105,7 +1105,7 @@
 </context><context>
     <name>faults</name>
     <message>
-        <location filename="../../app/patient.py" line="134" />
+        <location filename="../../app/chosen_language.py" line="18" />
         <source>The program does not speak '{asked}'; choose one of {known}.</source>
         <translation type="unfinished" />
     </message>
@@ -1651,6 +1651,11 @@
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../review/report.py" line="150" />
+        <source>There is no session to report on: import session files first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../../session/assemble.py" line="80" />
         <source>The session's journal has no beginning, so no session can be made of it.</source>
         <translation type="unfinished" />
@@ -1873,6 +1878,294 @@
     <message>
         <location filename="../../voice/library.py" line="145" />
         <source>The voice package espeakng-loader is not installed whole ({error}), so the coach goes on with captions; install it again to hear it speak.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>note</name>
+    <message>
+        <location filename="../../exchange/note.py" line="49" />
+        <source>S (subjective)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="51" />
+        <source>O (objective)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="54" />
+        <source>A (assessment)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="55" />
+        <source>P (plan)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="56" />
+        <source>How it was measured</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="73" />
+        <source>Shoulder exercise at home, note for the record</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="74" />
+        <source>Patient: {patient_code}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="76" />
+        <source>Period: {period}, {sessions}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="80" />
+        <source>Plan: {title}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="82" />
+        <source>Written on {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="83" />
+        <source>Measured with {software}; humerothoracic, self-assisted, one camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="93" />
+        <source>Pain above {high_pain} of 10 in {sessions}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="101" />
+        <source>Timed without measuring: 1 hold completed, {time} held</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="103" />
+        <source>Timed without measuring: {count} holds completed, {time} held</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="106" />
+        <source>Night pain, function, reaction to the last change: </source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="114" />
+        <source>No movement was measured.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="122" />
+        <source>no value</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="125" />
+        <source>first {first}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="127" />
+        <source>last {last}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="128" />
+        <source>best {best}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="131" />
+        <source>change {change}, detectable from {least}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="137" />
+        <source>other side {value}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="139" />
+        <source>other side {value} ({share} of it)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="143" />
+        <source>other side not known</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="151" />
+        <location filename="../../exchange/note.py" line="150" />
+        <source>not set</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="152" />
+        <source>Phase, as set by the therapist: {phase_said}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="155" />
+        <source>Irritability, as set by the therapist: {irritable}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="163" />
+        <source>Clinical judgement: </source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="171" />
+        <source>Next: {step}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="174" />
+        <source>{sessions} a week</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="176" />
+        <source>Review: plan holds until {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note.py" line="178" />
+        <source>Review: no date set</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note_records.py" line="20" />
+        <source>Left shoulder, since {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note_records.py" line="22" />
+        <source>Right shoulder, since {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note_records.py" line="24" />
+        <source>Goals: {goals}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note_records.py" line="26" />
+        <source>Of the episode: {note}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/note_records.py" line="37" />
+        <source>By goniometer, {what}: {value} ({on}); {beside}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="35" />
+        <source>Exercise, {side}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="52" />
+        <source>hold {hold_s:g} s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="54" />
+        <source>rest {rest_s:g} s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="55" />
+        <source>every day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="57" />
+        <source>pain limit {pain_limit} of 10</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="61" />
+        <source>not beyond {amount}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="73" />
+        <source>the therapist's choice</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="78" />
+        <source>after {sittings} in a row, completed with pain at most {pain} of 10: propose {proposed}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="84" />
+        <source>after {sittings} in a row, completed with {least} or further, pain at most {pain} of 10: propose {proposed}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="95" />
+        <source>1 time</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="96" />
+        <source>{count} times</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="101" />
+        <source>1 time a day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="102" />
+        <source>{count} times a day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="107" />
+        <source>mon</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="108" />
+        <source>tue</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="109" />
+        <source>wed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="110" />
+        <source>thu</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="111" />
+        <source>fri</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="112" />
+        <source>sat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="113" />
+        <source>sun</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -2203,6 +2496,477 @@
     <message>
         <location filename="../../review/levels.py" line="103" />
         <source>side of the thigh</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="22" />
+        <source>{movement}: the last sessions were measured with another camera set-up than the first; all of the readings' error therefore counts.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="36" />
+        <source>1 value only from holds in which the trunk leaned or turned: not compared.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="41" />
+        <source>{count} values only from holds in which the trunk leaned or turned: not compared.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="48" />
+        <source>The definition of an angle changed: rows of the two are not compared.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="55" />
+        <source>1 value from holds let go before their time (hollow dots).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="57" />
+        <source>{count} values from holds let go before their time (hollow dots).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="64" />
+        <source>1 value with the arm out of sight for over a fifth.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="66" />
+        <source>{count} values with the arm out of sight for over a fifth.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="71" />
+        <source>The camera does not see why a range is limited. A systematic error that stays the same cancels in the change, not in the single values.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="87" />
+        <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; more sessions alone would not tell, should the change stay as it is.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="94" />
+        <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; about {enough} sessions in all might tell.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="106" />
+        <source>Angles</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="113" />
+        <source>Hand behind back: the levels are those of the thumb's tip, wide enough for what the wrist does not show; percent is of the way from C7 (0 %) to the PSIS (100 %), of the wrist.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="122" />
+        <source>{what}: with few sessions a change is told only where it is large: {figure} by hand ({source}: {people}), and more because patients differ; from six sessions on the patient's own scatter decides.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="137" />
+        <source>{listed}: what placing the camera anew does was never measured, so all of the readings' error counts, and no change up to {figure} is real ({source}).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="147" />
+        <source>{what}: the detectable change is made of the patient's own scatter, averaged over these sessions as far as their days differ, and of the camera's place, not averaged; for two single sessions it would be up to {single} (published, by hand: {figure}, {source}).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="67" />
+        <source>{value} passive</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="69" />
+        <source>{value} active</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="75" />
+        <source>{total} of {most}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="87" />
+        <source>camera: none within {days} days</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="92" />
+        <source>camera {text}, same day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="93" />
+        <source>camera {text}, {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="117" />
+        <source>phase {phase_words}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="123" />
+        <source>irritability {irritability_words}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="128" />
+        <source>Goals: {one_line}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="133" />
+        <source>Left shoulder</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="135" />
+        <source>Right shoulder</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="138" />
+        <source>since {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="140" />
+        <source>phase and irritability not said</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="148" />
+        <source>exercises: {count}, both sides</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="150" />
+        <source>exercises: {count}, left side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="152" />
+        <source>exercises: {count}, right side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="156" />
+        <source>Revision {revision}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="174" />
+        <source>Injection</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="176" />
+        <source>Hydrodilatation</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="178" />
+        <source>Surgery</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="180" />
+        <source>Other treatment</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="91" />
+        <source>{done} done of {asked} asked for</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="92" />
+        <source>{done} completed of {asked}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="93" />
+        <source>{done} of {asked}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="18" />
+        <location filename="../../review/report.py" line="96" />
+        <source>Sessions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="100" />
+        <source>Holds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="104" />
+        <source>Hold time</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="107" />
+        <source>Pain 0–10</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="113" />
+        <source>not given</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="114" />
+        <source>first {first}, last {last}, worst {worst} ({day})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="126" />
+        <source>arm seen in {seen} of hold time, {lost} of frames lost</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="127" />
+        <source>Camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="129" />
+        <source>trunk leaned or turned in {share} of holds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="130" />
+        <source>Form</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="132" />
+        <source>Files refused</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="231" />
+        <source>{name} {version} (angle definitions {definitions})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="17" />
+        <source>Movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="19" />
+        <source>First</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="20" />
+        <source>Last</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="21" />
+        <source>Best</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="22" />
+        <source>Of other side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="23" />
+        <source>Change</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="24" />
+        <source>Detectable from</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="25" />
+        <source>Verdict</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report_columns.py" line="31" />
+        <source>Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one camera at home in a self-assisted stretch: neither an active nor a passive range. A session's value is the median of its completed holds with a still trunk. First and last are means of up to a week of sessions. Errors are half widths of 95 % intervals; the share of the other side has only this side's error in it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="14" />
+        <source>real change</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="16" />
+        <source>within measurement error</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="18" />
+        <source>cannot tell yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="20" />
+        <source>too few sessions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="27" />
+        <source>painful</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="29" />
+        <source>stiff</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="31" />
+        <source>thawing</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="38" />
+        <source>high</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="40" />
+        <source>moderate</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/verdict_wording.py" line="42" />
+        <source>low</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="39" />
+        <source>Flexion</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="41" />
+        <source>Extension</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="43" />
+        <source>Abduction</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="45" />
+        <source>External rotation at side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="47" />
+        <source>External rotation at 90°</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="49" />
+        <source>Horizontal adduction</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="51" />
+        <source>Hand behind back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="56" />
+        <source>left</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="56" />
+        <source>right</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="63" />
+        <source>standing</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="65" />
+        <source>sitting</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="67" />
+        <source>supine</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="69" />
+        <source>prone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="71" />
+        <source>side-lying</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="73" />
+        <source>doorway</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="116" />
+        <source>{change} down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="118" />
+        <source>{change} up</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="179" />
+        <source>{begin} to {end}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="190" />
+        <source>1 session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="191" />
+        <source>{count} sessions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="197" />
+        <source>1 sitting</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="198" />
+        <source>{count} sittings</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="215" />
+        <source>{first} and {last}</source>
         <translation type="unfinished" />
     </message>
 </context></TS>

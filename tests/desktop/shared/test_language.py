@@ -8,7 +8,7 @@ from PyQt6.QtCore import QCoreApplication, QLocale
 from PyQt6.QtWidgets import QApplication
 
 from coach import texts
-from coach.app import patient
+from coach.app import chosen_language
 from coach.cues.language import languages
 from coach.cues.wording import sentence
 from coach.desktop.shared.application import create_application
@@ -99,10 +99,10 @@ def test_what_a_language_lacks_is_listed_in_all_three_places() -> None:
 def test_a_language_that_is_only_begun_is_never_chosen_by_itself(
     monkeypatch: pytest.MonkeyPatch,
 ) -> None:
-    monkeypatch.setattr(patient, "system_language", lambda known: ",".join(sorted(known)))
+    monkeypatch.setattr(chosen_language, "system_language", lambda known: ",".join(sorted(known)))
     assert languages()["fr"].begun
-    assert patient.chosen_language(None) == "de,en"
-    assert patient.chosen_language("fr") == "fr"
+    assert chosen_language.chosen_language(None) == "de,en"
+    assert chosen_language.chosen_language("fr") == "fr"
 
 
 def test_what_a_begun_language_lacks_is_said_and_shown_in_english(qapp: QApplication) -> None:

@@ -7,7 +7,8 @@ import pytest
 from pypdf import PdfReader
 
 from coach.desktop.shared.report_page import report_pdf
-from coach.review.report import COLUMNS, report
+from coach.review.report import report
+from coach.review.report_columns import COLUMNS
 
 
 def read_back(data):
