@@ -6,6 +6,7 @@ from pathlib import Path
 from types import ModuleType
 
 import pytest
+from PyQt6.QtCore import QCoreApplication, QEvent
 from PyQt6.QtWidgets import QApplication
 
 from coach.storage.store import Store
@@ -28,6 +29,8 @@ def invented() -> ModuleType:
 def app(qapp: QApplication) -> QApplication:
     from coach.desktop.shared.application import create_application
 
+    # Windows of earlier tests wait for an event loop to be deleted, and would be styled anew here.
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     return create_application(["test"])
 
 
