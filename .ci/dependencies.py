@@ -13,7 +13,7 @@ import sys
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[1]
-LOCK = ROOT / "requirements" / "release.txt"
+LOCK = ROOT / ".ci" / "release.txt"
 
 
 def advisories() -> int:

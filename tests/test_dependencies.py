@@ -19,7 +19,7 @@ FIT = {
 
 def locked() -> dict[str, tuple[str, int]]:
     """Give each package's version and how many hashes it has."""
-    text = (ROOT / "requirements" / "release.txt").read_text("utf-8")
+    text = (ROOT / ".ci" / "release.txt").read_text("utf-8")
     found: dict[str, tuple[str, int]] = {}
     for block in re.split(r"\n(?=[a-z0-9])", text):
         if pin := re.match(r"([a-z0-9-]+)==([^ ;]+)", block):
