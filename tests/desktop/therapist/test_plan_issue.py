@@ -120,7 +120,7 @@ def test_a_plan_that_another_desk_gave_out_meanwhile_is_asked_about(
     window._ask_save()
     assert "was given revision 1 of a plan" in asked[0]
     assert [p.revision for p in known.issued_plans(CODE)] == ([1, 2] if anyway else [1])
-    assert (tmp_path / "SH-017_plan_2.json").exists() is anyway
+    assert (tmp_path / "SH-017_plan_2.shoulder.json").exists() is anyway
     window.page.begin(None)
     elsewhere.page.begin(None)
 
