@@ -6,15 +6,12 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from difflib import get_close_matches
 from functools import cache
-from importlib.resources import files
 from types import MappingProxyType
 
 from coach.catalogue.checks import wrong_among, wrong_in
-from coach.catalogue.reading import read, refused
+from coach.catalogue.reading import ENDING, brought_along, read, refused
 from coach.domain.exercise import Exercise
 from coach.domain.fault import Fault
-
-ENDING = ".toml"
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,15 +70,7 @@ def parse(contents: Mapping[str, bytes]) -> Catalogue:
 
 def shipped() -> dict[str, bytes]:
     """Give the exercise files that the program brings along, by name."""
-    try:
-        folder = files("coach.catalogue").joinpath("exercises")
-        return {
-            file.name: file.read_bytes() for file in folder.iterdir() if file.name.endswith(ENDING)
-        }
-    except OSError as error:
-        raise Fault(
-            f"The exercise files are missing ({error.strerror}): install the program again."
-        ) from error
+    return brought_along("coach.catalogue", "exercises", "The exercise files")
 
 
 @cache

@@ -5,18 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from enum import StrEnum
 from functools import cache
-from importlib.resources import files
 from typing import Annotated
 
 import msgspec
 from msgspec import Meta
 
 from coach import texts
-from coach.catalogue.reading import read, refused
+from coach.catalogue.reading import ENDING, brought_along, read, refused
 from coach.domain.exercise import Sentence, Slug, StiffnessPhase, Words
-from coach.domain.fault import Fault
 
-ENDING = ".toml"
 MOST_WORDS = 95
 """A page is read standing and heard in under a minute, at some 120 words a minute (our choice)."""
 
@@ -122,16 +119,7 @@ def choose_pages(pages: Iterable[Page], phase: StiffnessPhase | None) -> tuple[P
 @cache
 def all_pages() -> tuple[Page, ...]:
     """Give the program's own pages in general order, read once."""
-    try:
-        folder = files("coach.catalogue").joinpath("pages")
-        contents = {
-            file.name: file.read_bytes() for file in folder.iterdir() if file.name.endswith(ENDING)
-        }
-    except OSError as error:
-        raise Fault(
-            f"The pages to read are missing ({error.strerror}): install the program again."
-        ) from error
-    return parse_pages(contents)
+    return parse_pages(brought_along("coach.catalogue", "pages", "The pages to read"))
 
 
 def pages_for(phase: StiffnessPhase | None) -> tuple[Page, ...]:

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Mapping
-from typing import Any, TypeVar
+from importlib.resources import files
+from typing import Any, Final, TypeVar
 
 import msgspec
 
@@ -13,6 +14,7 @@ from coach.domain.fault import Fault
 
 T = TypeVar("T")
 
+ENDING: Final = ".toml"
 MOST_BYTES = 100_000
 """A file as people write it has 2 to 6 kB."""
 
@@ -26,6 +28,17 @@ _PLAIN = {
     "`object`": "a table",
     "`bool`": "true or false",
 }
+
+
+def brought_along(package: str, folder: str, what: str) -> dict[str, bytes]:
+    """Give the files of a folder within a package, by name; a ``Fault`` says what is missing."""
+    try:
+        place = files(package).joinpath(folder)
+        return {
+            file.name: file.read_bytes() for file in place.iterdir() if file.name.endswith(ENDING)
+        }
+    except OSError as error:
+        raise Fault(f"{what} are missing ({error.strerror}): install the program again.") from error
 
 
 def refused(where: str, what: str) -> Fault:

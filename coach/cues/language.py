@@ -5,17 +5,14 @@ from __future__ import annotations
 import string
 from collections.abc import Mapping
 from functools import cache
-from importlib.resources import files
 from types import MappingProxyType
 from typing import Annotated, Final
 
 from msgspec import Meta, Struct
 
 from coach import texts
-from coach.catalogue.reading import read, refused
-from coach.domain.fault import Fault
+from coach.catalogue.reading import ENDING, brought_along, read, refused
 
-ENDING: Final = ".toml"
 FALLBACK: Final = texts.ENGLISH
 """The language whose table is whole; what another one lacks is said in it."""
 
@@ -71,16 +68,7 @@ def parse(contents: Mapping[str, bytes]) -> Mapping[str, Language]:
 @cache
 def languages() -> Mapping[str, Language]:
     """Give the languages that the program brings along, by their codes of ISO 639-1."""
-    try:
-        folder = files("coach.cues").joinpath("languages")
-        contents = {
-            file.name: file.read_bytes() for file in folder.iterdir() if file.name.endswith(ENDING)
-        }
-    except OSError as error:
-        raise Fault(
-            f"The language files are missing ({error.strerror}): install the program again."
-        ) from error
-    return parse(contents)
+    return parse(brought_along("coach.cues", "languages", "The language files"))
 
 
 def spoken_in(language: str | None = None) -> Language:
