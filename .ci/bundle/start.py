@@ -10,7 +10,7 @@ from pathlib import Path
 
 from coach.__main__ import main
 
-REVIEW = "coach-review"
+REVIEW = "review"
 
 
 class Kept(io.TextIOBase):
@@ -33,7 +33,7 @@ class Kept(io.TextIOBase):
 
 def arguments(name: str, given: list[str]) -> list[str]:
     """Give the command for a name and what stood behind it."""
-    if name == REVIEW:
+    if name.endswith(REVIEW):
         return ["review", *given]
     if len(given) == 1 and not given[0].startswith("-") and Path(given[0]).is_file():
         return ["--plan", *given]
