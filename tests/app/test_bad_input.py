@@ -154,3 +154,17 @@ def test_ctrl_c_keeps_what_was_done(tmp_path: Path) -> None:
     assert document.ended_because is SessionEnd.STOPPED
     assert document.exercises[0].repetitions[0].ended_because is EndedBecause.COMPLETED
     assert list(out.glob("*.journal")) == []
+
+
+@pytest.mark.parametrize("command", [["--plan"], ["review"], ["measure"]])
+def test_a_file_s_name_steers_no_terminal(
+    command: list[str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = tmp_path / "\x1b]0;owned\x07\u202egnp.json"
+    if command != ["review"]:
+        path.write_bytes(b"{")
+    more = ["--movement", "flexion", "--side", "left"] if command == ["measure"] else []
+    assert main([*command, str(path), *more]) == 1
+    said = capsys.readouterr()
+    assert "\\x1b]0;owned\\x07" in said.err
+    assert (said.out + said.err.rstrip("\n")).isprintable()

@@ -4,11 +4,9 @@ from __future__ import annotations
 
 import json
 import unicodedata
-from pathlib import Path
 
 import pytest
 
-from coach.__main__ import main
 from coach.documents.plan import read_plan, write_plan
 from coach.domain.fault import Fault
 from coach.domain.text import UNSHOWN, shown_text
@@ -60,17 +58,3 @@ def test_a_fault_shows_what_a_name_would_do() -> None:
         "\\x1b[2Jplan\\u202egnp.json\\udcff\\n is cut short."
     )
     assert shown_text("\u00e9 \u05d3 \u200d") == "\u00e9 \u05d3 \u200d"
-
-
-@pytest.mark.parametrize("command", [["--plan"], ["review"], ["measure"]])
-def test_a_file_s_name_steers_no_terminal(
-    command: list[str], tmp_path: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    path = tmp_path / "\x1b]0;owned\x07\u202egnp.json"
-    if command != ["review"]:
-        path.write_bytes(b"{")
-    more = ["--movement", "flexion", "--side", "left"] if command == ["measure"] else []
-    assert main([*command, str(path), *more]) == 1
-    said = capsys.readouterr()
-    assert "\\x1b]0;owned\\x07" in said.err
-    assert (said.out + said.err.rstrip("\n")).isprintable()
