@@ -65,7 +65,6 @@ _BROKEN = (
     struct.error,
     EOFError,
     OSError,
-    NotImplementedError,
     RuntimeError,
     ValueError,
     OverflowError,
