@@ -10,7 +10,7 @@ import numpy as np
 
 from tests.bench import deliberate, drawing_lots, gesture_lots
 from tests.bench.clip import prepare
-from tests.bench.tracking import landmark_set
+from tests.bench.tracking import landmark_sets
 from tests.bench.video import write_clip
 
 
@@ -39,19 +39,29 @@ def main() -> None:
         help=f"this one at every end of range and no other: {', '.join(deliberate.KINDS)}",
     )
     parser.add_argument("--landmarks-only", action="store_true", help="npz instead of mp4")
-    parser.add_argument("--model", type=Path, default=Path("models/pose_full.task"))
+    parser.add_argument(
+        "--model",
+        type=Path,
+        nargs="+",
+        default=[Path("models/pose_full.task")],
+        help="several see the same pictures, and each has a folder of its own under FOLDER",
+    )
     options = parser.parse_args()
     if unknown := set(options.combos) - set(combos):
         parser.error(f"no such combination: {', '.join(sorted(unknown))}")
+    models: list[Path] = options.model
+    if len(models) > 1 and not options.landmarks_only:
+        parser.error("several models track landmarks: say --landmarks-only")
+    places = [options.folder / (model.stem if len(models) > 1 else "") for model in models]
     for which in options.sets:
-        folder = options.folder / which
-        folder.mkdir(parents=True, exist_ok=True)
+        for place in places:
+            (place / which).mkdir(parents=True, exist_ok=True)
         for number in range(options.first, options.first + options.count):
-            for name in options.combos:
+            for combo in options.combos:
                 began_s = time.monotonic()
                 spec = drawing_lots.draw(
                     which,
-                    combos[name],
+                    combos[combo],
                     number,
                     options.seconds,
                     options.fps,
@@ -59,21 +69,23 @@ def main() -> None:
                     options.retake,
                 )
                 if options.gesture:
-                    spec = gesture_lots.gesturing(spec, combos[name].peaks_deg)
+                    spec = gesture_lots.gesturing(spec, combos[combo].peaks_deg)
                 if options.compensation:
                     spec = deliberate.only(spec, *options.compensation)
-                target = folder / f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"
-                if target.exists():
+                name = f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"
+                targets = [place / which / name for place in places]
+                if all(target.exists() for target in targets):
                     continue
                 take = prepare(spec)
                 if options.landmarks_only:
-                    half = target.with_suffix(".part.npz")
-                    np.savez_compressed(half, **landmark_set(take, options.model))
-                    half.rename(target)
+                    for target, arrays in zip(targets, landmark_sets(take, models), strict=True):
+                        half = target.with_suffix(".part.npz")
+                        np.savez_compressed(half, **arrays)
+                        half.rename(target)
                 else:
-                    write_clip(take, target)
+                    write_clip(take, targets[0])
                 spent_s = time.monotonic() - began_s
-                line = f"{which} {target.name} {len(take.times_s)} frames {spent_s:.0f} s"
+                line = f"{which} {name} {len(take.times_s)} frames {spent_s:.0f} s"
                 print(line, flush=True)
                 with (options.folder / "PROGRESS.txt").open("a") as log:
                     log.write(line + "\n")

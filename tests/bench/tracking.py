@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Sequence
 from importlib import import_module
 from pathlib import Path
 from typing import Any
@@ -59,18 +60,43 @@ class Tracker:
 
 def landmark_set(take: Take, model_path: Path) -> dict[str, Any]:
     """Render a take, track it and give the arrays of its benchmark file."""
-    tracker = Tracker(model_path)
-    rows, joints, times_s = [], [], []
+    (arrays,) = landmark_sets(take, [model_path])
+    return arrays
+
+
+def landmark_sets(take: Take, model_paths: Sequence[Path]) -> list[dict[str, Any]]:
+    """Render a take once, track it with every model and give the arrays of each one's file."""
+    trackers = [Tracker(path) for path in model_paths]
+    tracks: list[list[dict[str, NDArray[np.float64]]]] = [[] for _ in trackers]
+    joints, times_s = [], []
     for shot in take.shots():
-        rows.append(tracker.track(shot.picture, shot.time_s))
+        for tracker, rows in zip(trackers, tracks, strict=True):
+            rows.append(tracker.track(shot.picture, shot.time_s))
         joints.append(shot.joints)
         times_s.append(shot.time_s)
-    tracker.close()
+    for tracker in trackers:
+        tracker.close()
+    shared = _true_arrays(take, joints, np.array(times_s))
+    return [{**shared, **_tracked_arrays(rows)} for rows in tracks]
+
+
+def _tracked_arrays(rows: list[dict[str, NDArray[np.float64]]]) -> dict[str, Any]:
     image = np.stack([row["image"] for row in rows])
+    return {
+        "found": ~np.isnan(image[:, 0, 0]),
+        "image_px": image[:, :, :2],
+        "image_z_px": image[:, :, 2],
+        "world_m": np.stack([row["world"] for row in rows]),
+        "visibility": np.stack([row["visibility"] for row in rows]),
+        "presence": np.stack([row["presence"] for row in rows]),
+    }
+
+
+def _true_arrays(take: Take, joints: list[Any], times_s: NDArray[np.float64]) -> dict[str, Any]:
     angles = truth_rows(take.spec, joints)
     centres_m = np.stack([j.stacked() for j in joints])
     axes = np.stack([truth.thorax_axes(j) for j in joints])
-    holds = true_holds(take.spec, np.array(times_s), angles)
+    holds = true_holds(take.spec, times_s, angles)
     spec, camera = take.spec, take.spec.camera
     value = "value_ratio" if spec.movement == truth.BEHIND_BACK else "value_deg"
     return {
@@ -81,14 +107,8 @@ def landmark_set(take: Take, model_path: Path) -> dict[str, Any]:
         "person": spec.person,
         "fps": spec.fps,
         "size_px": np.array([camera.width_px, camera.height_px]),
-        "time_s": np.array(times_s),
+        "time_s": times_s,
         **angles,
-        "found": ~np.isnan(image[:, 0, 0]),
-        "image_px": image[:, :, :2],
-        "image_z_px": image[:, :, 2],
-        "world_m": np.stack([row["world"] for row in rows]),
-        "visibility": np.stack([row["visibility"] for row in rows]),
-        "presence": np.stack([row["presence"] for row in rows]),
         "joint_names": np.array(JOINT_NAMES),
         "joints_px": take.placed.project(centres_m),
         "joints_camera_m": take.placed.to_camera(centres_m),

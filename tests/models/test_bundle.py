@@ -3,6 +3,7 @@ import importlib.util
 import io
 import json
 import sys
+import tarfile
 import zipfile
 from collections.abc import Iterator
 from pathlib import Path
@@ -33,6 +34,8 @@ SEEN_BY_EYE_PX = {
     LEFT_SHOULDER: (330, 260, 35),
     RIGHT_SHOULDER: (85, 255, 35),
 }
+COARSER = {"pose_full": 1.0, "pose_lite": 1.3}
+"""The small network errs more: 41 pixels at the right shoulder, where the full one errs by 31."""
 
 
 def sha256_hex(content: bytes) -> str:
@@ -45,15 +48,20 @@ def manifest() -> dict[str, Any]:
     return loaded
 
 
+@pytest.fixture(scope="module", params=["pose_full", "pose_lite"])
+def name(request: pytest.FixtureRequest) -> str:
+    return str(request.param)
+
+
 @pytest.fixture(scope="module")
-def entry(manifest: dict[str, Any]) -> dict[str, Any]:
-    found: dict[str, Any] = manifest["bundles"]["pose_full"]
+def entry(manifest: dict[str, Any], name: str) -> dict[str, Any]:
+    found: dict[str, Any] = manifest["bundles"][name]
     return found
 
 
 @pytest.fixture(scope="module")
-def bundle() -> bytes:
-    return (MODELS_DIR / "pose_full.task").read_bytes()
+def bundle(name: str) -> bytes:
+    return (MODELS_DIR / f"{name}.task").read_bytes()
 
 
 @pytest.fixture(scope="module")
@@ -105,13 +113,13 @@ def input_normalization(part: bytes) -> tuple[float, float]:
     return float(options.mean[0]), float(options.std[0])
 
 
-def landmarker(mode: Any) -> Any:
-    base_options = BaseOptions(model_asset_path=str(MODELS_DIR / "pose_full.task"))
+def landmarker(name: str, mode: Any) -> Any:
+    base_options = BaseOptions(model_asset_path=str(MODELS_DIR / f"{name}.task"))
     options = vision.PoseLandmarkerOptions(base_options=base_options, running_mode=mode)
     return vision.PoseLandmarker.create_from_options(options)
 
 
-def assert_matches_what_is_seen(result: Any, photo: NDArray[np.uint8]) -> None:
+def assert_matches_what_is_seen(name: str, result: Any, photo: NDArray[np.uint8]) -> None:
     (image_landmarks,) = result.pose_landmarks
     (metric_landmarks,) = result.pose_world_landmarks
     assert len(image_landmarks) == len(metric_landmarks) == 33
@@ -120,7 +128,7 @@ def assert_matches_what_is_seen(result: Any, photo: NDArray[np.uint8]) -> None:
     for index, (seen_x_px, seen_y_px, tolerance_px) in SEEN_BY_EYE_PX.items():
         found = image_landmarks[index]
         off_px = np.hypot(found.x * width_px - seen_x_px, found.y * height_px - seen_y_px)
-        assert off_px < tolerance_px, index
+        assert off_px < COARSER[name] * tolerance_px, index
         assert found.visibility > 0.9
 
     assert image_landmarks[LEFT_SHOULDER].x > image_landmarks[RIGHT_SHOULDER].x
@@ -172,13 +180,13 @@ def test_parts_hold_the_published_bytes_whole(
 
 
 @pytest.mark.parametrize(
-    ("name", "expected"), [(DETECTOR, (127.5, 127.5)), (LANDMARKS, (0.0, 255.0))]
+    ("file", "expected"), [(DETECTOR, (127.5, 127.5)), (LANDMARKS, (0.0, 255.0))]
 )
 def test_normalization_reads_back(
-    name: str, expected: tuple[float, float], entry: dict[str, Any], parts: dict[str, bytes]
+    file: str, expected: tuple[float, float], entry: dict[str, Any], parts: dict[str, bytes]
 ) -> None:
-    assert input_normalization(parts[name]) == expected
-    (listed,) = (part["input_normalization"] for part in entry["parts"] if part["file"] == name)
+    assert input_normalization(parts[file]) == expected
+    (listed,) = (part["input_normalization"] for part in entry["parts"] if part["file"] == file)
     assert (listed["mean"], listed["std"]) == expected
 
 
@@ -199,14 +207,12 @@ def test_metadata_leaves_the_network_as_it_was(
 
 
 def test_rebuilding_from_the_published_parts_gives_the_same_bytes(
-    build: ModuleType, published: dict[str, bytes], bundle: bytes
+    build: ModuleType, name: str, published: dict[str, bytes], bundle: bytes
 ) -> None:
+    (spec,) = (spec for spec in build.BUNDLES if spec.name == name)
     for _ in range(2):
         rebuilt = build.assemble_bundle(
-            {
-                part.file: build.finished_part(part, published[part.file])
-                for part in build.POSE_FULL.parts
-            }
+            {part.file: build.finished_part(part, published[part.file]) for part in spec.parts}
         )
         assert rebuilt == bundle
 
@@ -216,24 +222,52 @@ def test_a_part_with_other_bytes_is_refused(build: ModuleType) -> None:
         build.finished_part(build.DETECTOR, b"other bytes")
 
 
-def test_image_mode_finds_the_person(photo: NDArray[np.uint8]) -> None:
-    image = mp.Image(image_format=mp.ImageFormat.SRGB, data=photo)
-    with landmarker(vision.RunningMode.IMAGE) as detector:
-        assert_matches_what_is_seen(detector.detect(image), photo)
+def npm_package(folder: Path, member: str, content: bytes) -> Path:
+    path = folder / "package.tgz"
+    with tarfile.open(path, "w:gz") as archive:
+        info = tarfile.TarInfo(member)
+        info.size = len(content)
+        archive.addfile(info, io.BytesIO(content))
+    return path
 
 
-def test_video_mode_finds_the_person_in_every_frame(photo: NDArray[np.uint8]) -> None:
+def test_a_part_comes_whole_out_of_an_npm_package(build: ModuleType, tmp_path: Path) -> None:
+    package = npm_package(tmp_path, build.LANDMARKS_LITE.source_file, b"network")
+    assert build.from_npm(package, build.LANDMARKS_LITE.source_file) == b"network"
+
+
+def test_an_npm_package_whose_full_network_is_another_is_refused(
+    build: ModuleType, tmp_path: Path
+) -> None:
+    package = npm_package(tmp_path, build.SAME_IN_NPM, b"other bytes")
+    with pytest.raises(ValueError, match="is not the full network of mediapipe"):
+        build.build(tmp_path / "no.whl", package, tmp_path)
+    assert list(tmp_path.iterdir()) == [package]
+
+
+def test_both_bundles_find_people_with_the_same_detector(manifest: dict[str, Any]) -> None:
+    detectors = [entry["parts"][0]["sha256"] for entry in manifest["bundles"].values()]
+    assert detectors[0] == detectors[1]
+
+
+def test_image_mode_finds_the_person(name: str, photo: NDArray[np.uint8]) -> None:
     image = mp.Image(image_format=mp.ImageFormat.SRGB, data=photo)
-    with landmarker(vision.RunningMode.VIDEO) as detector:
+    with landmarker(name, vision.RunningMode.IMAGE) as detector:
+        assert_matches_what_is_seen(name, detector.detect(image), photo)
+
+
+def test_video_mode_finds_the_person_in_every_frame(name: str, photo: NDArray[np.uint8]) -> None:
+    image = mp.Image(image_format=mp.ImageFormat.SRGB, data=photo)
+    with landmarker(name, vision.RunningMode.VIDEO) as detector:
         for timestamp_ms in (0, 33, 66):
             result = detector.detect_for_video(image, timestamp_ms)
-            assert_matches_what_is_seen(result, photo)
+            assert_matches_what_is_seen(name, result, photo)
 
 
-def test_video_mode_finds_nobody_in_an_empty_picture() -> None:
+def test_video_mode_finds_nobody_in_an_empty_picture(name: str) -> None:
     blank = np.zeros((480, 640, 3), np.uint8)
     image = mp.Image(image_format=mp.ImageFormat.SRGB, data=blank)
-    with landmarker(vision.RunningMode.VIDEO) as detector:
+    with landmarker(name, vision.RunningMode.VIDEO) as detector:
         result = detector.detect_for_video(image, 0)
     assert result.pose_landmarks == []
     assert result.pose_world_landmarks == []
