@@ -18,13 +18,14 @@ from coach.domain.session import SessionDocument
 from coach.domain.text import UNSHOWN
 from coach.exchange.note_records import by_hand, told, treated
 from coach.exchange.wording import dose, next_step, planned_name
+from coach.review.counts import sessions_counted
 from coach.review.history import in_order
 from coach.review.practice_records import NO_RECORDS
 from coach.review.report import Report, Row, report
 from coach.review.report_columns import COLUMNS
 from coach.review.report_facts import HIGH_PAIN
 from coach.review.verdict_wording import irritability_words, phase_words
-from coach.review.wording import NONE, amount, day, minutes, sessions_counted
+from coach.review.wording import NONE, amount, day, minutes
 from coach.texts import translate
 
 

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.domain.plan import EVERY_DAY, PlannedExercise, Weekday
-from coach.review.wording import amount, movement_of, side_word, sittings_counted
+from coach.review.counts import sittings_counted
+from coach.review.wording import amount, movement_of, side_word
 from coach.texts import translate
 
 METHOD = (

@@ -8,10 +8,13 @@ from statistics import median
 
 from coach.domain.movement import Unit
 from coach.review.axis import Axis, date_axis, day_number, value_axis
-from coach.review.change import Summary, Verdict
+from coach.review.change import Summary
+from coach.review.counts import sessions_counted
 from coach.review.history import Point, Series, comparable
 from coach.review.levels import reach_band
-from coach.review.wording import amount, change_with_error, counted, movement_of, with_error
+from coach.review.verdict_wording import verdict_words
+from coach.review.wording import amount, change_with_error, movement_of, with_error
+from coach.texts import translate
 
 MANY_SESSIONS = 60
 """From here on single sessions are dots and the line goes through the weeks' medians."""
@@ -154,18 +157,21 @@ def chart(series: Series, summary: Summary | None) -> Chart:
 def statement(summary: Summary | None) -> str:
     """Say in one line what may be concluded."""
     if summary is None:
-        return "No session gave a value."
+        return translate("review", "No session gave a value.")
     difference, unit = summary.difference, summary.unit
+    if difference is None and summary.sessions > 1:
+        return translate(
+            "review", "{count} sessions, but in too few of them the trunk kept still."
+        ).format(count=summary.sessions)
     if difference is None:
-        value = _told(summary.first.value, summary.first.error, unit)
-        if summary.sessions > 1:
-            return f"{summary.sessions} sessions, but in too few of them the trunk kept still."
-        return f"One session: {value}; {Verdict.TOO_FEW} to speak of change."
-    change = change_with_error(difference.change, difference.error, unit, fine=difference.fine)
-    least = amount(difference.mdc, unit, fine=difference.fine)
-    return (
-        f"{change}: {difference.verdict} (detectable from {least}), "
-        f"{counted(summary.sessions, 'session')}"
+        return translate(
+            "review", "One session: {value}; too few sessions to speak of change."
+        ).format(value=_told(summary.first.value, summary.first.error, unit))
+    return translate("review", "{change}: {verdict} (detectable from {least}), {sessions}").format(
+        change=change_with_error(difference.change, difference.error, unit, fine=difference.fine),
+        verdict=verdict_words(difference.verdict),
+        least=amount(difference.mdc, unit, fine=difference.fine),
+        sessions=sessions_counted(summary.sessions),
     )
 
 

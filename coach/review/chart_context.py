@@ -11,6 +11,7 @@ from coach.domain.practice import Treatment, TreatmentKind
 from coach.review.chart import Chart, Dot, Event, Slope
 from coach.review.trend import Trend
 from coach.review.wording import day
+from coach.texts import translate
 
 _NEAR_DAYS = 28
 """Treatments this long before the first session, and after the last, are drawn: the range follows
@@ -42,12 +43,24 @@ def in_context(
 
 def treatment_words(treatment: Treatment) -> str:
     """Name a treatment with its day: injection, 3 Feb 2026."""
-    what: str = treatment.kind
+    what = _kind_words(treatment.kind)
     if treatment.kind is TreatmentKind.OTHER and treatment.text:
         what = treatment.text.splitlines()[0]
         if len(what) > _LONGEST_NAME:
             what = what[: _LONGEST_NAME - 1] + "\N{HORIZONTAL ELLIPSIS}"
     return f"{what}, {day(treatment.on)}"
+
+
+def _kind_words(kind: TreatmentKind) -> str:
+    match kind:
+        case TreatmentKind.INJECTION:
+            return translate("review", "injection")
+        case TreatmentKind.HYDRODILATATION:
+            return translate("review", "hydrodilatation")
+        case TreatmentKind.SURGERY:
+            return translate("review", "surgery")
+        case TreatmentKind.OTHER:
+            return translate("review", "other")
 
 
 def _midweeks(trend: Trend, chart: Chart) -> list[float]:

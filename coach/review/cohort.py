@@ -8,48 +8,29 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
-from enum import StrEnum
-from statistics import median
 
-from coach.domain.plan import EVERY_DAY, Plan, PlannedExercise
+from coach.domain.plan import EVERY_DAY, Plan
 from coach.domain.session import SessionDocument
 from coach.review.adherence import exercised
-from coach.review.change import Summary, Verdict, summary
+from coach.review.change import summary
+from coach.review.cohort_reasons import (
+    Concern,
+    Reason,
+    changed,
+    in_pain,
+    never_held,
+    poorly_measured,
+    ready_for_more,
+    stopped,
+)
 from coach.review.history import history, in_order, started
-from coach.review.next_step import next_step
-from coach.review.report_facts import HIGH_PAIN
-from coach.review.sittings import Sitting, sittings
-from coach.review.wording import change_with_error, counted, day, listed, movement_of
+from coach.review.sittings import sittings
+from coach.review.wording import NO_NAMES
 
-PAIN_RISE = 2
-"""Points of 0-10 that matter to patients: 2.17 in Michener et al. 2011, taken as 2 since scores
-are whole numbers and their medians halves at most."""
 GRACE_DAYS = 2
 """Days without a sitting beyond those the plan leaves free before someone counts as stopped: a
 missed day is no news. Our choice."""
 _DAYS_A_WEEK = 7
-_LATELY = 7
-"""Sittings that count as the latest: a week of daily ones."""
-
-
-class Concern(StrEnum):
-    """Why to look at a patient, the most pressing first."""
-
-    HIGH_PAIN = "high pain"
-    PAIN_ROSE = "pain rose"
-    LOST_RANGE = "range fell"
-    STOPPED = "stopped"
-    POOR_DATA = "poor data"
-    NEXT_STEP = "next step"
-    GAINED = "range grew"
-
-
-@dataclass(frozen=True, slots=True)
-class Reason:
-    """One concern and the sentence that says why."""
-
-    concern: Concern
-    sentence: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,21 +70,15 @@ class Looked:
 
     def _stopped(self, today: date) -> list[Reason]:
         if self.last_on is None:
-            return [Reason(Concern.STOPPED, "Nothing was ever held in a sitting.")]
+            return [Reason(Concern.STOPPED, never_held())]
         until = today if self.until is None else min(today, self.until)
         pause = (until - self.last_on) // timedelta(days=1)
         if pause <= self.pause_days + GRACE_DAYS:
             return []
-        return [
-            Reason(
-                Concern.STOPPED,
-                f"No sitting since {day(self.last_on)}, {counted(pause, 'day')}; the plan asks for "
-                f"one at least every {counted(self.pause_days, 'day')}.",
-            )
-        ]
+        return [Reason(Concern.STOPPED, stopped(self.last_on, pause, self.pause_days))]
 
 
-RULES = 1
+RULES = 2
 """Raised whenever ``looked_at`` would tell something else of the same sessions."""
 
 
@@ -123,22 +98,29 @@ def in_need(standings: Iterable[Standing]) -> tuple[Standing, ...]:
     return tuple(sorted(standings, key=pressing))
 
 
-def standing(code: str, documents: Sequence[SessionDocument], today: date) -> Standing:
+def standing(
+    code: str,
+    documents: Sequence[SessionDocument],
+    today: date,
+    names: Mapping[str, str] = NO_NAMES,
+) -> Standing:
     """Look at one patient's sessions, in any order, on a day."""
-    return looked_at(code, documents).on(today)
+    return looked_at(code, documents, names).on(today)
 
 
-def looked_at(code: str, documents: Sequence[SessionDocument]) -> Looked:
-    """Look at one patient's sessions, in any order."""
+def looked_at(
+    code: str, documents: Sequence[SessionDocument], names: Mapping[str, str] = NO_NAMES
+) -> Looked:
+    """Look at one patient's sessions, in any order; ``names`` are the catalogue's by its slugs."""
     worked = [d for d in in_order(documents) if exercised(d)]
     if not worked:
         return Looked(code, None, 0, ())
     seen, plan = sittings(worked), worked[-1].plan
     results = [r for s in history(worked) if (r := summary(s)) is not None]
-    pain = _pain(seen)
-    found = [*pain, *_poor(seen, results), *_changes(results)]
+    pain = in_pain(seen)
+    found = [*pain, *poorly_measured(seen, results), *changed(results)]
     if not pain:  # nothing harder is proposed into pain
-        found += _next_steps(plan, worked)
+        found += ready_for_more(plan, worked, names)
     last_on, pause_days = started(worked[-1]).date(), longest_pause_days(plan)
     return Looked(code, last_on, len(worked), tuple(found), pause_days, plan.valid_until)
 
@@ -150,91 +132,3 @@ def longest_pause_days(plan: Plan) -> int:
         return max(1, -(-_DAYS_A_WEEK // plan.sessions_per_week))
     following = (*due[1:], due[0] + _DAYS_A_WEEK)
     return max(b - a for a, b in zip(due, following, strict=True))
-
-
-def _pain(seen: Sequence[Sitting]) -> list[Reason]:
-    given = [s for s in seen if s.pain is not None]
-    if not given:
-        return []
-    found: list[Reason] = []
-    scores = [s.pain for s in given if s.pain is not None]
-    lately = [s for s in given[-_LATELY:] if s.pain is not None and s.pain > HIGH_PAIN]
-    if lately:
-        worst = max(lately, key=lambda s: s.pain or 0)
-        found.append(
-            Reason(
-                Concern.HIGH_PAIN,
-                f"Pain {worst.pain} of 10 on {day(worst.at.date())}, above {HIGH_PAIN}.",
-            )
-        )
-    size = max(1, min(_LATELY, len(scores) // 3))
-    first, last = median(scores[:size]), median(scores[-size:])
-    if len(scores) > 1 and last - first >= PAIN_RISE:
-        found.append(
-            Reason(
-                Concern.PAIN_ROSE,
-                f"Pain rose from {first:g} to {last:g} of 10 (medians of the first and the last "
-                f"{counted(size, 'sitting')}); {PAIN_RISE} points matter.",
-            )
-        )
-    return found
-
-
-def _poor(seen: Sequence[Sitting], results: Sequence[Summary]) -> list[Reason]:
-    lately = [s for s in seen if s.seen is not None][-_LATELY:]
-    poor = [s for s in lately if s.poor]
-    found: list[Reason] = []
-    if 2 * len(poor) > len(lately):
-        what = listed(poor[-1].poor)
-        found.append(
-            Reason(
-                Concern.POOR_DATA,
-                f"{len(poor)} of the last {counted(len(lately), 'measured sitting')} are poorly "
-                f"measured; in the latest of them: {what}.",
-            )
-        )
-    moved = [movement_of(r.movement, r.side, r.position) for r in results if r.set_up_changed]
-    if moved:
-        found.append(
-            Reason(
-                Concern.POOR_DATA,
-                f"{listed(moved)}: the last sittings were measured with another camera set-up "
-                "than the first.",
-            )
-        )
-    return found
-
-
-def _changes(results: Sequence[Summary]) -> list[Reason]:
-    found: list[Reason] = []
-    for result in results:
-        difference = result.difference
-        if difference is None or difference.verdict is not Verdict.REAL:
-            continue
-        grew = difference.change * result.unit.sign > 0
-        name = movement_of(result.movement, result.side, result.position)
-        change = change_with_error(
-            difference.change, difference.error, result.unit, fine=difference.fine
-        )
-        found.append(
-            Reason(
-                Concern.GAINED if grew else Concern.LOST_RANGE,
-                f"{name}: {change} since {day(result.first.begin)}, beyond the error of measuring.",
-            )
-        )
-    return found
-
-
-def _next_steps(plan: Plan, documents: Sequence[SessionDocument]) -> list[Reason]:
-    found: list[Reason] = []
-    for planned in plan.exercises:
-        state = next_step(planned, documents)
-        if state.met:
-            found.append(Reason(Concern.NEXT_STEP, f"{_name(planned)}: {state.reason}"))
-    return found
-
-
-def _name(planned: PlannedExercise) -> str:
-    if planned.exercise is None:
-        return movement_of(planned.measured, planned.side, planned.position)
-    return f"{planned.exercise.replace('-', ' ').capitalize()}, {planned.side}"

@@ -15,14 +15,14 @@ from enum import StrEnum
 from statistics import median
 
 from coach.domain.exercise import StiffnessPhase
-from coach.domain.movement import Movement, Position
+from coach.domain.movement import Movement, Position, Side
 from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
+from coach.review import hint_words as words
 from coach.review.change import Summary, Verdict, percent_of_other, summary
 from coach.review.history import history, in_order
 from coach.review.practice_records import NO_RECORDS, other_side_of
 from coach.review.sittings import sittings
-from coach.review.wording import MOVEMENTS, SIDES, counted, listed, percent_with_error
 
 LIMITED_BY_DEG = 15.0
 """A published follow-up counted flexion and external rotation within 15 degrees of the other side
@@ -73,7 +73,7 @@ def hints(
         result = summary(one, other.value_deg if other else None)
         if result is not None:
             results.append(result)
-    for side in SIDES:
+    for side in Side:
         of_side = [r for r in results if r.side is side and r.other_side_deg is not None]
         newest = {r.movement: r for r in sorted(of_side, key=_standing_last)}
         found += [*_directions(newest), *_rotation(newest), *_pattern(newest)]
@@ -101,29 +101,15 @@ def _directions(results: dict[Movement, Summary]) -> list[Hint]:
     if len(judged) < LEAST_DIRECTIONS or None in judged.values():
         return []
     limited = [m for m, is_limited in judged.items() if is_limited]
-    side = SIDES[next(iter(results.values())).side]
-    if len(limited) == len(judged):
-        sentence = (
-            f"All {len(judged)} measured directions of the {side} shoulder are limited against "
-            f"the other side: {listed([MOVEMENTS[m] for m in limited])}. The cause cannot be seen "
-            "from it."
-        )
-    elif len(limited) == 1:
-        sentence = (
-            f"Of {len(judged)} measured directions of the {side} shoulder only "
-            f"{MOVEMENTS[limited[0]]} is limited against the other side; a stiff shoulder "
-            "is usually limited in all, so another look may be worth it."
-        )
-    else:
+    if len(limited) not in (1, len(judged)):
         return []
+    side = next(iter(results.values())).side
     return [
         Hint(
             Topic.DIRECTIONS,
-            sentence,
-            f"At least {LEAST_DIRECTIONS} directions measured on both sides; limited: more than "
-            f"{LIMITED_BY_DEG:.0f} degrees short of the other side, this side's error included.",
-            "Common practice for all against one; the 15 degrees from a published follow-up's "
-            "criterion of recovery (from memory).",
+            words.directions(limited, len(judged), side),
+            words.directions_rule(LEAST_DIRECTIONS, LIMITED_BY_DEG),
+            words.directions_source(),
         )
     ]
 
@@ -140,17 +126,12 @@ def _rotation(results: dict[Movement, Summary]) -> list[Hint]:
     share = _share(results[_ROTATION]) if _ROTATION in results else None
     if share is None or abs(share[0] - HALF) <= share[1]:
         return []
-    side = SIDES[results[_ROTATION].side]
-    where = "below" if share[0] < HALF else "above"
     return [
         Hint(
             Topic.ROTATION,
-            f"External rotation at the side, {side}, is {where} half of the other side's: "
-            f"{percent_with_error(*share)}, self-assisted and measured by camera.",
-            "External rotation with the arm at the side against half of the other side's, this "
-            "side's error included.",
-            "Trials of frozen shoulder took in people with passive external rotation under 50 % of "
-            "the other side (Rangan et al. 2020; from memory).",
+            words.rotation(results[_ROTATION].side, share, below=share[0] < HALF),
+            words.rotation_rule(),
+            words.rotation_source(),
         )
     ]
 
@@ -164,21 +145,13 @@ def _pattern(results: dict[Movement, Summary]) -> list[Hint]:
         return []
     if max(rotation + rotation_error, abduction + abduction_error) >= 100:
         return []
-    left = (
-        f"external rotation {percent_with_error(rotation, rotation_error)} and abduction "
-        f"{percent_with_error(abduction, abduction_error)} of the other side's"
-    )
-    order = "in the order" if rotation < abduction else "not in the order"
+    side = results[_ROTATION].side
     return [
         Hint(
             Topic.PATTERN,
-            f"Of the {SIDES[results[_ROTATION].side]} shoulder are left {left}: {order} of the "
-            "capsular pattern, as far as measured (internal rotation is not). The pattern is not "
-            "universal.",
-            "Share of the other side lost in external rotation against that lost in abduction, the "
-            "difference larger than both errors.",
-            "Capsular pattern after Cyriax: external rotation more than abduction more than "
-            "internal rotation (from memory).",
+            words.pattern(side, pair[0], pair[1], in_order=rotation < abduction),
+            words.pattern_rule(),
+            words.pattern_source(),
         )
     ]
 
@@ -197,33 +170,21 @@ def _phase(ordered: Sequence[SessionDocument], results: Sequence[Summary]) -> li
     changed = any(r.verdict is Verdict.REAL for r in compared)
     limited = any(r.other_side_deg is not None and _limited(r) for r in compared)
     watched = max((r.last.end - r.first.begin for r in compared), default=timedelta())
-    painful = f"pain lately {pain:g} of 10 (median of {counted(len(lately), 'sitting')})"
     if grew and pain <= LOW_PAIN:
-        phase, why = StiffnessPhase.THAWING, f"range grew beyond error and {painful}"
+        phase = StiffnessPhase.THAWING
     elif limited and not changed and pain >= MODERATE_PAIN:
-        phase, why = StiffnessPhase.PAINFUL, f"range limited and not growing, {painful}"
+        phase = StiffnessPhase.PAINFUL
     elif limited and not changed and pain <= LOW_PAIN and watched >= STIFF_AFTER:
-        weeks = watched // timedelta(weeks=1)
-        phase, why = (
-            StiffnessPhase.STIFF,
-            f"range limited, no real change in {weeks} weeks, {painful}",
-        )
+        phase = StiffnessPhase.STIFF
     else:
         return []
-    said = ordered[-1].plan.phase
-    plan = f"the plan says {said}" if said else "the plan names none"
+    weeks = watched // timedelta(weeks=1)
     return [
         Hint(
             Topic.PHASE,
-            f"This would fit the phase '{phase}' ({why}); {plan}. The phase is the therapist's to "
-            "set.",
-            f"Thawing: a change for the better beyond error and median pain of the last {_LATELY} "
-            f"sittings at most {LOW_PAIN}. Painful: limited, no real change, pain "
-            f"{MODERATE_PAIN} or more. Stiff: limited, no real change in "
-            f"{STIFF_AFTER // timedelta(weeks=1)} weeks, pain at most {LOW_PAIN}.",
-            "Phases and their usual lengths: common practice and Kelley et al. 2013, J Orthop "
-            "Sports Phys Ther 43:A1-A31; bounds of pain: the same (from memory); the combination "
-            "is our choice.",
+            words.phase(phase, ordered[-1].plan.phase, pain, len(lately), weeks),
+            words.phase_rule(_LATELY, LOW_PAIN, MODERATE_PAIN, STIFF_AFTER // timedelta(weeks=1)),
+            words.phase_source(),
             phase,
         )
     ]

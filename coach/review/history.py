@@ -22,6 +22,7 @@ from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import ExerciseRecord, SessionDocument
 from coach.review.holds import feigns
 from coach.review.set_up import SetUp
+from coach.texts import translate
 
 Z95 = 1.959964
 """The normal distribution's two-sided 95 % point."""
@@ -97,8 +98,11 @@ def started(document: SessionDocument) -> datetime:
         at = None
     if at is None or at.tzinfo is None:
         raise Fault(
-            f"Session {document.session_id[:8]} says it began at '{document.started_at}', which "
-            "is no ISO 8601 time with a zone offset: ask the patient to send the file again"
+            translate(
+                "faults",
+                "Session {session} says it began at '{time}', which is no ISO 8601 time with a "
+                "zone offset: ask the patient to send the file again",
+            ).format(session=document.session_id[:8], time=document.started_at)
         )
     return at
 
@@ -133,7 +137,10 @@ def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
     codes = {d.plan.patient_code for d in documents}
     if len(codes) > 1:
         raise Fault(
-            f"Sessions of {len(codes)} patients cannot be one history: review each code alone"
+            translate(
+                "faults",
+                "Sessions of {count} patients cannot be one history: review each code alone",
+            ).format(count=len(codes))
         )
     points: dict[_Kind, list[Point]] = {}
     pains: dict[_Kind, list[PainPoint]] = {}

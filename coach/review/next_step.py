@@ -9,9 +9,11 @@ from coach.domain.movement import Unit
 from coach.domain.plan import NextStep, PlannedExercise
 from coach.domain.progress import EndedBecause
 from coach.domain.session import ExerciseRecord, SessionDocument, SessionEnd
+from coach.review.counts import sittings_counted
 from coach.review.history import asked, in_order, started
 from coach.review.holds import feigns
-from coach.review.wording import amount, counted, day, with_error
+from coach.review.wording import amount, day, with_error
+from coach.texts import translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,12 +38,13 @@ def next_step(planned: PlannedExercise, documents: Sequence[SessionDocument]) ->
     """
     rule = planned.next_step
     if rule is None:
-        return NextStepState(False, 0, "The plan has no rule for a next step.")
+        return NextStepState(False, 0, translate("review", "The plan has no rule for a next step."))
     if rule.at_least_deg is not None and (
         planned.movement is None or planned.movement.unit is not Unit.DEGREES
     ):
-        return NextStepState(False, 0, "The rule asks for degrees, but none are measured of it.")
-    in_a_row = 0
+        none = translate("review", "The rule asks for degrees, but none are measured of it.")
+        return NextStepState(False, 0, none)
+    in_a_row, sittings = 0, sittings_counted(rule.sessions)
     for document in reversed(in_order(documents)):
         records = [r for r in document.exercises if _is(planned, asked(document, r))]
         if not records:
@@ -49,14 +52,20 @@ def next_step(planned: PlannedExercise, documents: Sequence[SessionDocument]) ->
         for record in records:
             missing = _missing(rule, record)
             if missing:
-                on = day(started(document).date())
-                row = f"{in_a_row} of {counted(rule.sessions, 'sitting')} in a row meet the rule"
-                return NextStepState(False, in_a_row, f"{row}: on {on} {missing}.")
+                told = translate(
+                    "review", "{met} of {sittings} in a row meet the rule: on {day} {missing}."
+                ).format(
+                    met=in_a_row,
+                    sittings=sittings,
+                    day=day(started(document).date()),
+                    missing=missing,
+                )
+                return NextStepState(False, in_a_row, told)
         in_a_row += 1
         if in_a_row >= rule.sessions:
             return NextStepState(True, in_a_row, _met(rule, records[-1]))
-    sittings = counted(rule.sessions, "sitting")
-    return NextStepState(False, in_a_row, f"{in_a_row} of {sittings} so far meet the rule.")
+    told = translate("review", "{met} of {sittings} so far meet the rule.")
+    return NextStepState(False, in_a_row, told.format(met=in_a_row, sittings=sittings))
 
 
 def _is(planned: PlannedExercise, other: PlannedExercise | None) -> bool:
@@ -79,30 +88,48 @@ def _best(record: ExerciseRecord) -> tuple[float, float] | None:
 
 
 def _missing(rule: NextStep, record: ExerciseRecord) -> str | None:
+    """Say what a sitting lacks, as it stands behind the day; None where it lacks nothing."""
     if record.eased:
-        return "an easier exercise was done in its place"
+        return translate("review", "an easier exercise was done in its place")
     if record.ended_because is not SessionEnd.COMPLETED:
-        return "it was not completed"
+        return translate("review", "it was not completed")
     if record.pain_after is None:
-        return "no pain was given after it"
+        return translate("review", "no pain was given after it")
     if record.pain_after > rule.pain_at_most:
-        return f"pain after it was {record.pain_after}, above {rule.pain_at_most}"
+        return translate("review", "pain after it was {pain}, above {most}").format(
+            pain=record.pain_after, most=rule.pain_at_most
+        )
     if rule.at_least_deg is not None:
         best = _best(record)
         if best is None:
-            return "no hold was completed with a still trunk"
+            return translate("review", "no hold was completed with a still trunk")
         if best[0] < rule.at_least_deg:
             fine = round(best[0]) >= round(rule.at_least_deg)
-            least = amount(rule.at_least_deg, Unit.DEGREES, fine=fine)
-            return f"{with_error(*best, Unit.DEGREES, fine=fine)} were reached, not {least}"
+            return translate("review", "{best} were reached, not {least}").format(
+                best=with_error(*best, Unit.DEGREES, fine=fine),
+                least=amount(rule.at_least_deg, Unit.DEGREES, fine=fine),
+            )
     return None
 
 
 def _met(rule: NextStep, last: ExerciseRecord) -> str:
-    parts = [f"completed with pain at most {rule.pain_at_most}"]
-    best = _best(last)
+    best = _best(last) if rule.at_least_deg is not None else None
+    done = translate("review", "completed with pain at most {pain}")
     if rule.at_least_deg is not None and best is not None:
-        least = amount(rule.at_least_deg, Unit.DEGREES)
-        parts.append(f"at least {least} reached (last {with_error(*best, Unit.DEGREES)})")
-    sittings = "Last sitting" if rule.sessions == 1 else f"Last {rule.sessions} sittings in a row"
-    return f"{sittings}: {' and '.join(parts)}. The therapist decides."
+        done = translate(
+            "review",
+            "completed with pain at most {pain} and at least {least} reached (last {best})",
+        )
+    told = (
+        translate("review", "Last sitting: {done}. The therapist decides.")
+        if rule.sessions == 1
+        else translate("review", "Last {count} sittings in a row: {done}. The therapist decides.")
+    )
+    return told.format(
+        count=rule.sessions,
+        done=done.format(
+            pain=rule.pain_at_most,
+            least=amount(rule.at_least_deg or 0.0, Unit.DEGREES),
+            best=with_error(*(best or (0.0, 0.0)), Unit.DEGREES),
+        ),
+    )

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from coach.domain.movement import Movement, Unit
 from coach.review.change import Basis, Summary, Verdict
 from coach.review.history import Series
+from coach.review.norm_words import people_words
 from coach.review.norms import PLACEMENT_SEM, PUBLISHED, WORTH_KNOWING
 from coach.review.sittings import POORLY_SEEN
 from coach.review.wording import amount, listed, movement_name, movement_of
@@ -125,7 +126,9 @@ def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
                 "{figure} by hand ({source}: {people}), and more because "
                 "patients differ; from six sessions on the patient's own "
                 "scatter decides.",
-            ).format(what=what, figure=figure, source=published.source, people=published.people)
+            ).format(
+                what=what, figure=figure, source=published.source, people=people_words(published)
+            )
         )
     unplaced = [
         movement_of(r.movement, r.side, r.position)

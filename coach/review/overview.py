@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -10,20 +10,28 @@ from coach.domain.practice import Episode, PatientRecords
 from coach.domain.session import SessionDocument
 from coach.review.chart_context import treatment_words
 from coach.review.cohort import Standing, standing
-from coach.review.findings import Lines
+from coach.review.cohort_reasons import concern_words
+from coach.review.counts import sessions_counted, sittings_counted
+from coach.review.findings_beside import Lines
 from coach.review.hints import Hint, hints
 from coach.review.practice_records import NO_RECORDS
 from coach.review.report import Report, report
 from coach.review.sittings import Sitting, sittings
-from coach.review.wording import SIDES, counted, day, listed
-
-METHOD = (
-    "Since a visit: the mean of up to a week of sessions, the last ones against the last ones up "
-    "to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval "
-    "(Theil and Sen). Days of treatments, measures, scores and plans count as visits."
-)
+from coach.review.verdict_wording import irritability_words, phase_words
+from coach.review.wording import NO_NAMES, day, listed, side_word
+from coach.texts import translate
 
 _MOST_OF_ONE = 2
+
+
+def visit_method() -> str:
+    """Say how the figures that the report lacks were made."""
+    return translate(
+        "review",
+        "Since a visit: the mean of up to a week of sessions, the last ones against the last ones "
+        "up to it. By week: the median of all slopes between the weeks' medians, with its 95 % "
+        "interval (Theil and Sen). Days of treatments, measures, scores and plans count as visits.",
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,23 +53,28 @@ def overview(
     today: date,
     records: PatientRecords = NO_RECORDS,
     doubts: Sequence[str] = (),
+    names: Mapping[str, str] = NO_NAMES,
 ) -> Overview:
     """Put together what is known of one patient on a day.
 
-    ``doubts`` are the sentences of the doubtful sessions among them.
+    ``doubts`` are the sentences of the doubtful sessions among them; ``names`` are those of the
+    catalogue's exercises by their slugs.
     """
     measured = [s for s in sittings(documents) if s.seen is not None]
-    lines = [("Poorly measured", _poor(measured))] if measured else []
+    lines = [(translate("review", "Poorly measured"), _poor(measured))] if measured else []
     if doubts:
-        lines.append(("Doubtful", f"{counted(len(doubts), 'session')}: {doubts[-1]}"))
+        told = translate("review", "{sessions}: {doubt}")
+        told = told.format(sessions=sessions_counted(len(doubts)), doubt=doubts[-1])
+        lines.append((translate("review", "Doubtful"), told))
     if records.episode:
-        lines.append(("Episode", _episode(records.episode)))
+        lines.append((translate("review", "Episode"), _episode(records.episode)))
     treatments = "; ".join(treatment_words(t) for t in records.treatments)
-    lines.append(("Treatments", treatments or "none written down"))
+    none = translate("review", "none written down")
+    lines.append((translate("review", "Treatments"), treatments or none))
     found = report(documents, until=today, printed_on=today, records=records)
     return Overview(
         found,
-        _reasons(standing(found.patient_code, documents, today)),
+        _reasons(standing(found.patient_code, documents, today, names)),
         hints(documents, records),
         tuple(lines),
     )
@@ -73,24 +86,34 @@ def _reasons(standing: Standing) -> tuple[str, ...]:
     for concern in dict.fromkeys(reason.concern for reason in standing.reasons):
         of_one = [r.sentence for r in standing.reasons if r.concern is concern]
         if len(of_one) > _MOST_OF_ONE:
-            of_one = [f"{concern.value.capitalize()} in {len(of_one)} rows of the table."]
+            words = concern_words(concern)
+            told = translate("review", "{concern} in {count} rows of the table.")
+            words = words[0].upper() + words[1:]
+            of_one = [told.format(concern=words, count=len(of_one))]
         found += of_one
     return tuple(found)
 
 
 def _poor(measured: Sequence[Sitting]) -> str:
     poor = [s for s in measured if s.poor]
-    of = counted(len(measured), "sitting")
+    of = sittings_counted(len(measured))
     if not poor:
-        return f"none of {of}"
-    return f"{len(poor)} of {of}; on {day(poor[-1].at.date())} {listed(poor[-1].poor)}"
+        return translate("review", "none of {sittings}").format(sittings=of)
+    return translate("review", "{poor} of {sittings}; on {day} {what}").format(
+        poor=len(poor), sittings=of, day=day(poor[-1].at.date()), what=listed(poor[-1].poor)
+    )
 
 
 def _episode(episode: Episode) -> str:
-    parts = [f"{SIDES[episode.side]}, since {day(episode.began_on)}"]
+    side = translate("review", "{side}, since {day}")
+    parts = [side.format(side=side_word(episode.side), day=day(episode.began_on))]
     if episode.phase:
-        parts.append(f"phase {episode.phase}")
+        phase = translate("review", "phase {phase_words}")
+        parts.append(phase.format(phase_words=phase_words(episode.phase)))
     if episode.irritability:
-        parts.append(f"{episode.irritability} irritability")
-    goals = " ".join(episode.goals.split())
-    return ", ".join(parts) + (f". Goals: {goals}" if goals else "")
+        irritable = translate("review", "{irritability} irritability")
+        parts.append(irritable.format(irritability=irritability_words(episode.irritability)))
+    said, goals = ", ".join(parts), " ".join(episode.goals.split())
+    if not goals:
+        return said
+    return translate("review", "{course}. Goals: {goals}").format(course=said, goals=goals)

@@ -4,96 +4,117 @@ from __future__ import annotations
 
 import math
 
-from coach.domain.form import FormFault
 from coach.domain.movement import Unit
 from coach.domain.progress import EndedBecause
+from coach.review.doubt_wording import doubt_words
 from coach.review.form_series import FormSeries
+from coach.review.form_wording import fault_words, measure_words
 from coach.review.replay import Replay
-from coach.review.wording import MOVEMENTS, SIDES, day, listed, reached, with_error
-
-_FORM = {
-    "trunk_lean": "Trunk leans",
-    "trunk_turn": "Trunk turns",
-    "elbow_flexion": "Elbow bent",
-    "shoulder_hike": "Shoulder rises",
-    "elbow_drift": "Elbow drifts",
-}
-_FAULTS = {
-    FormFault.LEAN: "trunk leaned",
-    FormFault.TURN: "trunk turned",
-    FormFault.HIKE: "shoulder rose",
-    FormFault.BENT: "elbow bent",
-    FormFault.STRAIGHT: "elbow straightened",
-    FormFault.DRIFT: "elbow drifted",
-}
-_ENDS = {
-    EndedBecause.COMPLETED: "completed",
-    EndedBecause.LET_GO: "let go",
-    EndedBecause.LOST: "ended with the arm out of sight",
-    EndedBecause.STOPPED: "stopped",
-    EndedBecause.INPUT_ENDED: "ended with the recording",
-}
+from coach.review.wording import (
+    day,
+    listed,
+    movement_name,
+    position_word,
+    reached,
+    side_word,
+    view_word,
+    with_error,
+)
+from coach.texts import localised, translate
 
 
 def heading(shown: Replay) -> str:
     """Name the day and the repetition."""
-    return f"{day(shown.started_at.date())}, repetition {shown.repetition.number}"
+    return translate("review", "{day}, repetition {number}").format(
+        day=day(shown.started_at.date()), number=shown.repetition.number
+    )
 
 
 def exercise_name(shown: Replay) -> str:
     """Name the movement, side, position and the camera's view."""
     record = shown.record
-    name = f"{MOVEMENTS[record.measured]}, {SIDES[record.side]}, {record.position}"
-    return f"{name}, camera: {record.view}"
+    return translate("review", "{movement}, {side}, {position}, camera: {view}").format(
+        movement=movement_name(record.measured),
+        side=side_word(record.side),
+        position=position_word(record.position),
+        view=view_word(record.view),
+    )
 
 
 def result(shown: Replay) -> str:
     """Say what the repetition came to."""
     repetition = shown.repetition
-    value = reached(repetition.value, repetition.error, repetition.unit)
-    return f"{value}, held {round(repetition.held_s)} s, {_ENDS[repetition.ended_because]}"
+    return translate("review", "{value}, held {seconds} s, {ended}").format(
+        value=reached(repetition.value, repetition.error, repetition.unit),
+        seconds=round(repetition.held_s),
+        ended=_ended(repetition.ended_because),
+    )
+
+
+def _ended(because: EndedBecause) -> str:
+    match because:
+        case EndedBecause.COMPLETED:
+            return translate("review", "completed")
+        case EndedBecause.LET_GO:
+            return translate("review", "let go")
+        case EndedBecause.LOST:
+            return translate("review", "ended with the arm out of sight")
+        case EndedBecause.STOPPED:
+            return translate("review", "stopped")
+        case EndedBecause.INPUT_ENDED:
+            return translate("review", "ended with the recording")
 
 
 def pain(shown: Replay) -> str:
     """Say the pain before and after the exercise."""
     before, after = shown.record.pain_before, shown.record.pain_after
     if before is None and after is None:
-        return "pain not given"
-    words = ("not given" if score is None else f"{score} of 10" for score in (before, after))
-    return "pain before {}, after {}".format(*words)
+        return translate("review", "pain not given")
+    return translate("review", "pain before {before}, after {after}").format(
+        before=_score(before), after=_score(after)
+    )
+
+
+def _score(score: int | None) -> str:
+    if score is None:
+        return translate("review", "not given")
+    return translate("review", "{score} of 10").format(score=score)
 
 
 def compensations(shown: Replay) -> str:
     """Say what was wrong with the hold by the exercise's limits."""
     faults = shown.repetition.faults
-    if faults:
-        return "Compensation in the hold: " + listed([_FAULTS[fault] for fault in faults])
-    return "No compensation noted in the hold"
+    if not faults:
+        return translate("review", "No compensation noted in the hold")
+    told = translate("review", "Compensation in the hold: {faults}")
+    return told.format(faults=listed([fault_words(fault) for fault in faults]))
 
 
 def moment(shown: Replay, time_s: float) -> str:
     """Say what was measured at a time, or why nothing was."""
     reading = shown.reading_at(time_s)
     if reading is None:
-        return "no frame here"
-    if reading.value is None or reading.error is None:
-        return "no value: " + (reading.doubt.replace("-", " ") if reading.doubt else "unknown")
-    return reached(reading.value, reading.error, shown.repetition.unit)
+        return translate("review", "no frame here")
+    if reading.value is not None and reading.error is not None:
+        return reached(reading.value, reading.error, shown.repetition.unit)
+    if reading.doubt is None:
+        return translate("review", "no value: unknown")
+    return translate("review", "no value: {why}").format(why=doubt_words(reading.doubt))
 
 
 def form_name(series: FormSeries) -> str:
     """Name a measure of form."""
-    return _FORM[series.name]
+    return measure_words(series.name)
 
 
 def form_moment(series: FormSeries, row: int | None) -> str:
     """Say a measure of form in one row of the trace."""
     if row is None or math.isnan(series.value[row]):
-        return "not seen"
+        return translate("review", "not seen")
     value, error = float(series.value[row]), float(series.error[row])
     if math.isnan(error):
         # A file of version 1 has values of form without their errors, which are not shown.
-        return "error not known"
+        return translate("review", "error not known")
     return with_error(value, error, series.unit)
 
 
@@ -101,10 +122,18 @@ def in_words(shown: Replay, time_s: float) -> str:
     """Say one moment to who does not see the picture."""
     begin_s, end_s = shown.hold_s
     since_s = time_s - begin_s
-    where = f"{abs(since_s):.1f} s {'before' if since_s < 0 else 'into'} the hold"
     if time_s > end_s:
-        where = f"{time_s - end_s:.1f} s after the hold"
-    return f"{heading(shown)}: {moment(shown, time_s)}, {where}"
+        told = translate("review", "{repetition}: {moment}, {seconds} s after the hold")
+        since_s = time_s - end_s
+    elif since_s < 0:
+        told = translate("review", "{repetition}: {moment}, {seconds} s before the hold")
+    else:
+        told = translate("review", "{repetition}: {moment}, {seconds} s into the hold")
+    return told.format(
+        repetition=heading(shown),
+        moment=moment(shown, time_s),
+        seconds=localised(f"{abs(since_s):.1f}"),
+    )
 
 
 def unit_sign(unit: Unit) -> str:

@@ -18,7 +18,8 @@ from coach.review.adherence import Adherence, adherence
 from coach.review.change import Summary, Verdict, summary
 from coach.review.chart import Chart, chart
 from coach.review.chart_context import in_context
-from coach.review.findings import Lines, findings
+from coach.review.findings import findings
+from coach.review.findings_beside import Lines
 from coach.review.history import Series, history, in_order, started
 from coach.review.notes import notes_on
 from coach.review.practice_records import NO_RECORDS, last_visit, other_side_of

@@ -12,6 +12,7 @@ from coach.review.adherence import done_of
 from coach.review.history import in_order, lost_share, started
 from coach.review.holds import feigns
 from coach.review.wording import percent
+from coach.texts import localised, translate
 
 POORLY_SEEN = 0.8
 MOSTLY_FEIGNED = 0.5
@@ -80,9 +81,12 @@ def worst_pain(document: SessionDocument) -> int | None:
 def _poor(seen: float | None, feigned: float | None, rate: float | None) -> tuple[str, ...]:
     found: list[str] = []
     if seen is not None and seen < POORLY_SEEN:
-        found.append(f"arm seen in only {percent(seen)} of hold time")
+        told = translate("review", "arm seen in only {share} of hold time")
+        found.append(told.format(share=percent(seen)))
     if feigned is not None and feigned > MOSTLY_FEIGNED:
-        found.append(f"trunk leaned or turned in {percent(feigned)} of holds")
+        told = translate("review", "trunk leaned or turned in {share} of holds")
+        found.append(told.format(share=percent(feigned)))
     if rate is not None and rate < LEAST_FRAMES_PER_S:
-        found.append(f"only {rate:.1f} frames measured a second")
+        told = translate("review", "only {rate} frames measured a second")
+        found.append(told.format(rate=localised(f"{rate:.1f}")))
     return tuple(found)

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
+from types import MappingProxyType
 
-from coach.domain.movement import Movement, Position, Side, Unit
+from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.review.levels import reach_band
 from coach.texts import localised, translate
 
@@ -20,6 +21,8 @@ MOVEMENTS: dict[Movement, str] = {
     Movement.HAND_BEHIND_BACK: "Hand behind back",
 }
 SIDES: dict[Side, str] = {Side.LEFT: "left", Side.RIGHT: "right"}
+NO_NAMES: Mapping[str, str] = MappingProxyType({})
+"""Names of exercises by their slugs, where the catalogue's are not at hand."""
 NONE = "\N{EN DASH}"
 """Stands where there is no value."""
 MINUS = "\N{MINUS SIGN}"
@@ -71,6 +74,19 @@ def position_word(position: Position) -> str:
             return translate("review", "side-lying")
         case Position.DOORWAY:
             return translate("review", "doorway")
+
+
+def view_word(view: View) -> str:
+    """Say from where the camera looks."""
+    match view:
+        case View.FRONT:
+            return translate("review", "front")
+        case View.SIDE:
+            return translate("review", "side")
+        case View.BACK:
+            return translate("review", "back")
+        case View.FOOT:
+            return translate("review", "foot")
 
 
 def whole(value: float, *, fine: bool = False) -> str:
@@ -182,20 +198,6 @@ def period(begin: date, end: date) -> str:
 def counted(count: int, one: str, many: str | None = None) -> str:
     """Write a number with its noun: 1 session, 2 sessions."""
     return f"{count} {one if count == 1 else many or one + 's'}"
-
-
-def sessions_counted(count: int) -> str:
-    """Write a number of sessions."""
-    if count == 1:
-        return translate("review", "1 session")
-    return translate("review", "{count} sessions").format(count=count)
-
-
-def sittings_counted(count: int) -> str:
-    """Write a number of sittings."""
-    if count == 1:
-        return translate("review", "1 sitting")
-    return translate("review", "{count} sittings").format(count=count)
 
 
 def minutes(seconds: float) -> str:

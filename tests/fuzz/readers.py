@@ -37,7 +37,8 @@ from coach.review.cohort import standing
 from coach.review.diary import diary
 from coach.review.hints import hints
 from coach.review.next_step import next_step
-from coach.review.plans import plan_changes, time_a_day, unusual
+from coach.review.plan_changes import plan_changes
+from coach.review.plans import time_a_day, unusual
 from coach.review.replay import repetitions_of, replay
 from coach.review.report import report
 from coach.session.agenda import due_now, easier_than

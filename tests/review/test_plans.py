@@ -10,7 +10,8 @@ from coach.documents.plan import read_plan, write_plan
 from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import NextStep, Plan, PlannedExercise, Weekday
-from coach.review.plans import plan_changes, proposed, seconds_by_day, time_a_day, unusual
+from coach.review.plan_changes import plan_changes
+from coach.review.plans import proposed, seconds_by_day, time_a_day, unusual
 
 STICK = "stick-flexion-lying"
 FLEXION = PlannedExercise(

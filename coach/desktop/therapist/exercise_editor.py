@@ -29,7 +29,7 @@ from coach.domain.exercise import Exercise
 from coach.domain.fault import Fault
 from coach.domain.movement import Side, Unit
 from coach.domain.plan import NextStep, PlannedExercise
-from coach.review.plans import exercise_name
+from coach.review.plan_wording import exercise_name
 
 _RANGE_DEG = (-180, 360)
 _REST_STEP_S = 5

@@ -7,7 +7,7 @@ from PyQt6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
-from coach.review.findings import Lines
+from coach.review.findings_beside import Lines
 
 _NAMES_PX = 116
 

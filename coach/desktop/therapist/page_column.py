@@ -9,7 +9,7 @@ from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.hints_view import HintsView
 from coach.desktop.therapist.lines_view import LinesView
-from coach.review.overview import METHOD, Overview
+from coach.review.overview import Overview, visit_method
 from coach.review.report import Row
 
 _LEAST_PX, _MOST_PX = 372, 560
@@ -64,7 +64,7 @@ class PageColumn(QScrollArea):
         """Show another patient."""
         self.hints.show_hints(shown.hints)
         self.facts.show_lines((*shown.report.facts, *shown.lines))
-        self._notes.setText("\n\n".join((*shown.report.notes, shown.report.method, METHOD)))
+        self._notes.setText("\n\n".join((*shown.report.notes, shown.report.method, visit_method())))
         self.show_row(None)
 
     def show_row(self, row: Row | None) -> None:

@@ -14,14 +14,9 @@ from coach.domain.exercise import Exercise, Irritability
 from coach.domain.fault import Fault
 from coach.domain.movement import Side
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
-from coach.review.plans import (
-    dose_text,
-    exercise_name,
-    plan_changes,
-    proposed,
-    time_a_day,
-    unusual,
-)
+from coach.review.plan_changes import plan_changes
+from coach.review.plan_wording import dose_text, exercise_name
+from coach.review.plans import proposed, time_a_day, unusual
 from coach.review.wording import counted
 from coach.storage.sealed import check_public_key
 

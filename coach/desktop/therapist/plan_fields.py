@@ -24,7 +24,7 @@ from coach.desktop.shared.typeface import font
 from coach.domain.fault import Fault
 from coach.domain.movement import View
 from coach.domain.plan import PlannedExercise, Weekday
-from coach.review.plans import DAYS
+from coach.review.plan_wording import weekday_word
 from coach.review.wording import MOVEMENTS
 
 _NUMBER_PX = 72
@@ -149,7 +149,7 @@ class Days(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(SPACES_PX[0])
-        self.boxes = {weekday: QCheckBox(said) for weekday, said in DAYS.items()}
+        self.boxes = {weekday: QCheckBox(weekday_word(weekday)) for weekday in Weekday}
         for box in self.boxes.values():
             box.setFont(font(type_scale().small_px))
             box.setStyleSheet("QCheckBox { spacing: 3px; }")

@@ -30,7 +30,7 @@ from coach.domain.exercise import Irritability
 from coach.domain.fault import Fault
 from coach.domain.movement import Side
 from coach.domain.plan import Plan, PlannedExercise
-from coach.review.plans import dose_text
+from coach.review.plan_wording import dose_text
 from coach.review.wording import day
 
 _LEFT_PX, _RIGHT_PX = 318, 440

@@ -790,74 +790,146 @@
         <translation>So</translation>
     </message>
 </context><context>
+    <name>concern</name>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="43" />
+        <source>high pain</source>
+        <translation>starker Schmerz</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="45" />
+        <source>pain rose</source>
+        <translation>Schmerz gestiegen</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="47" />
+        <source>range fell</source>
+        <translation>Bewegungsausmaß gesunken</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="49" />
+        <source>stopped</source>
+        <translation>hat aufgehört</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="51" />
+        <source>poor data</source>
+        <translation>schlechte Daten</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="53" />
+        <source>next step</source>
+        <translation>nächster Schritt</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="55" />
+        <source>range grew</source>
+        <translation>Bewegungsausmaß gewachsen</translation>
+    </message>
+</context><context>
     <name>dates</name>
     <message>
-        <location filename="../../review/wording.py" line="134" />
+        <location filename="../../review/plan_wording.py" line="17" />
+        <source>Mon</source>
+        <translation>Mo</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="19" />
+        <source>Tue</source>
+        <translation>Di</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="21" />
+        <source>Wed</source>
+        <translation>Mi</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="23" />
+        <source>Thu</source>
+        <translation>Do</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="25" />
+        <source>Fri</source>
+        <translation>Fr</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="27" />
+        <source>Sat</source>
+        <translation>Sa</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="29" />
+        <source>Sun</source>
+        <translation>So</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="150" />
         <source>{day} {month} {year}</source>
         <translation>{day}. {month} {year}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="140" />
+        <location filename="../../review/wording.py" line="156" />
         <source>{day} {month}</source>
         <translation>{day}. {month}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="148" />
+        <location filename="../../review/wording.py" line="164" />
         <source>Jan</source>
         <translation>Jan.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="150" />
+        <location filename="../../review/wording.py" line="166" />
         <source>Feb</source>
         <translation>Feb.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="152" />
+        <location filename="../../review/wording.py" line="168" />
         <source>Mar</source>
         <translation>März</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="154" />
+        <location filename="../../review/wording.py" line="170" />
         <source>Apr</source>
         <translation>Apr.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="156" />
+        <location filename="../../review/wording.py" line="172" />
         <source>May</source>
         <translation>Mai</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="158" />
+        <location filename="../../review/wording.py" line="174" />
         <source>Jun</source>
         <translation>Juni</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="160" />
+        <location filename="../../review/wording.py" line="176" />
         <source>Jul</source>
         <translation>Juli</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="162" />
+        <location filename="../../review/wording.py" line="178" />
         <source>Aug</source>
         <translation>Aug.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="164" />
+        <location filename="../../review/wording.py" line="180" />
         <source>Sep</source>
         <translation>Sept.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="166" />
+        <location filename="../../review/wording.py" line="182" />
         <source>Oct</source>
         <translation>Okt.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="168" />
+        <location filename="../../review/wording.py" line="184" />
         <source>Nov</source>
         <translation>Nov.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="170" />
+        <location filename="../../review/wording.py" line="186" />
         <source>Dec</source>
         <translation>Dez.</translation>
     </message>
@@ -912,6 +984,58 @@
         <location filename="../../review/diary_wording.py" line="88" />
         <source>the thumb reached {levels}</source>
         <translation>der Daumen erreichte {levels}</translation>
+    </message>
+</context><context>
+    <name>dose</name>
+    <message>
+        <location filename="../../review/dose_sources.py" line="17" />
+        <source>Common practice: 5 to 10 s, about 5 times, up to three times a day; here its least.</source>
+        <translation>Übliche Praxis: 5 bis 10 s, etwa 5-mal, bis zu dreimal am Tag; hier das Geringste davon.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="21" />
+        <source>Common practice: 5 to 10 s, about 5 times, up to three times a day.</source>
+        <translation>Übliche Praxis: 5 bis 10 s, etwa 5-mal, bis zu dreimal am Tag.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="25" />
+        <source>Hold: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (from memory), high irritability, 1 to 5 s and free of pain; counts: common practice.</source>
+        <translation>Haltezeit: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (aus dem Gedächtnis), hohe Irritierbarkeit, 1 bis 5 s und schmerzfrei; Anzahl: übliche Praxis.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="31" />
+        <source>Hold: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (from memory), moderate irritability, 5 to 15 s and a mild stretch; counts: common practice.</source>
+        <translation>Haltezeit: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (aus dem Gedächtnis), mittlere Irritierbarkeit, 5 bis 15 s und milde Dehnung; Anzahl: übliche Praxis.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="37" />
+        <source>Common practice for a stretch at the end of the range: about 30 s, 3 to 5 times, once to three times a day; for low irritability longer holds also after Kelley et al. 2013 (from memory).</source>
+        <translation>Übliche Praxis für eine endgradige Dehnung: etwa 30 s, 3- bis 5-mal, ein- bis dreimal am Tag; bei niedriger Irritierbarkeit längeres Halten auch nach Kelley et al. 2013 (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="43" />
+        <source>Common practice: small swings free of pain, half a minute at a time.</source>
+        <translation>Übliche Praxis: kleine, schmerzfreie Pendelbewegungen, je eine halbe Minute.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="47" />
+        <source>Common practice: easy swings, up to a minute at a time.</source>
+        <translation>Übliche Praxis: leichte Pendelbewegungen, je bis zu einer Minute.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="51" />
+        <source>Common practice: short and light, free of pain.</source>
+        <translation>Übliche Praxis: kurz, leicht und schmerzfrei.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="55" />
+        <source>Common practice: about 5 s, up to ten times.</source>
+        <translation>Übliche Praxis: etwa 5 s, bis zu zehnmal.</translation>
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="59" />
+        <source>Common practice: 5 to 10 s, about ten times.</source>
+        <translation>Übliche Praxis: 5 bis 10 s, etwa zehnmal.</translation>
     </message>
 </context><context>
     <name>drawings</name>
@@ -1235,68 +1359,68 @@
         <translation>Im Programm ist etwas schiefgegangen; was bisher aufgezeichnet wurde, ist aufgehoben: Schließen Sie das Programm und starten Sie es neu.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="137" />
+        <location filename="../../documents/archive.py" line="136" />
         <source>{where} is too large for a session file: {count:,} bytes, at most {max_archive_bytes:,} are read; check that this is the right file.</source>
         <translation>{where} ist zu groß für eine Sitzungsdatei: {count:,} Bytes, gelesen werden höchstens {max_archive_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="145" />
+        <location filename="../../documents/archive.py" line="144" />
         <source>{where} is not a session file; check that this is the right file.</source>
         <translation>{where} ist keine Sitzungsdatei; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="157" />
+        <location filename="../../documents/archive.py" line="156" />
         <source>{where} holds more than the {count} parts of a session file; check that this is the right file.</source>
         <translation>{where} enthält mehr als die {count} Teile einer Sitzungsdatei; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="165" />
+        <location filename="../../documents/archive.py" line="164" />
         <source>{where} is a zip64 file, which no session file is; ask for a new file.</source>
         <translation>{where} ist eine zip64-Datei, was keine Sitzungsdatei ist; bitten Sie um eine neue Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="177" />
+        <location filename="../../documents/archive.py" line="176" />
         <source>{where} holds {name!a}, which is no part of a session file; check that this is the right file.</source>
         <translation>{where} enthält {name!a}, was kein Teil einer Sitzungsdatei ist; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="185" />
+        <location filename="../../documents/archive.py" line="184" />
         <source>{where} holds {name} twice; ask for it to be sent again.</source>
         <translation>{where} enthält {name} zweimal; lassen Sie sich die Datei noch einmal schicken.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="191" />
+        <location filename="../../documents/archive.py" line="190" />
         <source>{name} in {where} is encrypted by zip; ask for a file that is not.</source>
         <translation>{name} in {where} ist mit zip verschlüsselt; bitten Sie um eine Datei, die es nicht ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="197" />
+        <location filename="../../documents/archive.py" line="196" />
         <source>{name} in {where} is packed in a way that session files do not use; ask for the original file.</source>
         <translation>{name} in {where} ist auf eine Art gepackt, die Sitzungsdateien nicht verwenden; bitten Sie um die ursprüngliche Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="206" />
+        <location filename="../../documents/archive.py" line="205" />
         <source>{name} in {where} is a link or folder; ask for the original file.</source>
         <translation>{name} in {where} ist eine Verknüpfung oder ein Ordner; bitten Sie um die ursprüngliche Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="212" />
+        <location filename="../../documents/archive.py" line="211" />
         <source>{name} in {where} unpacks to {file_size:,} bytes, at most {most_bytes:,} are read; check that this is the right file.</source>
         <translation>{name} in {where} hat entpackt {file_size:,} Bytes, gelesen werden höchstens {most_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="224" />
+        <location filename="../../documents/archive.py" line="223" />
         <source>{where} has no {name} inside; check that this is the right file.</source>
         <translation>{where} enthält kein {name}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="238" />
+        <location filename="../../documents/archive.py" line="237" />
         <source>{filename} in {where} is not as long as it says; ask for it to be sent again.</source>
         <translation>{filename} in {where} ist nicht so lang, wie angegeben; lassen Sie sich die Datei noch einmal schicken.</translation>
     </message>
     <message>
         <location filename="../../storage/sealed.py" line="133" />
-        <location filename="../../documents/archive.py" line="247" />
+        <location filename="../../documents/archive.py" line="246" />
         <source>{where} is damaged or cut short; ask for it to be sent again.</source>
         <translation>{where} ist beschädigt oder abgeschnitten; lassen Sie sich die Datei noch einmal schicken.</translation>
     </message>
@@ -1651,7 +1775,17 @@
         <translation>MediaPipe, die Bibliothek des Posenmodells, lässt sich nicht laden ({error}); installieren Sie, was ihr fehlt, oder das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="150" />
+        <location filename="../../review/history.py" line="101" />
+        <source>Session {session} says it began at '{time}', which is no ISO 8601 time with a zone offset: ask the patient to send the file again</source>
+        <translation>Sitzung {session} nennt als Beginn „{time}“; das ist keine Zeit nach ISO 8601 mit Zeitzone: Bitten Sie die Person, die Datei noch einmal zu senden</translation>
+    </message>
+    <message>
+        <location filename="../../review/history.py" line="140" />
+        <source>Sessions of {count} patients cannot be one history: review each code alone</source>
+        <translation>Sitzungen von {count} Personen ergeben keinen gemeinsamen Verlauf: Sehen Sie jeden Code für sich an</translation>
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="151" />
         <source>There is no session to report on: import session files first.</source>
         <translation>Es gibt keine Sitzung, über die zu berichten wäre: Lesen Sie zuerst Sitzungsdateien ein.</translation>
     </message>
@@ -1881,165 +2015,302 @@
         <translation>Das Stimmpaket espeakng-loader ist nicht vollständig installiert ({error}), deshalb geht es mit Untertiteln weiter; installieren Sie es neu, um die Stimme zu hören.</translation>
     </message>
 </context><context>
+    <name>hint</name>
+    <message>
+        <location filename="../../review/hint_words.py" line="20" />
+        <source>All {count} measured directions of the left shoulder are limited against the other side: {movements}. The cause cannot be seen from it.</source>
+        <translation>Alle {count} gemessenen Richtungen der linken Schulter sind gegenüber der Gegenseite eingeschränkt: {movements}. Die Ursache ist daraus nicht zu erkennen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="26" />
+        <source>All {count} measured directions of the right shoulder are limited against the other side: {movements}. The cause cannot be seen from it.</source>
+        <translation>Alle {count} gemessenen Richtungen der rechten Schulter sind gegenüber der Gegenseite eingeschränkt: {movements}. Die Ursache ist daraus nicht zu erkennen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="34" />
+        <source>Of {count} measured directions of the left shoulder only {movements} is limited against the other side; a stiff shoulder is usually limited in all, so another look may be worth it.</source>
+        <translation>Von {count} gemessenen Richtungen der linken Schulter ist nur {movements} gegenüber der Gegenseite eingeschränkt; eine steife Schulter ist meist in allen eingeschränkt, daher kann sich ein weiterer Blick lohnen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="41" />
+        <source>Of {count} measured directions of the right shoulder only {movements} is limited against the other side; a stiff shoulder is usually limited in all, so another look may be worth it.</source>
+        <translation>Von {count} gemessenen Richtungen der rechten Schulter ist nur {movements} gegenüber der Gegenseite eingeschränkt; eine steife Schulter ist meist in allen eingeschränkt, daher kann sich ein weiterer Blick lohnen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="53" />
+        <source>At least {least} directions measured on both sides; limited: more than {degrees:.0f} degrees short of the other side, this side's error included.</source>
+        <translation>Mindestens {least} Richtungen auf beiden Seiten gemessen; eingeschränkt: mehr als {degrees:.0f} Grad weniger als die Gegenseite, der Fehler dieser Seite eingerechnet.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="62" />
+        <source>Common practice for all against one; the 15 degrees from a published follow-up's criterion of recovery (from memory).</source>
+        <translation>Übliche Praxis für „alle“ gegen „eine“; die 15 Grad stammen aus dem Genesungskriterium einer veröffentlichten Nachbeobachtung (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="73" />
+        <source>External rotation at the side, left, is below half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation>Die Außenrotation bei angelegtem Arm, links, liegt unter der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="79" />
+        <source>External rotation at the side, right, is below half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation>Die Außenrotation bei angelegtem Arm, rechts, liegt unter der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="87" />
+        <source>External rotation at the side, left, is above half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation>Die Außenrotation bei angelegtem Arm, links, liegt über der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="93" />
+        <source>External rotation at the side, right, is above half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation>Die Außenrotation bei angelegtem Arm, rechts, liegt über der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="104" />
+        <source>External rotation with the arm at the side against half of the other side's, this side's error included.</source>
+        <translation>Außenrotation bei angelegtem Arm gegen die Hälfte der Gegenseite, der Fehler dieser Seite eingerechnet.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="113" />
+        <source>Trials of frozen shoulder took in people with passive external rotation under 50 % of the other side (Rangan et al. 2020; from memory).</source>
+        <translation>In Studien zur Frozen Shoulder wurden Personen mit einer passiven Außenrotation unter 50 % der Gegenseite aufgenommen (Rangan et al. 2020; aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="126" />
+        <source>Of the left shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation>An der linken Schulter sind von der Gegenseite erhalten: Außenrotation {rotation}, Abduktion {abduction}. Das entspricht der Reihenfolge des Kapselmusters, soweit gemessen (die Innenrotation ist es nicht). Das Muster gilt nicht immer.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="133" />
+        <source>Of the right shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation>An der rechten Schulter sind von der Gegenseite erhalten: Außenrotation {rotation}, Abduktion {abduction}. Das entspricht der Reihenfolge des Kapselmusters, soweit gemessen (die Innenrotation ist es nicht). Das Muster gilt nicht immer.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="142" />
+        <source>Of the left shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: not in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation>An der linken Schulter sind von der Gegenseite erhalten: Außenrotation {rotation}, Abduktion {abduction}. Das entspricht nicht der Reihenfolge des Kapselmusters, soweit gemessen (die Innenrotation ist es nicht). Das Muster gilt nicht immer.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="149" />
+        <source>Of the right shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: not in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation>An der rechten Schulter sind von der Gegenseite erhalten: Außenrotation {rotation}, Abduktion {abduction}. Das entspricht nicht der Reihenfolge des Kapselmusters, soweit gemessen (die Innenrotation ist es nicht). Das Muster gilt nicht immer.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="163" />
+        <source>Share of the other side lost in external rotation against that lost in abduction, the difference larger than both errors.</source>
+        <translation>Gegenüber der Gegenseite verlorener Anteil der Außenrotation gegen den der Abduktion; der Unterschied ist größer als beide Fehler.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="172" />
+        <source>Capsular pattern after Cyriax: external rotation more than abduction more than internal rotation (from memory).</source>
+        <translation>Kapselmuster nach Cyriax: Außenrotation stärker als Abduktion stärker als Innenrotation (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="183" />
+        <source>pain lately {pain} of 10 (median of {sittings})</source>
+        <translation>Schmerz zuletzt {pain} von 10 (Median, {sittings})</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="188" />
+        <source>range grew beyond error and {painful}</source>
+        <translation>Bewegungsausmaß über den Messfehler hinaus gewachsen, {painful}</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="190" />
+        <source>range limited and not growing, {painful}</source>
+        <translation>Bewegungsausmaß eingeschränkt und nicht wachsend, {painful}</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="192" />
+        <source>range limited, no real change in {weeks} weeks, {painful}</source>
+        <translation>Bewegungsausmaß eingeschränkt, keine echte Änderung in {weeks} Wochen, {painful}</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="194" />
+        <source>the plan says {phase}</source>
+        <translation>der Plan nennt „{phase}“</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="196" />
+        <source>the plan names none</source>
+        <translation>der Plan nennt keine</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="198" />
+        <source>This would fit the phase '{phase}' ({why}); {plan}. The phase is the therapist's to set.</source>
+        <translation>Das würde zur Phase „{phase}“ passen ({why}); {plan}. Die Phase wird therapeutisch festgelegt.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="206" />
+        <source>Thawing: a change for the better beyond error and median pain of the last {lately} sittings at most {low}. Painful: limited, no real change, pain {moderate} or more. Stiff: limited, no real change in {weeks} weeks, pain at most {low}.</source>
+        <translation>Auftauend: eine Besserung über den Messfehler hinaus und ein Median des Schmerzes der letzten {lately} Sitzungen von höchstens {low}. Schmerzhaft: eingeschränkt, keine echte Änderung, Schmerz {moderate} oder mehr. Steif: eingeschränkt, keine echte Änderung in {weeks} Wochen, Schmerz höchstens {low}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="216" />
+        <source>Phases and their usual lengths: common practice and Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; bounds of pain: the same (from memory); the combination is our choice.</source>
+        <translation>Phasen und ihre übliche Dauer: übliche Praxis und Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; Schmerzgrenzen: ebenso (aus dem Gedächtnis); die Verbindung ist unsere Wahl.</translation>
+    </message>
+</context><context>
     <name>note</name>
     <message>
-        <location filename="../../exchange/note.py" line="49" />
+        <location filename="../../exchange/note.py" line="50" />
         <source>S (subjective)</source>
         <translation>S (subjektiv)</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="51" />
+        <location filename="../../exchange/note.py" line="52" />
         <source>O (objective)</source>
         <translation>O (objektiv)</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="54" />
+        <location filename="../../exchange/note.py" line="55" />
         <source>A (assessment)</source>
         <translation>A (Beurteilung)</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="55" />
+        <location filename="../../exchange/note.py" line="56" />
         <source>P (plan)</source>
         <translation>P (Plan)</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="56" />
+        <location filename="../../exchange/note.py" line="57" />
         <source>How it was measured</source>
         <translation>Wie gemessen wurde</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="73" />
+        <location filename="../../exchange/note.py" line="74" />
         <source>Shoulder exercise at home, note for the record</source>
         <translation>Schulterübungen zu Hause, Notiz für die Akte</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="74" />
+        <location filename="../../exchange/note.py" line="75" />
         <source>Patient: {patient_code}</source>
         <translation>Patientencode: {patient_code}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="76" />
+        <location filename="../../exchange/note.py" line="77" />
         <source>Period: {period}, {sessions}</source>
         <translation>Zeitraum: {period}, {sessions}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="80" />
+        <location filename="../../exchange/note.py" line="81" />
         <source>Plan: {title}</source>
         <translation>Plan: {title}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="82" />
+        <location filename="../../exchange/note.py" line="83" />
         <source>Written on {day}</source>
         <translation>Geschrieben am {day}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="83" />
+        <location filename="../../exchange/note.py" line="84" />
         <source>Measured with {software}; humerothoracic, self-assisted, one camera</source>
         <translation>Gemessen mit {software}; humerothorakal, selbst-assistiv, eine Kamera</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="93" />
+        <location filename="../../exchange/note.py" line="94" />
         <source>Pain above {high_pain} of 10 in {sessions}</source>
         <translation>Schmerz über {high_pain} von 10 in {sessions}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="101" />
+        <location filename="../../exchange/note.py" line="102" />
         <source>Timed without measuring: 1 hold completed, {time} held</source>
         <translation>Nach Zeit, ohne Messung: 1-mal vollständig gehalten, insgesamt {time}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="103" />
+        <location filename="../../exchange/note.py" line="104" />
         <source>Timed without measuring: {count} holds completed, {time} held</source>
         <translation>Nach Zeit, ohne Messung: {count}-mal vollständig gehalten, insgesamt {time}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="106" />
+        <location filename="../../exchange/note.py" line="107" />
         <source>Night pain, function, reaction to the last change: </source>
         <translation>Nachtschmerz, Funktion, Reaktion auf die letzte Änderung:</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="114" />
+        <location filename="../../exchange/note.py" line="115" />
         <source>No movement was measured.</source>
         <translation>Es wurde keine Bewegung gemessen.</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="122" />
+        <location filename="../../exchange/note.py" line="123" />
         <source>no value</source>
         <translation>kein Wert</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="125" />
+        <location filename="../../exchange/note.py" line="126" />
         <source>first {first}</source>
         <translation>zuerst {first}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="127" />
+        <location filename="../../exchange/note.py" line="128" />
         <source>last {last}</source>
         <translation>zuletzt {last}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="128" />
+        <location filename="../../exchange/note.py" line="129" />
         <source>best {best}</source>
         <translation>bester Wert {best}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="131" />
+        <location filename="../../exchange/note.py" line="132" />
         <source>change {change}, detectable from {least}</source>
         <translation>Änderung {change}, nachweisbar ab {least}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="137" />
+        <location filename="../../exchange/note.py" line="138" />
         <source>other side {value}</source>
         <translation>Gegenseite {value}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="139" />
+        <location filename="../../exchange/note.py" line="140" />
         <source>other side {value} ({share} of it)</source>
         <translation>Gegenseite {value} (davon {share})</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="143" />
+        <location filename="../../exchange/note.py" line="144" />
         <source>other side not known</source>
         <translation>Gegenseite nicht bekannt</translation>
     </message>
     <message>
+        <location filename="../../exchange/note.py" line="152" />
         <location filename="../../exchange/note.py" line="151" />
-        <location filename="../../exchange/note.py" line="150" />
         <source>not set</source>
         <translation>nicht festgelegt</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="152" />
+        <location filename="../../exchange/note.py" line="153" />
         <source>Phase, as set by the therapist: {phase_said}</source>
         <translation>Phase, therapeutisch festgelegt: {phase_said}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="155" />
+        <location filename="../../exchange/note.py" line="156" />
         <source>Irritability, as set by the therapist: {irritable}</source>
         <translation>Irritierbarkeit, therapeutisch festgelegt: {irritable}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="163" />
+        <location filename="../../exchange/note.py" line="164" />
         <source>Clinical judgement: </source>
         <translation>Klinische Beurteilung:</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="171" />
+        <location filename="../../exchange/note.py" line="172" />
         <source>Next: {step}</source>
         <translation>Nächster Schritt: {step}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="174" />
+        <location filename="../../exchange/note.py" line="175" />
         <source>{sessions} a week</source>
         <translation>{sessions} pro Woche</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="176" />
+        <location filename="../../exchange/note.py" line="177" />
         <source>Review: plan holds until {day}</source>
         <translation>Wiedervorstellung: der Plan gilt bis {day}</translation>
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="178" />
+        <location filename="../../exchange/note.py" line="179" />
         <source>Review: no date set</source>
         <translation>Wiedervorstellung: kein Termin festgelegt</translation>
     </message>
@@ -2069,102 +2340,102 @@
         <translation>Mit dem Goniometer, {what}: {value} ({on}); {beside}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="35" />
+        <location filename="../../exchange/wording.py" line="36" />
         <source>Exercise, {side}</source>
         <translation>Übung, {side}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="52" />
+        <location filename="../../exchange/wording.py" line="53" />
         <source>hold {hold_s:g} s</source>
         <translation>{hold_s:g} s halten</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="54" />
+        <location filename="../../exchange/wording.py" line="55" />
         <source>rest {rest_s:g} s</source>
         <translation>{rest_s:g} s Pause</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="55" />
+        <location filename="../../exchange/wording.py" line="56" />
         <source>every day</source>
         <translation>jeden Tag</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="57" />
+        <location filename="../../exchange/wording.py" line="58" />
         <source>pain limit {pain_limit} of 10</source>
         <translation>Schmerzgrenze {pain_limit} von 10</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="61" />
+        <location filename="../../exchange/wording.py" line="62" />
         <source>not beyond {amount}</source>
         <translation>nicht über {amount} hinaus</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="73" />
+        <location filename="../../exchange/wording.py" line="74" />
         <source>the therapist's choice</source>
         <translation>nach therapeutischer Wahl</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="78" />
+        <location filename="../../exchange/wording.py" line="79" />
         <source>after {sittings} in a row, completed with pain at most {pain} of 10: propose {proposed}</source>
         <translation>nach {sittings} in Folge, vollständig und mit Schmerz von höchstens {pain} von 10: vorschlagen: {proposed}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="84" />
+        <location filename="../../exchange/wording.py" line="85" />
         <source>after {sittings} in a row, completed with {least} or further, pain at most {pain} of 10: propose {proposed}</source>
         <translation>nach {sittings} in Folge, vollständig, mit {least} oder mehr und Schmerz von höchstens {pain} von 10: vorschlagen: {proposed}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="95" />
+        <location filename="../../exchange/wording.py" line="96" />
         <source>1 time</source>
         <translation>1-mal</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="96" />
+        <location filename="../../exchange/wording.py" line="97" />
         <source>{count} times</source>
         <translation>{count}-mal</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="101" />
+        <location filename="../../exchange/wording.py" line="102" />
         <source>1 time a day</source>
         <translation>1-mal am Tag</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="102" />
+        <location filename="../../exchange/wording.py" line="103" />
         <source>{count} times a day</source>
         <translation>{count}-mal am Tag</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="107" />
+        <location filename="../../exchange/wording.py" line="108" />
         <source>mon</source>
         <translation>Mo</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="108" />
+        <location filename="../../exchange/wording.py" line="109" />
         <source>tue</source>
         <translation>Di</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="109" />
+        <location filename="../../exchange/wording.py" line="110" />
         <source>wed</source>
         <translation>Mi</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="110" />
+        <location filename="../../exchange/wording.py" line="111" />
         <source>thu</source>
         <translation>Do</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="111" />
+        <location filename="../../exchange/wording.py" line="112" />
         <source>fri</source>
         <translation>Fr</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="112" />
+        <location filename="../../exchange/wording.py" line="113" />
         <source>sat</source>
         <translation>Sa</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="113" />
+        <location filename="../../exchange/wording.py" line="114" />
         <source>sun</source>
         <translation>So</translation>
     </message>
@@ -2482,7 +2753,748 @@
         <translation>{title} (rechter Arm)</translation>
     </message>
 </context><context>
+    <name>plan</name>
+    <message>
+        <location filename="../../review/plan_changes.py" line="31" />
+        <source>Practice key removed.</source>
+        <translation>Praxisschlüssel entfernt.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="33" />
+        <source>Practice key changed.</source>
+        <translation>Praxisschlüssel geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="35" />
+        <source>Practice key added.</source>
+        <translation>Praxisschlüssel hinzugefügt.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="37" />
+        <source>Range of the other side changed.</source>
+        <translation>Bewegungsausmaß der Gegenseite geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="42" />
+        <source>Patient code</source>
+        <translation>Patientencode</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="43" />
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="45" />
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="46" />
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="48" />
+        <source>Phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="50" />
+        <source>Irritability</source>
+        <translation>Irritierbarkeit</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="53" />
+        <source>Sessions a week</source>
+        <translation>Sitzungen pro Woche</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="54" />
+        <source>Valid until</source>
+        <translation>Gültig bis</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="55" />
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="67" />
+        <source>Removed: {exercise}.</source>
+        <translation>Entfernt: {exercise}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="70" />
+        <source>Added: {exercise}, {dose}.</source>
+        <translation>Neu: {exercise}, {dose}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="76" />
+        <source>{exercise}: {change}</source>
+        <translation>{exercise}: {change}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="78" />
+        <source>The order of the exercises changed.</source>
+        <translation>Die Reihenfolge der Übungen ist geändert.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="121" />
+        <source>side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="122" />
+        <source>view</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="123" />
+        <source>hold</source>
+        <translation>Haltezeit</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="124" />
+        <source>repetitions</source>
+        <translation>Wiederholungen</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="125" />
+        <source>rest</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="126" />
+        <source>target</source>
+        <translation>Ziel</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="127" />
+        <source>pain limit</source>
+        <translation>Schmerzgrenze</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="128" />
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="129" />
+        <source>times a day</source>
+        <translation>Male am Tag</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="58" />
+        <location filename="../../review/plan_changes.py" line="130" />
+        <source>next step</source>
+        <translation>nächster Schritt</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="136" />
+        <source>{name} added: {after}.</source>
+        <translation>{name} neu: {after}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="138" />
+        <source>{name} removed, was {before}.</source>
+        <translation>{name} entfernt, bisher {before}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="139" />
+        <source>{name} from {before} to {after}.</source>
+        <translation>{name}: bisher {before}, jetzt {after}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="153" />
+        <source>{sittings} in a row and pain at most {pain}</source>
+        <translation>{sittings} in Folge und Schmerz höchstens {pain}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="155" />
+        <source>{sittings} in a row and pain at most {pain}, then {exercise}</source>
+        <translation>{sittings} in Folge und Schmerz höchstens {pain}, dann {exercise}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="157" />
+        <source>{sittings} in a row with {angle} or more and pain at most {pain}</source>
+        <translation>{sittings} in Folge mit {angle} oder mehr und Schmerz höchstens {pain}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="159" />
+        <source>{sittings} in a row with {angle} or more and pain at most {pain}, then {exercise}</source>
+        <translation>{sittings} in Folge mit {angle} oder mehr und Schmerz höchstens {pain}, dann {exercise}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="42" />
+        <source>{count} × a day</source>
+        <translation>{count} × am Tag</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="44" />
+        <source>{count} × a day on {days}</source>
+        <translation>{count} × am Tag ({days})</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="47" />
+        <source>{count} × {hold} s</source>
+        <translation>{count} × {hold} s</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="50" />
+        <source>rest {rest} s</source>
+        <translation>Pause {rest} s</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="52" />
+        <source>pain at most {pain}</source>
+        <translation>Schmerz höchstens {pain}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="55" />
+        <source>up to {angle}</source>
+        <translation>bis {angle}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="70" />
+        <source>every day</source>
+        <translation>jeden Tag</translation>
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="51" />
+        <source>Hold {value} s: usual for {irritability} irritability is {usual} s. {source}</source>
+        <translation>Haltezeit {value} s: üblich bei Irritierbarkeit „{irritability}“ sind {usual} s. {source}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="54" />
+        <source>Repetitions {value}: usual for {irritability} irritability is {usual}. {source}</source>
+        <translation>Wiederholungen {value}: üblich bei Irritierbarkeit „{irritability}“ sind {usual}. {source}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="57" />
+        <source>Times a day {value}: usual for {irritability} irritability is {usual}. {source}</source>
+        <translation>Male am Tag {value}: üblich bei Irritierbarkeit „{irritability}“ sind {usual}. {source}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="75" />
+        <source>Pain limit {value}: usual for {irritability} irritability is at most {limit}. Common practice.</source>
+        <translation>Schmerzgrenze {value}: üblich bei Irritierbarkeit „{irritability}“ ist höchstens {limit}. Übliche Praxis.</translation>
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="87" />
+        <source>{least} to {most}</source>
+        <translation>{least} bis {most}</translation>
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="103" />
+        <source>{time} a day of holds and rests</source>
+        <translation>{time} am Tag für Halten und Pausen</translation>
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="104" />
+        <source>{least} to {most} a day of holds and rests</source>
+        <translation>{least} bis {most} am Tag für Halten und Pausen</translation>
+    </message>
+</context><context>
     <name>review</name>
+    <message>
+        <location filename="../../review/chart.py" line="160" />
+        <source>No session gave a value.</source>
+        <translation>Keine Sitzung ergab einen Wert.</translation>
+    </message>
+    <message>
+        <location filename="../../review/chart.py" line="163" />
+        <source>{count} sessions, but in too few of them the trunk kept still.</source>
+        <translation>{count} Sitzungen, aber in zu wenigen davon blieb der Rumpf ruhig.</translation>
+    </message>
+    <message>
+        <location filename="../../review/chart.py" line="167" />
+        <source>One session: {value}; too few sessions to speak of change.</source>
+        <translation>Eine Sitzung: {value}; zu wenig, um von einer Änderung zu sprechen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/chart.py" line="170" />
+        <source>{change}: {verdict} (detectable from {least}), {sessions}</source>
+        <translation>{change}: {verdict} (nachweisbar ab {least}), {sessions}</translation>
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="57" />
+        <source>injection</source>
+        <translation>Injektion</translation>
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="59" />
+        <source>hydrodilatation</source>
+        <translation>Hydrodilatation</translation>
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="61" />
+        <source>surgery</source>
+        <translation>Operation</translation>
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="63" />
+        <source>other</source>
+        <translation>andere Behandlung</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="68" />
+        <source>Nothing was ever held in a sitting.</source>
+        <translation>In keiner Sitzung wurde je etwas gehalten.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="74" />
+        <source>No sitting since {day}, {pause} days; the plan asks for one at least every 1 day.</source>
+        <translation>Keine Sitzung seit {day}, {pause} Tage; der Plan sieht täglich mindestens eine vor.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="79" />
+        <source>No sitting since {day}, {pause} days; the plan asks for one at least every {pause_days} days.</source>
+        <translation>Keine Sitzung seit {day}, {pause} Tage; der Plan sieht mindestens alle {pause_days} Tage eine vor.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="98" />
+        <source>Pain {pain} of 10 on {day}, above {limit}.</source>
+        <translation>Schmerz {pain} von 10 am {day}, über {limit}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="111" />
+        <source>Pain rose from {first} to {last} of 10 (medians of the first and the last 1 sitting); {rise} points matter.</source>
+        <translation>Schmerz von {first} auf {last} von 10 gestiegen (erste und letzte Sitzung); {rise} Punkte sind von Bedeutung.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="117" />
+        <source>Pain rose from {first} to {last} of 10 (medians of the first and the last {size} sittings); {rise} points matter.</source>
+        <translation>Schmerz von {first} auf {last} von 10 gestiegen (Mediane der ersten und der letzten {size} Sitzungen); {rise} Punkte sind von Bedeutung.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="134" />
+        <source>The only measured sitting is poorly measured: {what}.</source>
+        <translation>Die einzige gemessene Sitzung ist schlecht gemessen: {what}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="139" />
+        <source>{poor} of the last {count} measured sittings are poorly measured; in the latest of them: {what}.</source>
+        <translation>{poor} der letzten {count} gemessenen Sitzungen sind schlecht gemessen; in der jüngsten davon: {what}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="150" />
+        <source>{movements}: the last sittings were measured with another camera set-up than the first.</source>
+        <translation>{movements}: Die letzten Sitzungen wurden mit einem anderen Kameraaufbau gemessen als die ersten.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="166" />
+        <source>{movement}: {change} since {day}, beyond the error of measuring.</source>
+        <translation>{movement}: {change} seit {day}, über den Messfehler hinaus.</translation>
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="188" />
+        <source>{exercise}: {reason}</source>
+        <translation>{exercise}: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="11" />
+        <source>1 session</source>
+        <translation>1 Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="12" />
+        <source>{count} sessions</source>
+        <translation>{count} Sitzungen</translation>
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="18" />
+        <source>1 sitting</source>
+        <translation>1 Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="19" />
+        <source>{count} sittings</source>
+        <translation>{count} Sitzungen</translation>
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="25" />
+        <source>1 hold</source>
+        <translation>1 Haltephase</translation>
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="26" />
+        <source>{count} holds</source>
+        <translation>{count} Haltephasen</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="12" />
+        <source>nobody in view</source>
+        <translation>niemand im Bild</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="13" />
+        <source>another person</source>
+        <translation>eine andere Person</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="14" />
+        <source>somebody else in view</source>
+        <translation>noch jemand im Bild</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="15" />
+        <source>too far away</source>
+        <translation>zu weit weg</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="16" />
+        <source>too close</source>
+        <translation>zu nah</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="17" />
+        <source>too dark</source>
+        <translation>zu dunkel</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="18" />
+        <source>hips out of view</source>
+        <translation>Hüften nicht im Bild</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="19" />
+        <source>shoulders out of view</source>
+        <translation>Schultern nicht im Bild</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="20" />
+        <source>arm out of view</source>
+        <translation>Arm nicht im Bild</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="21" />
+        <source>no room for the arm</source>
+        <translation>kein Platz für den Arm</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="22" />
+        <source>no room above for the arm</source>
+        <translation>kein Platz nach oben für den Arm</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="23" />
+        <source>turn to face the camera</source>
+        <translation>nicht zur Kamera gewandt</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="24" />
+        <source>turn your side to the camera</source>
+        <translation>nicht seitlich zur Kamera</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="25" />
+        <source>turn around</source>
+        <translation>falsch herum</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="26" />
+        <source>raise the camera</source>
+        <translation>Kamera zu niedrig</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="27" />
+        <source>legs in the way</source>
+        <translation>Beine verdecken die Sicht</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="28" />
+        <source>turn your feet to the camera</source>
+        <translation>Füße nicht zur Kamera</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="29" />
+        <source>lie on your back</source>
+        <translation>nicht in Rückenlage</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="30" />
+        <source>lie face down</source>
+        <translation>nicht in Bauchlage</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="31" />
+        <source>stand or sit upright</source>
+        <translation>nicht aufrecht</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="32" />
+        <source>wrong side to the camera</source>
+        <translation>falsche Seite zur Kamera</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="33" />
+        <source>bend the elbow</source>
+        <translation>Ellenbogen nicht gebeugt</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="34" />
+        <source>straighten the elbow</source>
+        <translation>Ellenbogen nicht gestreckt</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="35" />
+        <source>other movement</source>
+        <translation>andere Bewegung</translation>
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="36" />
+        <source>unsure</source>
+        <translation>unsicher</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="30" />
+        <source>Since {day}</source>
+        <translation>Seit {day}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="32" />
+        <source>Since a visit</source>
+        <translation>Seit einem Termin</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="35" />
+        <source>Since the start</source>
+        <translation>Seit Beginn</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="37" />
+        <source>By week</source>
+        <translation>Je Woche</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="40" />
+        <source>Real beyond</source>
+        <translation>Echt ab</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="51" />
+        <source>{change}, and more sessions alone would not</source>
+        <translation>{change}, und mehr Sitzungen allein würden es nicht zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="54" />
+        <source>{change}; about {count} sessions in all might</source>
+        <translation>{change}; insgesamt etwa {count} Sitzungen könnten es zeigen</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="62" />
+        <source>{change}: {verdict}</source>
+        <translation>{change}: {verdict}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="69" />
+        <source>no visit is written down</source>
+        <translation>kein Termin eingetragen</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="71" />
+        <source>that is since the start</source>
+        <translation>das ist seit Beginn</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="74" />
+        <source>no session to compare before that visit</source>
+        <translation>keine Sitzung vor diesem Termin zum Vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="75" />
+        <source>no session to compare after that visit</source>
+        <translation>keine Sitzung nach diesem Termin zum Vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="76" />
+        <source>{change} (detectable from {least})</source>
+        <translation>{change} (nachweisbar ab {least})</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="84" />
+        <source>sessions in fewer than {count} weeks: no slope yet</source>
+        <translation>Sitzungen in weniger als {count} Wochen: noch keine Steigung</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="90" />
+        <source>no sure direction: {low} to {high} a week ({count} weeks' medians)</source>
+        <translation>keine sichere Richtung: {low} bis {high} pro Woche ({count} Wochenmediane)</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="93" />
+        <source>{slope} a week, {low} to {high} ({count} weeks' medians)</source>
+        <translation>{slope} pro Woche, {low} bis {high} ({count} Wochenmediane)</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="132" />
+        <location filename="../../review/findings.py" line="103" />
+        <source>{change} down</source>
+        <translation>{change} tiefer</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="134" />
+        <location filename="../../review/findings.py" line="104" />
+        <source>{change} up</source>
+        <translation>{change} höher</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="109" />
+        <source>by hand {amount} ({source})</source>
+        <translation>von Hand {amount} ({source})</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="114" />
+        <source>{least}, by the scatter of these {sessions} and the camera's place; two single ones {single}, {by_hand}</source>
+        <translation>{least}, aus der Streuung dieser {sessions} und dem Platz der Kamera; zwei einzelne {single}, {by_hand}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="120" />
+        <source>{least}: {by_hand}, widened as patients differ; this patient's own repeatability counts from {count} sessions on</source>
+        <translation>{least}: {by_hand}, erweitert, weil sich Patienten unterscheiden; die eigene Wiederholbarkeit zählt ab {count} Sitzungen</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="126" />
+        <source>{least}, the error of the readings themselves; {by_hand}</source>
+        <translation>{least}, der Fehler der Messwerte selbst; {by_hand}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="33" />
+        <source>Other side</source>
+        <translation>Gegenseite</translation>
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="131" />
+        <location filename="../../review/findings_beside.py" line="34" />
+        <source>Form</source>
+        <translation>Ausführung</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="43" />
+        <source>Met. {reason}</source>
+        <translation>Erfüllt. {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="45" />
+        <source>Not yet. {reason}</source>
+        <translation>Noch nicht. {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="47" />
+        <source>Next step</source>
+        <translation>Nächster Schritt</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="49" />
+        <source>{angle}, by the plan</source>
+        <translation>{angle}, nach dem Plan</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="51" />
+        <source>Not beyond</source>
+        <translation>Nicht über</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="57" />
+        <source>measured {day}</source>
+        <translation>gemessen am {day}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="59" />
+        <source>by the plan</source>
+        <translation>nach dem Plan</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="63" />
+        <source>{value} ({when}); this side {missing} short, {share} of it</source>
+        <translation>{value} ({when}); diese Seite {missing} weniger, {share} davon</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="65" />
+        <source>{value} ({when}); this side {missing} further, {share} of it</source>
+        <translation>{value} ({when}); diese Seite {missing} mehr, {share} davon</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="88" />
+        <source>nothing was held</source>
+        <translation>nichts gehalten</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="92" />
+        <source>no fault noted in any of {holds}</source>
+        <translation>kein Fehler vermerkt ({holds})</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="93" />
+        <source>{fault} in {share}</source>
+        <translation>{fault} in {share}</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="101" />
+        <source>{shares} of {holds}; leaned and turned holds are kept out of the range</source>
+        <translation>{shares} von {holds}; geneigte und gedrehte Haltephasen zählen nicht zum Bewegungsausmaß</translation>
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="106" />
+        <source>{shares} of {holds}</source>
+        <translation>{shares} von {holds}</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="13" />
+        <source>trunk leaned</source>
+        <translation>Rumpf geneigt</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="15" />
+        <source>trunk turned</source>
+        <translation>Rumpf gedreht</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="17" />
+        <source>shoulder rose</source>
+        <translation>Schulter hochgezogen</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="19" />
+        <source>elbow bent</source>
+        <translation>Ellenbogen gebeugt</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="21" />
+        <source>elbow straightened</source>
+        <translation>Ellenbogen gestreckt</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="23" />
+        <source>elbow drifted</source>
+        <translation>Ellenbogen abgewichen</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="29" />
+        <source>Trunk leans</source>
+        <translation>Rumpfneigung</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="30" />
+        <source>Trunk turns</source>
+        <translation>Rumpfdrehung</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="31" />
+        <source>Elbow bent</source>
+        <translation>Ellenbogenbeugung</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="32" />
+        <source>Shoulder rises</source>
+        <translation>Schulterhochzug</translation>
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="33" />
+        <source>Elbow drifts</source>
+        <translation>Ellenbogenabweichung</translation>
+    </message>
     <message>
         <location filename="../../review/levels.py" line="85" />
         <source>about {high} to {low}</source>
@@ -2499,84 +3511,235 @@
         <translation>Seite des Oberschenkels</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="22" />
+        <location filename="../../review/next_step.py" line="41" />
+        <source>The plan has no rule for a next step.</source>
+        <translation>Der Plan hat keine Regel für einen nächsten Schritt.</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="45" />
+        <source>The rule asks for degrees, but none are measured of it.</source>
+        <translation>Die Regel verlangt Grad, aber hier werden keine gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="55" />
+        <source>{met} of {sittings} in a row meet the rule: on {day} {missing}.</source>
+        <translation>{met} von {sittings} in Folge erfüllen die Regel: Am {day} {missing}.</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="67" />
+        <source>{met} of {sittings} so far meet the rule.</source>
+        <translation>Bisher erfüllen {met} von {sittings} die Regel.</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="93" />
+        <source>an easier exercise was done in its place</source>
+        <translation>wurde stattdessen eine leichtere Übung gemacht</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="95" />
+        <source>it was not completed</source>
+        <translation>wurde die Übung nicht abgeschlossen</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="97" />
+        <source>no pain was given after it</source>
+        <translation>wurde danach kein Schmerz angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="99" />
+        <source>pain after it was {pain}, above {most}</source>
+        <translation>war der Schmerz danach {pain}, über {most}</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="105" />
+        <source>no hold was completed with a still trunk</source>
+        <translation>wurde keine Haltephase mit ruhigem Rumpf vollendet</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="108" />
+        <source>{best} were reached, not {least}</source>
+        <translation>wurden {best} erreicht, nicht {least}</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="117" />
+        <source>completed with pain at most {pain}</source>
+        <translation>vollständig, Schmerz höchstens {pain}</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="119" />
+        <source>completed with pain at most {pain} and at least {least} reached (last {best})</source>
+        <translation>vollständig, Schmerz höchstens {pain} und mindestens {least} erreicht (zuletzt {best})</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="124" />
+        <source>Last sitting: {done}. The therapist decides.</source>
+        <translation>Letzte Sitzung: {done}. Entschieden wird therapeutisch.</translation>
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="126" />
+        <source>Last {count} sittings in a row: {done}. The therapist decides.</source>
+        <translation>Letzte {count} Sitzungen in Folge: {done}. Entschieden wird therapeutisch.</translation>
+    </message>
+    <message>
+        <location filename="../../review/norm_words.py" line="12" />
+        <source>32 people with capsulitis, goniometer by hand</source>
+        <translation>32 Personen mit Kapsulitis, Goniometer von Hand</translation>
+    </message>
+    <message>
+        <location filename="../../review/norm_words.py" line="14" />
+        <source>60 healthy people, tape by hand</source>
+        <translation>60 gesunde Personen, Maßband von Hand</translation>
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="23" />
         <source>{movement}: the last sessions were measured with another camera set-up than the first; all of the readings' error therefore counts.</source>
         <translation>{movement}: Die letzten Sitzungen wurden mit einem anderen Kameraaufbau gemessen als die ersten; deshalb zählt der ganze Fehler der Messwerte.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="36" />
+        <location filename="../../review/notes.py" line="37" />
         <source>1 value only from holds in which the trunk leaned or turned: not compared.</source>
         <translation>1 Wert nur aus Haltephasen mit geneigtem oder gedrehtem Rumpf: nicht verglichen.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="41" />
+        <location filename="../../review/notes.py" line="42" />
         <source>{count} values only from holds in which the trunk leaned or turned: not compared.</source>
         <translation>{count} Werte nur aus Haltephasen mit geneigtem oder gedrehtem Rumpf: nicht verglichen.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="48" />
+        <location filename="../../review/notes.py" line="49" />
         <source>The definition of an angle changed: rows of the two are not compared.</source>
         <translation>Die Definition eines Winkels hat sich geändert: Zeilen der beiden werden nicht verglichen.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="55" />
+        <location filename="../../review/notes.py" line="56" />
         <source>1 value from holds let go before their time (hollow dots).</source>
         <translation>1 Wert aus vorzeitig gelösten Haltephasen (hohle Punkte).</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="57" />
+        <location filename="../../review/notes.py" line="58" />
         <source>{count} values from holds let go before their time (hollow dots).</source>
         <translation>{count} Werte aus vorzeitig gelösten Haltephasen (hohle Punkte).</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="64" />
+        <location filename="../../review/notes.py" line="65" />
         <source>1 value with the arm out of sight for over a fifth.</source>
         <translation>1 Wert, bei dem der Arm über ein Fünftel der Zeit nicht zu sehen war.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="66" />
+        <location filename="../../review/notes.py" line="67" />
         <source>{count} values with the arm out of sight for over a fifth.</source>
         <translation>{count} Werte, bei denen der Arm über ein Fünftel der Zeit nicht zu sehen war.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="71" />
+        <location filename="../../review/notes.py" line="72" />
         <source>The camera does not see why a range is limited. A systematic error that stays the same cancels in the change, not in the single values.</source>
         <translation>Die Kamera sieht nicht, warum ein Bewegungsausmaß eingeschränkt ist. Ein systematischer Fehler, der gleich bleibt, hebt sich in der Änderung auf, nicht in den einzelnen Werten.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="87" />
+        <location filename="../../review/notes.py" line="88" />
         <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; more sessions alone would not tell, should the change stay as it is.</source>
         <translation>{movement}: zu wenige Sitzungen, oder die Tage sind sich zu ähnlich, um eine Änderung von {matters} über die ganze Zeit von keiner zu unterscheiden; mehr Sitzungen allein würden es nicht zeigen, falls die Änderung so bleibt.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="94" />
+        <location filename="../../review/notes.py" line="95" />
         <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; about {enough} sessions in all might tell.</source>
         <translation>{movement}: zu wenige Sitzungen, oder die Tage sind sich zu ähnlich, um eine Änderung von {matters} über die ganze Zeit von keiner zu unterscheiden; insgesamt etwa {enough} Sitzungen könnten es zeigen.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="106" />
+        <location filename="../../review/notes.py" line="107" />
         <source>Angles</source>
         <translation>Winkel</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="113" />
+        <location filename="../../review/notes.py" line="114" />
         <source>Hand behind back: the levels are those of the thumb's tip, wide enough for what the wrist does not show; percent is of the way from C7 (0 %) to the PSIS (100 %), of the wrist.</source>
         <translation>Schürzengriff: Die Höhen sind die der Daumenspitze, weit genug für das, was das Handgelenk nicht zeigt; Prozent meint den Weg des Handgelenks von C7 (0 %) bis zur SIPS (100 %).</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="122" />
+        <location filename="../../review/notes.py" line="123" />
         <source>{what}: with few sessions a change is told only where it is large: {figure} by hand ({source}: {people}), and more because patients differ; from six sessions on the patient's own scatter decides.</source>
         <translation>{what}: Bei wenigen Sitzungen wird eine Änderung nur genannt, wenn sie groß ist: {figure} von Hand ({source}: {people}), und mehr, weil sich Patienten unterscheiden; ab sechs Sitzungen entscheidet die eigene Streuung.</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="137" />
+        <location filename="../../review/notes.py" line="140" />
         <source>{listed}: what placing the camera anew does was never measured, so all of the readings' error counts, and no change up to {figure} is real ({source}).</source>
         <translation>{listed}: Was ein neues Aufstellen der Kamera bewirkt, wurde nie gemessen; deshalb zählt der ganze Fehler der Messwerte, und keine Änderung bis {figure} ist echt ({source}).</translation>
     </message>
     <message>
-        <location filename="../../review/notes.py" line="147" />
+        <location filename="../../review/notes.py" line="150" />
         <source>{what}: the detectable change is made of the patient's own scatter, averaged over these sessions as far as their days differ, and of the camera's place, not averaged; for two single sessions it would be up to {single} (published, by hand: {figure}, {source}).</source>
         <translation>{what}: Die nachweisbare Änderung besteht aus der eigenen Streuung, gemittelt über diese Sitzungen, soweit sich ihre Tage unterscheiden, und aus dem Platz der Kamera, nicht gemittelt; für zwei einzelne Sitzungen wären es bis zu {single} (veröffentlicht, von Hand: {figure}, {source}).</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="29" />
+        <source>Since a visit: the mean of up to a week of sessions, the last ones against the last ones up to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval (Theil and Sen). Days of treatments, measures, scores and plans count as visits.</source>
+        <translation>Seit einem Termin: Mittel der Sitzungen von bis zu einer Woche, die letzten gegen die letzten bis zum Termin. Je Woche: Median aller Steigungen zwischen den Wochenmedianen, mit 95-%-Konfidenzintervall (Theil und Sen). Tage von Behandlungen, Messungen, Punktwerten und Plänen zählen als Termine.</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="64" />
+        <source>Poorly measured</source>
+        <translation>Schlecht gemessen</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="66" />
+        <source>{sessions}: {doubt}</source>
+        <translation>{sessions}: {doubt}</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="68" />
+        <source>Doubtful</source>
+        <translation>Zweifelhaft</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="70" />
+        <source>Episode</source>
+        <translation>Episode</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="72" />
+        <source>none written down</source>
+        <translation>keine eingetragen</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="73" />
+        <source>Treatments</source>
+        <translation>Behandlungen</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="90" />
+        <source>{concern} in {count} rows of the table.</source>
+        <translation>{concern} in {count} Zeilen der Tabelle.</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="101" />
+        <source>none of {sittings}</source>
+        <translation>keine von {sittings}</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="102" />
+        <source>{poor} of {sittings}; on {day} {what}</source>
+        <translation>{poor} von {sittings}; am {day} {what}</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="108" />
+        <source>{side}, since {day}</source>
+        <translation>{side}, seit {day}</translation>
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="117" />
+        <location filename="../../review/overview.py" line="111" />
+        <source>phase {phase_words}</source>
+        <translation>Phase {phase_words}</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="114" />
+        <source>{irritability} irritability</source>
+        <translation>Irritierbarkeit {irritability}</translation>
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="119" />
+        <source>{course}. Goals: {goals}</source>
+        <translation>{course}. Ziele: {goals}</translation>
     </message>
     <message>
         <location filename="../../review/records.py" line="67" />
@@ -2607,11 +3770,6 @@
         <location filename="../../review/records.py" line="93" />
         <source>camera {text}, {day}</source>
         <translation>Kamera {text}, {day}</translation>
-    </message>
-    <message>
-        <location filename="../../review/records.py" line="117" />
-        <source>phase {phase_words}</source>
-        <translation>Phase {phase_words}</translation>
     </message>
     <message>
         <location filename="../../review/records.py" line="123" />
@@ -2684,78 +3842,180 @@
         <translation>Andere Behandlung</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="91" />
+        <location filename="../../review/replay_wording.py" line="28" />
+        <source>{day}, repetition {number}</source>
+        <translation>{day}, Wiederholung {number}</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="36" />
+        <source>{movement}, {side}, {position}, camera: {view}</source>
+        <translation>{movement}, {side}, {position}, Kamera: {view}</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="47" />
+        <source>{value}, held {seconds} s, {ended}</source>
+        <translation>{value}, {seconds} s gehalten, {ended}</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="57" />
+        <source>completed</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="59" />
+        <source>let go</source>
+        <translation>gelöst</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="61" />
+        <source>ended with the arm out of sight</source>
+        <translation>beendet, als der Arm nicht zu sehen war</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="63" />
+        <source>stopped</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="65" />
+        <source>ended with the recording</source>
+        <translation>mit der Aufnahme beendet</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="72" />
+        <source>pain not given</source>
+        <translation>Schmerz nicht angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="73" />
+        <source>pain before {before}, after {after}</source>
+        <translation>Schmerz vorher {before}, nachher {after}</translation>
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="114" />
+        <location filename="../../review/replay_wording.py" line="80" />
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="81" />
+        <source>{score} of 10</source>
+        <translation>{score} von 10</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="88" />
+        <source>No compensation noted in the hold</source>
+        <translation>Keine Ausweichbewegung in der Haltephase vermerkt</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="89" />
+        <source>Compensation in the hold: {faults}</source>
+        <translation>Ausweichbewegung in der Haltephase: {faults}</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="97" />
+        <source>no frame here</source>
+        <translation>kein Bild an dieser Stelle</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="101" />
+        <source>no value: unknown</source>
+        <translation>kein Wert: Grund unbekannt</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="102" />
+        <source>no value: {why}</source>
+        <translation>kein Wert: {why}</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="113" />
+        <source>not seen</source>
+        <translation>nicht gesehen</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="117" />
+        <source>error not known</source>
+        <translation>Fehler nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="126" />
+        <source>{repetition}: {moment}, {seconds} s after the hold</source>
+        <translation>{repetition}: {moment}, {seconds} s nach der Haltephase</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="129" />
+        <source>{repetition}: {moment}, {seconds} s before the hold</source>
+        <translation>{repetition}: {moment}, {seconds} s vor der Haltephase</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="131" />
+        <source>{repetition}: {moment}, {seconds} s into the hold</source>
+        <translation>{repetition}: {moment}, {seconds} s nach Beginn der Haltephase</translation>
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="92" />
         <source>{done} done of {asked} asked for</source>
         <translation>{done} von {asked} vorgesehenen gemacht</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="92" />
+        <location filename="../../review/report.py" line="93" />
         <source>{done} completed of {asked}</source>
         <translation>{done} von {asked} vollständig</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="93" />
+        <location filename="../../review/report.py" line="94" />
         <source>{done} of {asked}</source>
         <translation>{done} von {asked}</translation>
     </message>
     <message>
         <location filename="../../review/report_columns.py" line="18" />
-        <location filename="../../review/report.py" line="96" />
+        <location filename="../../review/report.py" line="97" />
         <source>Sessions</source>
         <translation>Sitzungen</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="100" />
+        <location filename="../../review/report.py" line="101" />
         <source>Holds</source>
         <translation>Haltephasen</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="104" />
+        <location filename="../../review/report.py" line="105" />
         <source>Hold time</source>
         <translation>Haltezeit</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="107" />
+        <location filename="../../review/report.py" line="108" />
         <source>Pain 0–10</source>
         <translation>Schmerz 0–10</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="113" />
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
-    </message>
-    <message>
-        <location filename="../../review/report.py" line="114" />
+        <location filename="../../review/report.py" line="115" />
         <source>first {first}, last {last}, worst {worst} ({day})</source>
         <translation>zuerst {first}, zuletzt {last}, höchster {worst} ({day})</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="126" />
+        <location filename="../../review/report.py" line="127" />
         <source>arm seen in {seen} of hold time, {lost} of frames lost</source>
         <translation>Arm in {seen} der Haltezeit gesehen, {lost} der Bilder verloren</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="127" />
+        <location filename="../../review/report.py" line="128" />
         <source>Camera</source>
         <translation>Kamera</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="129" />
+        <location filename="../../review/sittings.py" line="87" />
+        <location filename="../../review/report.py" line="130" />
         <source>trunk leaned or turned in {share} of holds</source>
         <translation>Rumpf in {share} der Haltephasen geneigt oder gedreht</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="130" />
-        <source>Form</source>
-        <translation>Ausführung</translation>
-    </message>
-    <message>
-        <location filename="../../review/report.py" line="132" />
+        <location filename="../../review/report.py" line="133" />
         <source>Files refused</source>
         <translation>Abgewiesene Dateien</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="231" />
+        <location filename="../../review/report.py" line="232" />
         <source>{name} {version} (angle definitions {definitions})</source>
         <translation>{name} {version} (Winkeldefinitionen {definitions})</translation>
     </message>
@@ -2803,6 +4063,16 @@
         <location filename="../../review/report_columns.py" line="31" />
         <source>Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one camera at home in a self-assisted stretch: neither an active nor a passive range. A session's value is the median of its completed holds with a still trunk. First and last are means of up to a week of sessions. Errors are half widths of 95 % intervals; the share of the other side has only this side's error in it.</source>
         <translation>Humerothorakaler Winkel (Arm gegen Rumpf, einschließlich des Anteils des Schulterblatts), zu Hause von einer Kamera in selbst-assistiver Dehnung gemessen: weder ein aktives noch ein passives Bewegungsausmaß. Der Wert einer Sitzung ist der Median ihrer vollständigen Haltephasen mit ruhigem Rumpf. „Zuerst“ und „Zuletzt“ sind Mittel aus Sitzungen von bis zu einer Woche. Fehler sind halbe Breiten von 95-%-Intervallen; der Anteil der Gegenseite enthält nur den Fehler dieser Seite.</translation>
+    </message>
+    <message>
+        <location filename="../../review/sittings.py" line="84" />
+        <source>arm seen in only {share} of hold time</source>
+        <translation>Arm nur in {share} der Haltezeit gesehen</translation>
+    </message>
+    <message>
+        <location filename="../../review/sittings.py" line="90" />
+        <source>only {rate} frames measured a second</source>
+        <translation>nur {rate} Bilder pro Sekunde gemessen</translation>
     </message>
     <message>
         <location filename="../../review/verdict_wording.py" line="14" />
@@ -2855,117 +4125,107 @@
         <translation>niedrig</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="39" />
+        <location filename="../../review/wording.py" line="42" />
         <source>Flexion</source>
         <translation>Flexion (Anteversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="41" />
+        <location filename="../../review/wording.py" line="44" />
         <source>Extension</source>
         <translation>Extension (Retroversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="43" />
+        <location filename="../../review/wording.py" line="46" />
         <source>Abduction</source>
         <translation>Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="45" />
+        <location filename="../../review/wording.py" line="48" />
         <source>External rotation at side</source>
         <translation>Außenrotation bei angelegtem Arm</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="47" />
+        <location filename="../../review/wording.py" line="50" />
         <source>External rotation at 90°</source>
         <translation>Außenrotation bei 90° Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="49" />
+        <location filename="../../review/wording.py" line="52" />
         <source>Horizontal adduction</source>
         <translation>Horizontale Adduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="51" />
+        <location filename="../../review/wording.py" line="54" />
         <source>Hand behind back</source>
         <translation>Schürzengriff (Hand am Rücken)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="56" />
+        <location filename="../../review/wording.py" line="59" />
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="56" />
+        <location filename="../../review/wording.py" line="59" />
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="63" />
+        <location filename="../../review/wording.py" line="66" />
         <source>standing</source>
         <translation>im Stehen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="65" />
+        <location filename="../../review/wording.py" line="68" />
         <source>sitting</source>
         <translation>im Sitzen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="67" />
+        <location filename="../../review/wording.py" line="70" />
         <source>supine</source>
         <translation>in Rückenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="69" />
+        <location filename="../../review/wording.py" line="72" />
         <source>prone</source>
         <translation>in Bauchlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="71" />
+        <location filename="../../review/wording.py" line="74" />
         <source>side-lying</source>
         <translation>in Seitenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="73" />
+        <location filename="../../review/wording.py" line="76" />
         <source>doorway</source>
         <translation>am Türrahmen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="116" />
-        <source>{change} down</source>
-        <translation>{change} tiefer</translation>
+        <location filename="../../review/wording.py" line="83" />
+        <source>front</source>
+        <translation>von vorn</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="118" />
-        <source>{change} up</source>
-        <translation>{change} höher</translation>
+        <location filename="../../review/wording.py" line="85" />
+        <source>side</source>
+        <translation>von der Seite</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="179" />
+        <location filename="../../review/wording.py" line="87" />
+        <source>back</source>
+        <translation>von hinten</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="89" />
+        <source>foot</source>
+        <translation>vom Fußende</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="195" />
         <source>{begin} to {end}</source>
         <translation>{begin} bis {end}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="190" />
-        <source>1 session</source>
-        <translation>1 Sitzung</translation>
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="191" />
-        <source>{count} sessions</source>
-        <translation>{count} Sitzungen</translation>
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="197" />
-        <source>1 sitting</source>
-        <translation>1 Sitzung</translation>
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="198" />
-        <source>{count} sittings</source>
-        <translation>{count} Sitzungen</translation>
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="215" />
+        <location filename="../../review/wording.py" line="217" />
         <source>{first} and {last}</source>
         <translation>{first} und {last}</translation>
     </message>

@@ -790,74 +790,146 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>concern</name>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="43" />
+        <source>high pain</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="45" />
+        <source>pain rose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="47" />
+        <source>range fell</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="49" />
+        <source>stopped</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="51" />
+        <source>poor data</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="53" />
+        <source>next step</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="55" />
+        <source>range grew</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>dates</name>
     <message>
-        <location filename="../../review/wording.py" line="134" />
-        <source>{day} {month} {year}</source>
+        <location filename="../../review/plan_wording.py" line="17" />
+        <source>Mon</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="140" />
-        <source>{day} {month}</source>
+        <location filename="../../review/plan_wording.py" line="19" />
+        <source>Tue</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="148" />
-        <source>Jan</source>
+        <location filename="../../review/plan_wording.py" line="21" />
+        <source>Wed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="23" />
+        <source>Thu</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="25" />
+        <source>Fri</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="27" />
+        <source>Sat</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="29" />
+        <source>Sun</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/wording.py" line="150" />
-        <source>Feb</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="152" />
-        <source>Mar</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="154" />
-        <source>Apr</source>
+        <source>{day} {month} {year}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/wording.py" line="156" />
-        <source>May</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="158" />
-        <source>Jun</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="160" />
-        <source>Jul</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="162" />
-        <source>Aug</source>
+        <source>{day} {month}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/wording.py" line="164" />
-        <source>Sep</source>
+        <source>Jan</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/wording.py" line="166" />
-        <source>Oct</source>
+        <source>Feb</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/wording.py" line="168" />
-        <source>Nov</source>
+        <source>Mar</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/wording.py" line="170" />
+        <source>Apr</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="172" />
+        <source>May</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="174" />
+        <source>Jun</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="176" />
+        <source>Jul</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="178" />
+        <source>Aug</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="180" />
+        <source>Sep</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="182" />
+        <source>Oct</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="184" />
+        <source>Nov</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="186" />
         <source>Dec</source>
         <translation type="unfinished" />
     </message>
@@ -911,6 +983,58 @@
     <message>
         <location filename="../../review/diary_wording.py" line="88" />
         <source>the thumb reached {levels}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>dose</name>
+    <message>
+        <location filename="../../review/dose_sources.py" line="17" />
+        <source>Common practice: 5 to 10 s, about 5 times, up to three times a day; here its least.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="21" />
+        <source>Common practice: 5 to 10 s, about 5 times, up to three times a day.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="25" />
+        <source>Hold: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (from memory), high irritability, 1 to 5 s and free of pain; counts: common practice.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="31" />
+        <source>Hold: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (from memory), moderate irritability, 5 to 15 s and a mild stretch; counts: common practice.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="37" />
+        <source>Common practice for a stretch at the end of the range: about 30 s, 3 to 5 times, once to three times a day; for low irritability longer holds also after Kelley et al. 2013 (from memory).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="43" />
+        <source>Common practice: small swings free of pain, half a minute at a time.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="47" />
+        <source>Common practice: easy swings, up to a minute at a time.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="51" />
+        <source>Common practice: short and light, free of pain.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="55" />
+        <source>Common practice: about 5 s, up to ten times.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/dose_sources.py" line="59" />
+        <source>Common practice: 5 to 10 s, about ten times.</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -1235,68 +1359,68 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="137" />
+        <location filename="../../documents/archive.py" line="136" />
         <source>{where} is too large for a session file: {count:,} bytes, at most {max_archive_bytes:,} are read; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="145" />
+        <location filename="../../documents/archive.py" line="144" />
         <source>{where} is not a session file; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="157" />
+        <location filename="../../documents/archive.py" line="156" />
         <source>{where} holds more than the {count} parts of a session file; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="165" />
+        <location filename="../../documents/archive.py" line="164" />
         <source>{where} is a zip64 file, which no session file is; ask for a new file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="177" />
+        <location filename="../../documents/archive.py" line="176" />
         <source>{where} holds {name!a}, which is no part of a session file; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="185" />
+        <location filename="../../documents/archive.py" line="184" />
         <source>{where} holds {name} twice; ask for it to be sent again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="191" />
+        <location filename="../../documents/archive.py" line="190" />
         <source>{name} in {where} is encrypted by zip; ask for a file that is not.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="197" />
+        <location filename="../../documents/archive.py" line="196" />
         <source>{name} in {where} is packed in a way that session files do not use; ask for the original file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="206" />
+        <location filename="../../documents/archive.py" line="205" />
         <source>{name} in {where} is a link or folder; ask for the original file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="212" />
+        <location filename="../../documents/archive.py" line="211" />
         <source>{name} in {where} unpacks to {file_size:,} bytes, at most {most_bytes:,} are read; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="224" />
+        <location filename="../../documents/archive.py" line="223" />
         <source>{where} has no {name} inside; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/archive.py" line="238" />
+        <location filename="../../documents/archive.py" line="237" />
         <source>{filename} in {where} is not as long as it says; ask for it to be sent again.</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../storage/sealed.py" line="133" />
-        <location filename="../../documents/archive.py" line="247" />
+        <location filename="../../documents/archive.py" line="246" />
         <source>{where} is damaged or cut short; ask for it to be sent again.</source>
         <translation type="unfinished" />
     </message>
@@ -1651,7 +1775,17 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="150" />
+        <location filename="../../review/history.py" line="101" />
+        <source>Session {session} says it began at '{time}', which is no ISO 8601 time with a zone offset: ask the patient to send the file again</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/history.py" line="140" />
+        <source>Sessions of {count} patients cannot be one history: review each code alone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="151" />
         <source>There is no session to report on: import session files first.</source>
         <translation type="unfinished" />
     </message>
@@ -1881,165 +2015,302 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>hint</name>
+    <message>
+        <location filename="../../review/hint_words.py" line="20" />
+        <source>All {count} measured directions of the left shoulder are limited against the other side: {movements}. The cause cannot be seen from it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="26" />
+        <source>All {count} measured directions of the right shoulder are limited against the other side: {movements}. The cause cannot be seen from it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="34" />
+        <source>Of {count} measured directions of the left shoulder only {movements} is limited against the other side; a stiff shoulder is usually limited in all, so another look may be worth it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="41" />
+        <source>Of {count} measured directions of the right shoulder only {movements} is limited against the other side; a stiff shoulder is usually limited in all, so another look may be worth it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="53" />
+        <source>At least {least} directions measured on both sides; limited: more than {degrees:.0f} degrees short of the other side, this side's error included.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="62" />
+        <source>Common practice for all against one; the 15 degrees from a published follow-up's criterion of recovery (from memory).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="73" />
+        <source>External rotation at the side, left, is below half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="79" />
+        <source>External rotation at the side, right, is below half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="87" />
+        <source>External rotation at the side, left, is above half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="93" />
+        <source>External rotation at the side, right, is above half of the other side's: {share}, self-assisted and measured by camera.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="104" />
+        <source>External rotation with the arm at the side against half of the other side's, this side's error included.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="113" />
+        <source>Trials of frozen shoulder took in people with passive external rotation under 50 % of the other side (Rangan et al. 2020; from memory).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="126" />
+        <source>Of the left shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="133" />
+        <source>Of the right shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="142" />
+        <source>Of the left shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: not in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="149" />
+        <source>Of the right shoulder are left external rotation {rotation} and abduction {abduction} of the other side's: not in the order of the capsular pattern, as far as measured (internal rotation is not). The pattern is not universal.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="163" />
+        <source>Share of the other side lost in external rotation against that lost in abduction, the difference larger than both errors.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="172" />
+        <source>Capsular pattern after Cyriax: external rotation more than abduction more than internal rotation (from memory).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="183" />
+        <source>pain lately {pain} of 10 (median of {sittings})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="188" />
+        <source>range grew beyond error and {painful}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="190" />
+        <source>range limited and not growing, {painful}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="192" />
+        <source>range limited, no real change in {weeks} weeks, {painful}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="194" />
+        <source>the plan says {phase}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="196" />
+        <source>the plan names none</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="198" />
+        <source>This would fit the phase '{phase}' ({why}); {plan}. The phase is the therapist's to set.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="206" />
+        <source>Thawing: a change for the better beyond error and median pain of the last {lately} sittings at most {low}. Painful: limited, no real change, pain {moderate} or more. Stiff: limited, no real change in {weeks} weeks, pain at most {low}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/hint_words.py" line="216" />
+        <source>Phases and their usual lengths: common practice and Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; bounds of pain: the same (from memory); the combination is our choice.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>note</name>
     <message>
-        <location filename="../../exchange/note.py" line="49" />
+        <location filename="../../exchange/note.py" line="50" />
         <source>S (subjective)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="51" />
+        <location filename="../../exchange/note.py" line="52" />
         <source>O (objective)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="54" />
+        <location filename="../../exchange/note.py" line="55" />
         <source>A (assessment)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="55" />
+        <location filename="../../exchange/note.py" line="56" />
         <source>P (plan)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="56" />
+        <location filename="../../exchange/note.py" line="57" />
         <source>How it was measured</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="73" />
+        <location filename="../../exchange/note.py" line="74" />
         <source>Shoulder exercise at home, note for the record</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="74" />
+        <location filename="../../exchange/note.py" line="75" />
         <source>Patient: {patient_code}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="76" />
+        <location filename="../../exchange/note.py" line="77" />
         <source>Period: {period}, {sessions}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="80" />
+        <location filename="../../exchange/note.py" line="81" />
         <source>Plan: {title}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="82" />
+        <location filename="../../exchange/note.py" line="83" />
         <source>Written on {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="83" />
+        <location filename="../../exchange/note.py" line="84" />
         <source>Measured with {software}; humerothoracic, self-assisted, one camera</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="93" />
+        <location filename="../../exchange/note.py" line="94" />
         <source>Pain above {high_pain} of 10 in {sessions}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="101" />
+        <location filename="../../exchange/note.py" line="102" />
         <source>Timed without measuring: 1 hold completed, {time} held</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="103" />
+        <location filename="../../exchange/note.py" line="104" />
         <source>Timed without measuring: {count} holds completed, {time} held</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="106" />
+        <location filename="../../exchange/note.py" line="107" />
         <source>Night pain, function, reaction to the last change: </source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="114" />
+        <location filename="../../exchange/note.py" line="115" />
         <source>No movement was measured.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="122" />
+        <location filename="../../exchange/note.py" line="123" />
         <source>no value</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="125" />
+        <location filename="../../exchange/note.py" line="126" />
         <source>first {first}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="127" />
+        <location filename="../../exchange/note.py" line="128" />
         <source>last {last}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="128" />
+        <location filename="../../exchange/note.py" line="129" />
         <source>best {best}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="131" />
+        <location filename="../../exchange/note.py" line="132" />
         <source>change {change}, detectable from {least}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="137" />
+        <location filename="../../exchange/note.py" line="138" />
         <source>other side {value}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="139" />
+        <location filename="../../exchange/note.py" line="140" />
         <source>other side {value} ({share} of it)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="143" />
+        <location filename="../../exchange/note.py" line="144" />
         <source>other side not known</source>
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../exchange/note.py" line="152" />
         <location filename="../../exchange/note.py" line="151" />
-        <location filename="../../exchange/note.py" line="150" />
         <source>not set</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="152" />
+        <location filename="../../exchange/note.py" line="153" />
         <source>Phase, as set by the therapist: {phase_said}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="155" />
+        <location filename="../../exchange/note.py" line="156" />
         <source>Irritability, as set by the therapist: {irritable}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="163" />
+        <location filename="../../exchange/note.py" line="164" />
         <source>Clinical judgement: </source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="171" />
+        <location filename="../../exchange/note.py" line="172" />
         <source>Next: {step}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="174" />
+        <location filename="../../exchange/note.py" line="175" />
         <source>{sessions} a week</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="176" />
+        <location filename="../../exchange/note.py" line="177" />
         <source>Review: plan holds until {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/note.py" line="178" />
+        <location filename="../../exchange/note.py" line="179" />
         <source>Review: no date set</source>
         <translation type="unfinished" />
     </message>
@@ -2069,102 +2340,102 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="35" />
+        <location filename="../../exchange/wording.py" line="36" />
         <source>Exercise, {side}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="52" />
+        <location filename="../../exchange/wording.py" line="53" />
         <source>hold {hold_s:g} s</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="54" />
+        <location filename="../../exchange/wording.py" line="55" />
         <source>rest {rest_s:g} s</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="55" />
+        <location filename="../../exchange/wording.py" line="56" />
         <source>every day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="57" />
+        <location filename="../../exchange/wording.py" line="58" />
         <source>pain limit {pain_limit} of 10</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="61" />
+        <location filename="../../exchange/wording.py" line="62" />
         <source>not beyond {amount}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="73" />
+        <location filename="../../exchange/wording.py" line="74" />
         <source>the therapist's choice</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="78" />
+        <location filename="../../exchange/wording.py" line="79" />
         <source>after {sittings} in a row, completed with pain at most {pain} of 10: propose {proposed}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="84" />
+        <location filename="../../exchange/wording.py" line="85" />
         <source>after {sittings} in a row, completed with {least} or further, pain at most {pain} of 10: propose {proposed}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="95" />
+        <location filename="../../exchange/wording.py" line="96" />
         <source>1 time</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="96" />
+        <location filename="../../exchange/wording.py" line="97" />
         <source>{count} times</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="101" />
+        <location filename="../../exchange/wording.py" line="102" />
         <source>1 time a day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="102" />
+        <location filename="../../exchange/wording.py" line="103" />
         <source>{count} times a day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="107" />
+        <location filename="../../exchange/wording.py" line="108" />
         <source>mon</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="108" />
+        <location filename="../../exchange/wording.py" line="109" />
         <source>tue</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="109" />
+        <location filename="../../exchange/wording.py" line="110" />
         <source>wed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="110" />
+        <location filename="../../exchange/wording.py" line="111" />
         <source>thu</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="111" />
+        <location filename="../../exchange/wording.py" line="112" />
         <source>fri</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="112" />
+        <location filename="../../exchange/wording.py" line="113" />
         <source>sat</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="113" />
+        <location filename="../../exchange/wording.py" line="114" />
         <source>sun</source>
         <translation type="unfinished" />
     </message>
@@ -2482,7 +2753,748 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>plan</name>
+    <message>
+        <location filename="../../review/plan_changes.py" line="31" />
+        <source>Practice key removed.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="33" />
+        <source>Practice key changed.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="35" />
+        <source>Practice key added.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="37" />
+        <source>Range of the other side changed.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="42" />
+        <source>Patient code</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="43" />
+        <source>Title</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="45" />
+        <source>Side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="46" />
+        <source>both</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="48" />
+        <source>Phase</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="50" />
+        <source>Irritability</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="53" />
+        <source>Sessions a week</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="54" />
+        <source>Valid until</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="55" />
+        <source>Contact</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="67" />
+        <source>Removed: {exercise}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="70" />
+        <source>Added: {exercise}, {dose}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="76" />
+        <source>{exercise}: {change}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="78" />
+        <source>The order of the exercises changed.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="121" />
+        <source>side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="122" />
+        <source>view</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="123" />
+        <source>hold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="124" />
+        <source>repetitions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="125" />
+        <source>rest</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="126" />
+        <source>target</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="127" />
+        <source>pain limit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="128" />
+        <source>days</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="129" />
+        <source>times a day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="58" />
+        <location filename="../../review/plan_changes.py" line="130" />
+        <source>next step</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="136" />
+        <source>{name} added: {after}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="138" />
+        <source>{name} removed, was {before}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="139" />
+        <source>{name} from {before} to {after}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="153" />
+        <source>{sittings} in a row and pain at most {pain}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="155" />
+        <source>{sittings} in a row and pain at most {pain}, then {exercise}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="157" />
+        <source>{sittings} in a row with {angle} or more and pain at most {pain}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_changes.py" line="159" />
+        <source>{sittings} in a row with {angle} or more and pain at most {pain}, then {exercise}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="42" />
+        <source>{count} × a day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="44" />
+        <source>{count} × a day on {days}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="47" />
+        <source>{count} × {hold} s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="50" />
+        <source>rest {rest} s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="52" />
+        <source>pain at most {pain}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="55" />
+        <source>up to {angle}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plan_wording.py" line="70" />
+        <source>every day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="51" />
+        <source>Hold {value} s: usual for {irritability} irritability is {usual} s. {source}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="54" />
+        <source>Repetitions {value}: usual for {irritability} irritability is {usual}. {source}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="57" />
+        <source>Times a day {value}: usual for {irritability} irritability is {usual}. {source}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="75" />
+        <source>Pain limit {value}: usual for {irritability} irritability is at most {limit}. Common practice.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="87" />
+        <source>{least} to {most}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="103" />
+        <source>{time} a day of holds and rests</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/plans.py" line="104" />
+        <source>{least} to {most} a day of holds and rests</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>review</name>
+    <message>
+        <location filename="../../review/chart.py" line="160" />
+        <source>No session gave a value.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/chart.py" line="163" />
+        <source>{count} sessions, but in too few of them the trunk kept still.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/chart.py" line="167" />
+        <source>One session: {value}; too few sessions to speak of change.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/chart.py" line="170" />
+        <source>{change}: {verdict} (detectable from {least}), {sessions}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="57" />
+        <source>injection</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="59" />
+        <source>hydrodilatation</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="61" />
+        <source>surgery</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/chart_context.py" line="63" />
+        <source>other</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="68" />
+        <source>Nothing was ever held in a sitting.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="74" />
+        <source>No sitting since {day}, {pause} days; the plan asks for one at least every 1 day.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="79" />
+        <source>No sitting since {day}, {pause} days; the plan asks for one at least every {pause_days} days.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="98" />
+        <source>Pain {pain} of 10 on {day}, above {limit}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="111" />
+        <source>Pain rose from {first} to {last} of 10 (medians of the first and the last 1 sitting); {rise} points matter.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="117" />
+        <source>Pain rose from {first} to {last} of 10 (medians of the first and the last {size} sittings); {rise} points matter.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="134" />
+        <source>The only measured sitting is poorly measured: {what}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="139" />
+        <source>{poor} of the last {count} measured sittings are poorly measured; in the latest of them: {what}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="150" />
+        <source>{movements}: the last sittings were measured with another camera set-up than the first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="166" />
+        <source>{movement}: {change} since {day}, beyond the error of measuring.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="188" />
+        <source>{exercise}: {reason}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="11" />
+        <source>1 session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="12" />
+        <source>{count} sessions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="18" />
+        <source>1 sitting</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="19" />
+        <source>{count} sittings</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="25" />
+        <source>1 hold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/counts.py" line="26" />
+        <source>{count} holds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="12" />
+        <source>nobody in view</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="13" />
+        <source>another person</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="14" />
+        <source>somebody else in view</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="15" />
+        <source>too far away</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="16" />
+        <source>too close</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="17" />
+        <source>too dark</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="18" />
+        <source>hips out of view</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="19" />
+        <source>shoulders out of view</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="20" />
+        <source>arm out of view</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="21" />
+        <source>no room for the arm</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="22" />
+        <source>no room above for the arm</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="23" />
+        <source>turn to face the camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="24" />
+        <source>turn your side to the camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="25" />
+        <source>turn around</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="26" />
+        <source>raise the camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="27" />
+        <source>legs in the way</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="28" />
+        <source>turn your feet to the camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="29" />
+        <source>lie on your back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="30" />
+        <source>lie face down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="31" />
+        <source>stand or sit upright</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="32" />
+        <source>wrong side to the camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="33" />
+        <source>bend the elbow</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="34" />
+        <source>straighten the elbow</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="35" />
+        <source>other movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/doubt_wording.py" line="36" />
+        <source>unsure</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="30" />
+        <source>Since {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="32" />
+        <source>Since a visit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="35" />
+        <source>Since the start</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="37" />
+        <source>By week</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="40" />
+        <source>Real beyond</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="51" />
+        <source>{change}, and more sessions alone would not</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="54" />
+        <source>{change}; about {count} sessions in all might</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="62" />
+        <source>{change}: {verdict}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="69" />
+        <source>no visit is written down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="71" />
+        <source>that is since the start</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="74" />
+        <source>no session to compare before that visit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="75" />
+        <source>no session to compare after that visit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="76" />
+        <source>{change} (detectable from {least})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="84" />
+        <source>sessions in fewer than {count} weeks: no slope yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="90" />
+        <source>no sure direction: {low} to {high} a week ({count} weeks' medians)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="93" />
+        <source>{slope} a week, {low} to {high} ({count} weeks' medians)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="132" />
+        <location filename="../../review/findings.py" line="103" />
+        <source>{change} down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="134" />
+        <location filename="../../review/findings.py" line="104" />
+        <source>{change} up</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="109" />
+        <source>by hand {amount} ({source})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="114" />
+        <source>{least}, by the scatter of these {sessions} and the camera's place; two single ones {single}, {by_hand}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="120" />
+        <source>{least}: {by_hand}, widened as patients differ; this patient's own repeatability counts from {count} sessions on</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings.py" line="126" />
+        <source>{least}, the error of the readings themselves; {by_hand}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="33" />
+        <source>Other side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="131" />
+        <location filename="../../review/findings_beside.py" line="34" />
+        <source>Form</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="43" />
+        <source>Met. {reason}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="45" />
+        <source>Not yet. {reason}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="47" />
+        <source>Next step</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="49" />
+        <source>{angle}, by the plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="51" />
+        <source>Not beyond</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="57" />
+        <source>measured {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="59" />
+        <source>by the plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="63" />
+        <source>{value} ({when}); this side {missing} short, {share} of it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="65" />
+        <source>{value} ({when}); this side {missing} further, {share} of it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="88" />
+        <source>nothing was held</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="92" />
+        <source>no fault noted in any of {holds}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="93" />
+        <source>{fault} in {share}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="101" />
+        <source>{shares} of {holds}; leaned and turned holds are kept out of the range</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/findings_beside.py" line="106" />
+        <source>{shares} of {holds}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="13" />
+        <source>trunk leaned</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="15" />
+        <source>trunk turned</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="17" />
+        <source>shoulder rose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="19" />
+        <source>elbow bent</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="21" />
+        <source>elbow straightened</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="23" />
+        <source>elbow drifted</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="29" />
+        <source>Trunk leans</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="30" />
+        <source>Trunk turns</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="31" />
+        <source>Elbow bent</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="32" />
+        <source>Shoulder rises</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/form_wording.py" line="33" />
+        <source>Elbow drifts</source>
+        <translation type="unfinished" />
+    </message>
     <message>
         <location filename="../../review/levels.py" line="85" />
         <source>about {high} to {low}</source>
@@ -2499,83 +3511,234 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="22" />
+        <location filename="../../review/next_step.py" line="41" />
+        <source>The plan has no rule for a next step.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="45" />
+        <source>The rule asks for degrees, but none are measured of it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="55" />
+        <source>{met} of {sittings} in a row meet the rule: on {day} {missing}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="67" />
+        <source>{met} of {sittings} so far meet the rule.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="93" />
+        <source>an easier exercise was done in its place</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="95" />
+        <source>it was not completed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="97" />
+        <source>no pain was given after it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="99" />
+        <source>pain after it was {pain}, above {most}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="105" />
+        <source>no hold was completed with a still trunk</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="108" />
+        <source>{best} were reached, not {least}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="117" />
+        <source>completed with pain at most {pain}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="119" />
+        <source>completed with pain at most {pain} and at least {least} reached (last {best})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="124" />
+        <source>Last sitting: {done}. The therapist decides.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="126" />
+        <source>Last {count} sittings in a row: {done}. The therapist decides.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/norm_words.py" line="12" />
+        <source>32 people with capsulitis, goniometer by hand</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/norm_words.py" line="14" />
+        <source>60 healthy people, tape by hand</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="23" />
         <source>{movement}: the last sessions were measured with another camera set-up than the first; all of the readings' error therefore counts.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="36" />
+        <location filename="../../review/notes.py" line="37" />
         <source>1 value only from holds in which the trunk leaned or turned: not compared.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="41" />
+        <location filename="../../review/notes.py" line="42" />
         <source>{count} values only from holds in which the trunk leaned or turned: not compared.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="48" />
+        <location filename="../../review/notes.py" line="49" />
         <source>The definition of an angle changed: rows of the two are not compared.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="55" />
+        <location filename="../../review/notes.py" line="56" />
         <source>1 value from holds let go before their time (hollow dots).</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="57" />
+        <location filename="../../review/notes.py" line="58" />
         <source>{count} values from holds let go before their time (hollow dots).</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="64" />
+        <location filename="../../review/notes.py" line="65" />
         <source>1 value with the arm out of sight for over a fifth.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="66" />
+        <location filename="../../review/notes.py" line="67" />
         <source>{count} values with the arm out of sight for over a fifth.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="71" />
+        <location filename="../../review/notes.py" line="72" />
         <source>The camera does not see why a range is limited. A systematic error that stays the same cancels in the change, not in the single values.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="87" />
+        <location filename="../../review/notes.py" line="88" />
         <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; more sessions alone would not tell, should the change stay as it is.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="94" />
+        <location filename="../../review/notes.py" line="95" />
         <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; about {enough} sessions in all might tell.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="106" />
+        <location filename="../../review/notes.py" line="107" />
         <source>Angles</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="113" />
+        <location filename="../../review/notes.py" line="114" />
         <source>Hand behind back: the levels are those of the thumb's tip, wide enough for what the wrist does not show; percent is of the way from C7 (0 %) to the PSIS (100 %), of the wrist.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="122" />
+        <location filename="../../review/notes.py" line="123" />
         <source>{what}: with few sessions a change is told only where it is large: {figure} by hand ({source}: {people}), and more because patients differ; from six sessions on the patient's own scatter decides.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="137" />
+        <location filename="../../review/notes.py" line="140" />
         <source>{listed}: what placing the camera anew does was never measured, so all of the readings' error counts, and no change up to {figure} is real ({source}).</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="147" />
+        <location filename="../../review/notes.py" line="150" />
         <source>{what}: the detectable change is made of the patient's own scatter, averaged over these sessions as far as their days differ, and of the camera's place, not averaged; for two single sessions it would be up to {single} (published, by hand: {figure}, {source}).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="29" />
+        <source>Since a visit: the mean of up to a week of sessions, the last ones against the last ones up to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval (Theil and Sen). Days of treatments, measures, scores and plans count as visits.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="64" />
+        <source>Poorly measured</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="66" />
+        <source>{sessions}: {doubt}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="68" />
+        <source>Doubtful</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="70" />
+        <source>Episode</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="72" />
+        <source>none written down</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="73" />
+        <source>Treatments</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="90" />
+        <source>{concern} in {count} rows of the table.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="101" />
+        <source>none of {sittings}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="102" />
+        <source>{poor} of {sittings}; on {day} {what}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="108" />
+        <source>{side}, since {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/records.py" line="117" />
+        <location filename="../../review/overview.py" line="111" />
+        <source>phase {phase_words}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="114" />
+        <source>{irritability} irritability</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/overview.py" line="119" />
+        <source>{course}. Goals: {goals}</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2606,11 +3769,6 @@
     <message>
         <location filename="../../review/records.py" line="93" />
         <source>camera {text}, {day}</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/records.py" line="117" />
-        <source>phase {phase_words}</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2684,78 +3842,180 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="91" />
-        <source>{done} done of {asked} asked for</source>
+        <location filename="../../review/replay_wording.py" line="28" />
+        <source>{day}, repetition {number}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="36" />
+        <source>{movement}, {side}, {position}, camera: {view}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="47" />
+        <source>{value}, held {seconds} s, {ended}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="57" />
+        <source>completed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="59" />
+        <source>let go</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="61" />
+        <source>ended with the arm out of sight</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="63" />
+        <source>stopped</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="65" />
+        <source>ended with the recording</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="72" />
+        <source>pain not given</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="73" />
+        <source>pain before {before}, after {after}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="114" />
+        <location filename="../../review/replay_wording.py" line="80" />
+        <source>not given</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="81" />
+        <source>{score} of 10</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="88" />
+        <source>No compensation noted in the hold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="89" />
+        <source>Compensation in the hold: {faults}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="97" />
+        <source>no frame here</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="101" />
+        <source>no value: unknown</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="102" />
+        <source>no value: {why}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="113" />
+        <source>not seen</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="117" />
+        <source>error not known</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="126" />
+        <source>{repetition}: {moment}, {seconds} s after the hold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="129" />
+        <source>{repetition}: {moment}, {seconds} s before the hold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay_wording.py" line="131" />
+        <source>{repetition}: {moment}, {seconds} s into the hold</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/report.py" line="92" />
-        <source>{done} completed of {asked}</source>
+        <source>{done} done of {asked} asked for</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/report.py" line="93" />
+        <source>{done} completed of {asked}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/report.py" line="94" />
         <source>{done} of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/report_columns.py" line="18" />
-        <location filename="../../review/report.py" line="96" />
+        <location filename="../../review/report.py" line="97" />
         <source>Sessions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="100" />
+        <location filename="../../review/report.py" line="101" />
         <source>Holds</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="104" />
+        <location filename="../../review/report.py" line="105" />
         <source>Hold time</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="107" />
+        <location filename="../../review/report.py" line="108" />
         <source>Pain 0–10</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="113" />
-        <source>not given</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/report.py" line="114" />
+        <location filename="../../review/report.py" line="115" />
         <source>first {first}, last {last}, worst {worst} ({day})</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="126" />
+        <location filename="../../review/report.py" line="127" />
         <source>arm seen in {seen} of hold time, {lost} of frames lost</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="127" />
+        <location filename="../../review/report.py" line="128" />
         <source>Camera</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="129" />
+        <location filename="../../review/sittings.py" line="87" />
+        <location filename="../../review/report.py" line="130" />
         <source>trunk leaned or turned in {share} of holds</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="130" />
-        <source>Form</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/report.py" line="132" />
+        <location filename="../../review/report.py" line="133" />
         <source>Files refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="231" />
+        <location filename="../../review/report.py" line="232" />
         <source>{name} {version} (angle definitions {definitions})</source>
         <translation type="unfinished" />
     </message>
@@ -2802,6 +4062,16 @@
     <message>
         <location filename="../../review/report_columns.py" line="31" />
         <source>Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one camera at home in a self-assisted stretch: neither an active nor a passive range. A session's value is the median of its completed holds with a still trunk. First and last are means of up to a week of sessions. Errors are half widths of 95 % intervals; the share of the other side has only this side's error in it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/sittings.py" line="84" />
+        <source>arm seen in only {share} of hold time</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/sittings.py" line="90" />
+        <source>only {rate} frames measured a second</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2855,117 +4125,107 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="39" />
+        <location filename="../../review/wording.py" line="42" />
         <source>Flexion</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="41" />
+        <location filename="../../review/wording.py" line="44" />
         <source>Extension</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="43" />
+        <location filename="../../review/wording.py" line="46" />
         <source>Abduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="45" />
+        <location filename="../../review/wording.py" line="48" />
         <source>External rotation at side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="47" />
+        <location filename="../../review/wording.py" line="50" />
         <source>External rotation at 90°</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="49" />
+        <location filename="../../review/wording.py" line="52" />
         <source>Horizontal adduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="51" />
+        <location filename="../../review/wording.py" line="54" />
         <source>Hand behind back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="56" />
+        <location filename="../../review/wording.py" line="59" />
         <source>left</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="56" />
+        <location filename="../../review/wording.py" line="59" />
         <source>right</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="63" />
+        <location filename="../../review/wording.py" line="66" />
         <source>standing</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="65" />
+        <location filename="../../review/wording.py" line="68" />
         <source>sitting</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="67" />
+        <location filename="../../review/wording.py" line="70" />
         <source>supine</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="69" />
+        <location filename="../../review/wording.py" line="72" />
         <source>prone</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="71" />
+        <location filename="../../review/wording.py" line="74" />
         <source>side-lying</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="73" />
+        <location filename="../../review/wording.py" line="76" />
         <source>doorway</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="116" />
-        <source>{change} down</source>
+        <location filename="../../review/wording.py" line="83" />
+        <source>front</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="118" />
-        <source>{change} up</source>
+        <location filename="../../review/wording.py" line="85" />
+        <source>side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="179" />
+        <location filename="../../review/wording.py" line="87" />
+        <source>back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="89" />
+        <source>foot</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="195" />
         <source>{begin} to {end}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="190" />
-        <source>1 session</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="191" />
-        <source>{count} sessions</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="197" />
-        <source>1 sitting</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="198" />
-        <source>{count} sittings</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/wording.py" line="215" />
+        <location filename="../../review/wording.py" line="217" />
         <source>{first} and {last}</source>
         <translation type="unfinished" />
     </message>
