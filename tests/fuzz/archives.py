@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import io
+import re
 import sqlite3
 import struct
 import warnings
@@ -23,6 +24,9 @@ from tests.fuzz.mutations import (
 
 _NAMES = ("../session.json", "/etc/passwd", "session.json\x00", "Session.json", "video.mp4", "a/")
 
+_UNREADABLE = (zipfile.BadZipFile, zlib.error, struct.error, EOFError, OSError, ValueError,
+               RuntimeError)  # fmt: skip
+
 
 def changed_zip(data: bytes, chance: Random) -> bytes:
     """Change what is in a session file, its list of parts, or its headers."""
@@ -31,7 +35,7 @@ def changed_zip(data: bytes, chance: Random) -> bytes:
     try:
         with zipfile.ZipFile(io.BytesIO(data)) as archive:
             parts = [(info.filename, archive.read(info)) for info in archive.infolist()]
-    except (zipfile.BadZipFile, zlib.error, OSError, ValueError, RuntimeError, NotImplementedError):
+    except _UNREADABLE:
         return changed_bytes(data, chance)
     method = zipfile.ZIP_DEFLATED
     for _ in range(chance.choice((1, 1, 2))):
@@ -44,9 +48,10 @@ def changed_zip(data: bytes, chance: Random) -> bytes:
             case 2 if parts:
                 parts[at] = (chance.choice(_NAMES), parts[at][1])
             case 3:
-                method = chance.choice((zipfile.ZIP_STORED, zipfile.ZIP_BZIP2, zipfile.ZIP_LZMA))
+                stored = (zipfile.ZIP_STORED,) * 6
+                method = chance.choice((*stored, zipfile.ZIP_BZIP2, zipfile.ZIP_LZMA))
             case 4 if parts:
-                parts[at] = (parts[at][0], bytes(chance.choice((0, 10_001, 5_000_000))))
+                parts[at] = (parts[at][0], bytes(chance.choice((0, *[10_001] * 6, 5_000_000))))
             case _ if parts:
                 name, content = parts[at]
                 change: Mutate = changed_json if name.endswith(".json") else changed_table
@@ -62,7 +67,7 @@ def changed_zip(data: bytes, chance: Random) -> bytes:
 
 def _changed_header(data: bytes, chance: Random) -> bytes:
     """Write an odd number into a local header, the directory or the end record."""
-    starts = [i for i in range(len(data) - 30) if data[i : i + 2] == b"PK" and data[i + 2] < 8]
+    starts = [each.start() for each in re.finditer(rb"PK[\0-\7]", data[:-30])]
     found = bytearray(data)
     if starts:
         at = chance.choice(starts) + chance.randrange(4, 30)

@@ -23,6 +23,7 @@ class Figures:
 
     cases: int = 0
     taken: int = 0
+    used: int = 0
     refused: int = 0
     longest_s: float = 0.0
     finds: list[tuple[str, bytes]] = field(default_factory=list)
@@ -30,7 +31,8 @@ class Figures:
     @property
     def line(self) -> str:
         return (
-            f"{self.cases:>9,} cases, {self.taken:,} taken, {self.refused:,} refused, "
+            f"{self.cases:>9,} cases, {self.taken:,} taken ({self.used:,} used), "
+            f"{self.refused:,} refused, "
             f"longest {self.longest_s:.2f} s, {len(self.finds)} finds"
         )
 
@@ -40,9 +42,12 @@ def judge(reader: Reader, data: bytes, figures: Figures) -> bool:
     begun = time.process_time()
     taken, find = False, None
     try:
-        reader.use(reader.read(data))
+        held = reader.read(data)
         taken = True
         figures.taken += 1
+        if figures.taken % reader.every == 0:
+            reader.use(held)
+            figures.used += 1
     except Fault as fault:
         figures.refused += 1
         find = wrong_with(str(fault))

@@ -66,7 +66,8 @@ class Reader:
     """One way in. ``read`` gives what it took, or raises a ``Fault``; ``use`` does with that what
     the program does, so that nothing is taken in that fails later.
 
-    ``share`` of the usual number of cases is run by the tests; the slow ones have less.
+    Where using takes ten times as long as reading, it is done with one in ``every`` that is taken.
+    The tests share their cases of a slow reader among ``parts`` of them, for all cores.
     """
 
     name: str
@@ -74,7 +75,8 @@ class Reader:
     change: Mutate
     read: Callable[[bytes], Any]
     use: Callable[[Any], None] = lambda taken: None
-    share: float = 1.0
+    every: int = 1
+    parts: int = 1
 
 
 def use_plan(plan: Plan) -> None:
@@ -225,25 +227,25 @@ def _readers() -> tuple[Reader, ...]:
         Reader("plan", _files("plan_v2.json", "plan_v1.json"), changed_json,
                lambda d: read_plan(d, WHERE, catalogue().by_name), use_plan),
         Reader("document", _parts("session.json"), changed_json,
-               lambda d: read_session_document(d, WHERE), use_document, 0.2),
+               lambda d: read_session_document(d, WHERE), use_document),
         Reader("readings", _parts("readings.csv"), changed_table,
                lambda d: read_readings(d, WHERE), use_readings),
         Reader("landmarks", _parts("landmarks.csv"), changed_table,
-               lambda d: read_landmarks(d, WHERE), use_landmarks, 0.2),
+               lambda d: read_landmarks(d, WHERE), use_landmarks, parts=2),
         Reader("session", session_seeds, changed_zip,
-               lambda d: unpack_session(d, WHERE), use_session, 0.04),
+               lambda d: unpack_session(d, WHERE), use_session, every=3, parts=3),
         Reader("sealed", sealed_seeds, changed_sealed,
                lambda d: unpack_session(open_sealed(d, identity(), WHERE), WHERE), use_session,
-               0.04),
+               every=3, parts=3),
         Reader("journal", _files("journal_v3.journal", "journal_v2.journal", "journal_v1.journal"),
-               changed_journal, read_journal, use_document, 0.05),
-        Reader("joints", joint_seeds, changed_table, lambda d: read_joints(d, WHERE), share=0.5),
+               changed_journal, read_journal, use_document, every=5, parts=3),
+        Reader("joints", joint_seeds, changed_table, lambda d: read_joints(d, WHERE)),
         Reader("lenses", lens_seeds, changed_json, lambda d: read_lenses(d, WHERE), use_lenses),
         Reader("exercise", exercise_seeds, changed_lines,
-               lambda d: parse({"table-slide.toml": d}), share=0.1),
+               lambda d: parse({"table-slide.toml": d}), parts=2),
         Reader("page", _shipped("pages", "stiff.toml"), changed_lines,
-               lambda d: parse_pages({"stiff.toml": d}), share=0.1),
-        Reader("safety", _shipped("safety.toml"), changed_lines, parse_safety, share=0.1),
+               lambda d: parse_pages({"stiff.toml": d})),
+        Reader("safety", _shipped("safety.toml"), changed_lines, parse_safety, parts=2),
         *disk_readers(),
     )  # fmt: skip
 
