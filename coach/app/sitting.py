@@ -100,6 +100,15 @@ class Sitting:
             self._outcome = Outcome(self._keeper.document, saved_at, self._trouble)
         return self._outcome
 
+    def save_elsewhere(self, folder: str) -> Outcome:
+        """Save the session file in another folder, and tell of it."""
+        try:
+            path = self._keeper.save_elsewhere(Path(folder))
+        except Fault as fault:
+            told = _kept(fault, on_disk=self._keeper.fault is None)
+            return Outcome(self._keeper.document, None, told)
+        return Outcome(self._keeper.document, str(path))
+
     def close(self) -> None:
         """Free the model and the journal."""
         self._estimator.close()

@@ -8,11 +8,11 @@ from pathlib import Path
 
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
-from coach.session.assemble import assemble
+from coach.session.assemble import Assembled, assemble
 from coach.session.entries import Entry, LandmarkRows, ReadingRows, SessionOpened
 from coach.storage.atomic import sync_folder
 from coach.storage.journal import SUFFIX, Journal, SyncPolicy
-from coach.storage.sealed import check_public_key, save_session
+from coach.storage.sealed import check_public_key, save_for_practice, save_session
 
 
 class SessionKeeper:
@@ -65,11 +65,7 @@ class SessionKeeper:
         """
         if self._finished is not None:
             return self._finished
-        try:
-            entries: Iterable[Entry] = self.journal.content().entries
-        except Fault:
-            entries = self._without_traces
-        session = assemble(entries)
+        session = self._whole()
         path = None if session.empty else save_session(sessions, session, own)
         self._finished = path
         self.close()
@@ -77,6 +73,20 @@ class SessionKeeper:
             self.journal.path.unlink(missing_ok=True)
             sync_folder(self.journal.path.parent)
         return path
+
+    def save_elsewhere(self, folder: Path) -> Path:
+        """Save what is sent in another ``folder`` where ``finish`` could not, and give its path.
+
+        The journal stays, so that the next start makes the file where the diary looks for it. Both
+        have the same identity, so that they count once.
+        """
+        return save_for_practice(folder, self._whole())
+
+    def _whole(self) -> Assembled:
+        try:
+            return assemble(self.journal.content().entries)
+        except Fault:
+            return assemble(self._without_traces)
 
     def close(self) -> None:
         """Let go of the journal without finishing: the next start recovers it."""

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from coach.domain.fault import Fault
+from coach.domain.session import SessionEnd
 from coach.session.assemble import assemble
 from coach.session.entries import SessionOpened
 from coach.storage.atomic import PART_SUFFIX, sync_folder
@@ -92,9 +93,13 @@ def _recover_locked(
     if path is None:
         return None
     started = session.document.started_at[:16].replace("T", " ")
-    message = translate(
-        "faults", "The session of {started} was interrupted; what was done is kept in {name}."
-    ).format(started=started, name=path.name)
+    if session.document.ended_because is SessionEnd.INTERRUPTED:
+        message = translate(
+            "faults", "The session of {started} was interrupted; what was done is kept in {name}."
+        )
+    else:
+        message = translate("faults", "The session of {started} is saved now, as {name}.")
+    message = message.format(started=started, name=path.name)
     return Recovered(journal, path, message, content.dropped_bytes)
 
 

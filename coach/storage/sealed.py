@@ -160,14 +160,17 @@ def save_session(folder: Path, session: Assembled, own: Path | None = None) -> P
     own folder, where the diary finds it.
     """
     public_key = session.document.plan.practice_key
+    if public_key is not None:
+        check_public_key(public_key)
+        write_session(own or own_sessions_folder(), session)
+    return save_for_practice(folder, session)
+
+
+def save_for_practice(folder: Path, session: Assembled) -> Path:
+    """Save only what is sent, sealed where the plan carries a key, in ``folder``; give its path."""
+    public_key = session.document.plan.practice_key
     if public_key is None:
         return write_session(folder, session)
-    check_public_key(public_key)
-    write_session(own or own_sessions_folder(), session)
-    return _write_sealed(folder, session, public_key)
-
-
-def _write_sealed(folder: Path, session: Assembled, public_key: str) -> Path:
     data = pack_session(session.document, session.readings_csv, session.landmarks_csv)
     sealed = seal(data, public_key)
     make_folder(folder)

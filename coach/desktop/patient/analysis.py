@@ -118,6 +118,16 @@ class Analysis(QObject):
                 )
             )
 
+    @pyqtSlot(str)
+    def save_elsewhere(self, folder: str) -> None:
+        """Write the session file into another folder."""
+        if self._coaching is None:
+            return
+        try:
+            self.finished.emit(self._coaching.save_elsewhere(folder))
+        except Exception as error:
+            self._say(error)
+
     @pyqtSlot()
     def close(self) -> None:
         """End the session if it still runs, free everything and end the thread."""

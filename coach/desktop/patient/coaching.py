@@ -44,6 +44,10 @@ class Coaching(Protocol):
         """
         ...
 
+    def save_elsewhere(self, folder: str) -> Outcome:
+        """Write the session file into another folder, where ``finish`` could not; tell of it."""
+        ...
+
     def close(self) -> None:
         """Free the model; may be called twice, and without ``finish``."""
         ...

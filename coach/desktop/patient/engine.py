@@ -18,9 +18,9 @@ _HANGING: list[tuple[QThread, Analysis]] = []
 class Engine(QObject):
     """Starts, steers and ends both threads; lives in the window's thread.
 
-    ``stepped`` brings a Step after each frame and order, ``finished`` the Outcome, once, after
-    which the camera is let go, ``failed`` a sentence to show, ``troubled`` one that holds until
-    an empty one follows.
+    ``stepped`` brings a Step after each frame and order, ``finished`` the Outcome, after which the
+    camera is let go, and another one where it was saved elsewhere, ``failed`` a sentence to show,
+    ``troubled`` one that holds until an empty one follows.
     """
 
     stepped = pyqtSignal(object)
@@ -32,6 +32,7 @@ class Engine(QObject):
     _input_ended = pyqtSignal(object)
     _trouble = pyqtSignal(object)
     _ordered = pyqtSignal(object, object, object)
+    _elsewhere = pyqtSignal(str)
     _closing = pyqtSignal()
 
     def __init__(
@@ -65,6 +66,7 @@ class Engine(QObject):
         self._input_ended.connect(analysis.input_ended)
         self._trouble.connect(analysis.input_troubled)
         self._ordered.connect(analysis.order)
+        self._elsewhere.connect(analysis.save_elsewhere)
         self._closing.connect(analysis.close)
         analysis.stepped.connect(self.stepped)
         analysis.finished.connect(self._end)
@@ -86,6 +88,10 @@ class Engine(QObject):
     def order(self, order: Order, pain: int | None = None) -> None:
         """Pass on what the person says now."""
         self._ordered.emit(self.now_s(), order, pain)
+
+    def save_elsewhere(self, folder: str) -> None:
+        """Have the session that is over saved in another folder."""
+        self._elsewhere.emit(folder)
 
     def now_s(self) -> float | None:
         """Give the present on the clock of the frames' stamps, None before the first frame.
@@ -112,7 +118,7 @@ class Engine(QObject):
                 _HANGING.append((self._thread, self._analysis))
                 ended = False
             to_analysis = self._opened, self._frame_ready, self._input_ended, self._trouble
-            for signal in (*to_analysis, self._ordered, self._closing):
+            for signal in (*to_analysis, self._ordered, self._elsewhere, self._closing):
                 signal.disconnect()
         self._thread = self._analysis = self._intake = None
         return ended

@@ -31,12 +31,13 @@ class Pages(QStackedWidget):
     """One page a stage, and what there is to read before the first.
 
     ``ordered`` is what a button asks for, ``answered`` a score of pain, ``spoken`` a page that is
-    to be read aloud, ``closed`` that the window is to close.
+    to be read aloud, ``elsewhere`` a folder to save in, ``closed`` that the window is to close.
     """
 
     ordered = pyqtSignal(Order)
     answered = pyqtSignal(int)
     spoken = pyqtSignal(str)
+    elsewhere = pyqtSignal(str)
     closed = pyqtSignal()
 
     def __init__(
@@ -83,6 +84,7 @@ class Pages(QStackedWidget):
         self.understanding.spoken.connect(self.spoken)
         self.pain.answered.connect(self.answered)
         self.summary.closed.connect(self.closed)
+        self.summary.elsewhere.connect(self.elsewhere)
         if not cautions_read:
             self._open_cautions()
 
@@ -140,9 +142,10 @@ class Pages(QStackedWidget):
             case Stage.FINISHED:
                 leaves = key in ENTER_KEYS or stops
                 button = self.summary.close_button if leaves else None
+                button = self.summary.folder_button if key is Qt.Key.Key_F else button
             case _ as never:
                 assert_never(never)
-        if button is None:
+        if button is None or button.isHidden():
             return False
         button.click()
         return True

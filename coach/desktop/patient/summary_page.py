@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 from PyQt6.QtCore import Qt, pyqtSignal
-from PyQt6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from coach.catalogue import safety
 from coach.desktop.patient.coaching import Outcome
@@ -17,6 +19,8 @@ class SummaryPage(ProsePage):
     """Shows an Outcome; says what was held and measured, and praises neither pain nor range."""
 
     closed = pyqtSignal()
+    elsewhere = pyqtSignal(str)
+    """A folder in which to save what could not be saved."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin empty."""
@@ -40,6 +44,9 @@ class SummaryPage(ProsePage):
         )
         self.close_button = KeyButton(self.tr("Close"), self.tr("Enter"), "primary", share=0.034)
         self.close_button.clicked.connect(self.closed)
+        self.folder_button = KeyButton(self.tr("Save in another folder"), "F", share=0.034)
+        self.folder_button.clicked.connect(self._choose_folder)
+        self.folder_button.hide()
         self._scroll = QScrollArea(self)
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -51,7 +58,11 @@ class SummaryPage(ProsePage):
         words.addWidget(self._saved)
         words.addWidget(note)
         foot.addLayout(words, 7)
-        foot.addWidget(self.close_button, 3)
+        buttons = QVBoxLayout()
+        buttons.setSpacing(12)
+        buttons.addWidget(self.folder_button)
+        buttons.addWidget(self.close_button)
+        foot.addLayout(buttons, 3)
         column = QVBoxLayout(self)
         column.setContentsMargins(44, 24, 44, 28)
         column.setSpacing(10)
@@ -81,6 +92,8 @@ class SummaryPage(ProsePage):
             )
         else:
             self._saved.setText(outcome.fault or self.tr("Nothing was saved."))
+        self.folder_button.setVisible(outcome.saved_at is None and outcome.fault is not None)
+        self.folder_button.setEnabled(True)
         inside = QWidget()
         inside.setObjectName("page")
         column = QVBoxLayout(inside)
@@ -99,6 +112,12 @@ class SummaryPage(ProsePage):
             old.deleteLater()
         self._scroll.setWidget(inside)
         self.close_button.setFocus()
+
+    def _choose_folder(self) -> None:
+        title = self.tr("Choose a folder for the session file")
+        if folder := QFileDialog.getExistingDirectory(self, title, str(Path.home())):
+            self.folder_button.setEnabled(False)  # until it is known what came of it
+            self.elsewhere.emit(folder)
 
     def _ring(self, contact: str) -> str:
         if contact:

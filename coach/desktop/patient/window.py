@@ -87,6 +87,7 @@ class PatientWindow(QWidget):
         self.pages.ordered.connect(self.engine.order)
         self.pages.answered.connect(lambda score: self.engine.order(Order.PAIN, score))
         self.pages.spoken.connect(self._read_aloud)
+        self.pages.elsewhere.connect(self._save_elsewhere)
         self.pages.closed.connect(self.close)
         self.banner.again_button.clicked.connect(self._try_again)
         column = QVBoxLayout(self)
@@ -193,6 +194,10 @@ class PatientWindow(QWidget):
         self.pages.summary.show_outcome(outcome)
         if outcome.fault is not None:
             self.banner.say(outcome.fault, again=False)
+
+    def _save_elsewhere(self, folder: str) -> None:
+        self.banner.hide()
+        self.engine.save_elsewhere(folder)
 
     def _fail(self, sentence: str) -> None:
         if self.stage is None:

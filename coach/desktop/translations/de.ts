@@ -393,7 +393,7 @@
         <translation>Schulter-Begleiter</translation>
     </message>
     <message>
-        <location filename="../patient/window.py" line="226" />
+        <location filename="../patient/window.py" line="231" />
         <source>And {count} more of the kind.</source>
         <translation>Und {count} weitere dieser Art.</translation>
     </message>
@@ -466,67 +466,77 @@
 </context><context>
     <name>SummaryPage</name>
     <message>
-        <location filename="../patient/summary_page.py" line="32" />
+        <location filename="../patient/summary_page.py" line="36" />
         <source>The angle is that of the arm against the trunk, shoulder blade included, or of the forearm turned out; behind the back it is the tip of the thumb against the spine. Above is the middle one of the holds. ± is the 95 % error. Only your therapist can say what it means.</source>
         <translation>Der Winkel ist der des Arms gegen den Rumpf, das Schulterblatt eingeschlossen, oder der des nach außen gedrehten Unterarms; hinter dem Rücken ist es die Daumenspitze gegen die Wirbelsäule. Oben steht der mittlere Wert. ± ist der 95-%-Fehler. Nur in der Praxis kann man sagen, was er bedeutet.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="41" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="41" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>Enter</source>
         <translation>Eingabe</translation>
     </message>
     <message>
         <location filename="../patient/summary_page.py" line="47" />
+        <source>Save in another folder</source>
+        <translation>In anderem Ordner speichern</translation>
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="54" />
         <source>What was done</source>
         <translation>Was geschafft wurde</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="68" />
+        <location filename="../patient/summary_page.py" line="79" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation>Wegen des Schmerzes beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="70" />
+        <location filename="../patient/summary_page.py" line="81" />
         <source>Done for today</source>
         <translation>Fertig für heute</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="72" />
+        <location filename="../patient/summary_page.py" line="83" />
         <source>Stopped. What you did is kept.</source>
         <translation>Beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="80" />
+        <location filename="../patient/summary_page.py" line="91" />
         <source>Saved for your therapist: {path}</source>
         <translation>Gespeichert für die Praxis: {path}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="83" />
+        <location filename="../patient/summary_page.py" line="94" />
         <source>Nothing was saved.</source>
         <translation>Nichts wurde gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="94" />
+        <location filename="../patient/summary_page.py" line="107" />
         <source>No exercise was begun.</source>
         <translation>Keine Übung wurde begonnen.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="105" />
+        <location filename="../patient/summary_page.py" line="117" />
+        <source>Choose a folder for the session file</source>
+        <translation>Ordner für die Sitzungsdatei wählen</translation>
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="124" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="108" />
+        <location filename="../patient/summary_page.py" line="127" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="118" />
+        <location filename="../patient/summary_page.py" line="137" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation>Ihr Schmerz ist gestiegen. Bleibt er über eine halbe Stunde oder hält er Sie wach, sagen Sie es in der Praxis vor dem nächsten Üben.</translation>
     </message>
@@ -1244,12 +1254,12 @@
         <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen.</translation>
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="117" />
+        <location filename="../../app/sitting.py" line="126" />
         <source>{fault} What you did is kept, and saved when you start the program again.</source>
         <translation>{fault} Was Sie getan haben, ist aufgehoben und wird gespeichert, wenn Sie das Programm wieder starten.</translation>
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="121" />
+        <location filename="../../app/sitting.py" line="130" />
         <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
         <translation>{fault} Was Sie getan haben, ist aufgehoben, solange dieses Fenster offen ist: Schaffen Sie erst Platz, dann schließen Sie es.</translation>
     </message>
@@ -1900,12 +1910,17 @@
         <translation>{where} stammt von einer neueren Fassung dieses Programms; aktualisieren Sie das Programm, um diese Sitzung wiederherzustellen.</translation>
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="95" />
+        <location filename="../../storage/recovery.py" line="97" />
         <source>The session of {started} was interrupted; what was done is kept in {name}.</source>
         <translation>Die Sitzung vom {started} wurde unterbrochen; was getan wurde, ist in {name} aufgehoben.</translation>
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="109" />
+        <location filename="../../storage/recovery.py" line="101" />
+        <source>The session of {started} is saved now, as {name}.</source>
+        <translation>Die Sitzung vom {started} ist jetzt gespeichert, als {name}.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/recovery.py" line="114" />
         <source>A session's journal could not be read from its first line on; it is kept as {aside}.</source>
         <translation>Das Protokoll einer Sitzung ließ sich schon ab der ersten Zeile nicht lesen; es liegt nun als {aside}.</translation>
     </message>
@@ -1950,7 +1965,7 @@
         <translation>{name} ist versiegelt: Schließen Sie den Schlüssel der Praxis auf und lesen Sie die Datei dann noch einmal ein.</translation>
     </message>
     <message>
-        <location filename="../../storage/sealed.py" line="186" />
+        <location filename="../../storage/sealed.py" line="189" />
         <source>The session could not be saved: {folder} has other files of its name; choose another folder.</source>
         <translation>Die Sitzung ließ sich nicht speichern: In {folder} liegen andere Dateien dieses Namens; wählen Sie einen anderen Ordner.</translation>
     </message>

@@ -393,7 +393,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/window.py" line="226" />
+        <location filename="../patient/window.py" line="231" />
         <source>And {count} more of the kind.</source>
         <translation type="unfinished" />
     </message>
@@ -466,67 +466,77 @@
 </context><context>
     <name>SummaryPage</name>
     <message>
-        <location filename="../patient/summary_page.py" line="32" />
+        <location filename="../patient/summary_page.py" line="36" />
         <source>The angle is that of the arm against the trunk, shoulder blade included, or of the forearm turned out; behind the back it is the tip of the thumb against the spine. Above is the middle one of the holds. ± is the 95 % error. Only your therapist can say what it means.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="41" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>Close</source>
         <translation>Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="41" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>Enter</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../patient/summary_page.py" line="47" />
+        <source>Save in another folder</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="54" />
         <source>What was done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="68" />
+        <location filename="../patient/summary_page.py" line="79" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="70" />
+        <location filename="../patient/summary_page.py" line="81" />
         <source>Done for today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="72" />
+        <location filename="../patient/summary_page.py" line="83" />
         <source>Stopped. What you did is kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="80" />
+        <location filename="../patient/summary_page.py" line="91" />
         <source>Saved for your therapist: {path}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="83" />
+        <location filename="../patient/summary_page.py" line="94" />
         <source>Nothing was saved.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="94" />
+        <location filename="../patient/summary_page.py" line="107" />
         <source>No exercise was begun.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="105" />
+        <location filename="../patient/summary_page.py" line="117" />
+        <source>Choose a folder for the session file</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="124" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="108" />
+        <location filename="../patient/summary_page.py" line="127" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="118" />
+        <location filename="../patient/summary_page.py" line="137" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation type="unfinished" />
     </message>
@@ -1244,12 +1254,12 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="117" />
+        <location filename="../../app/sitting.py" line="126" />
         <source>{fault} What you did is kept, and saved when you start the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="121" />
+        <location filename="../../app/sitting.py" line="130" />
         <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
         <translation type="unfinished" />
     </message>
@@ -1900,12 +1910,17 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="95" />
+        <location filename="../../storage/recovery.py" line="97" />
         <source>The session of {started} was interrupted; what was done is kept in {name}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="109" />
+        <location filename="../../storage/recovery.py" line="101" />
+        <source>The session of {started} is saved now, as {name}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/recovery.py" line="114" />
         <source>A session's journal could not be read from its first line on; it is kept as {aside}.</source>
         <translation type="unfinished" />
     </message>
@@ -1950,7 +1965,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/sealed.py" line="186" />
+        <location filename="../../storage/sealed.py" line="189" />
         <source>The session could not be saved: {folder} has other files of its name; choose another folder.</source>
         <translation type="unfinished" />
     </message>

@@ -346,6 +346,12 @@ def test_the_cautions_name_the_plan_s_own_limits(app: QApplication, qtbot: QtBot
     assert "Pain above 3 to 5 of 10" in texts(page)
 
 
+def unsaved(window: PatientWindow) -> None:
+    saved = ScriptedCoaching().finish(SessionEnd.COMPLETED)
+    window._finish(replace(saved, saved_at=None, fault="It is not saved; choose another folder."))
+    QApplication.processEvents()
+
+
 def every_stage() -> list[Callable[[PatientWindow], None]]:
     return [
         lambda window: feed(window, replace(HOLD, stage=Stage.WELCOME)),
@@ -355,6 +361,7 @@ def every_stage() -> list[Callable[[PatientWindow], None]]:
         lambda window: feed(window, HOLD),
         lambda window: feed(window, replace(HOLD, stage=Stage.PAUSED)),
         outcome_of,
+        unsaved,
     ]
 
 

@@ -2,6 +2,7 @@
 
 import threading
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import date
 
 import pytest
@@ -10,7 +11,7 @@ from PyQt6.QtTest import QTest
 from PyQt6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from coach.desktop.patient.coaching import BeginCoaching, OpenSource
+from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
 from coach.desktop.patient.window import PatientWindow
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
@@ -116,6 +117,57 @@ def start(qtbot: QtBot, window: PatientWindow) -> None:
     wait_for(qtbot, window, Stage.PREPARE)
     press(window, Qt.Key.Key_Space)
     wait_for(qtbot, window, Stage.EXERCISE)
+
+
+class Unsaved(ScriptedCoaching):
+    """Its folder is read only, and so is the next; the third takes the file."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.folders: list[str] = []
+
+    def finish(self, because: SessionEnd) -> Outcome:
+        return replace(super().finish(because), saved_at=None, fault="It is not saved; choose.")
+
+    def save_elsewhere(self, folder: str) -> Outcome:
+        self.folders.append(folder)
+        if len(self.folders) == 1:
+            return replace(self.finish(SessionEnd.STOPPED), fault="Not there either; choose.")
+        return super().finish(SessionEnd.STOPPED)
+
+
+def test_what_could_not_be_saved_is_saved_in_another_folder_by_one_key(
+    open_window: Opener, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    chosen = ["", "/first", "/second"]
+    monkeypatch.setattr(
+        "coach.desktop.patient.summary_page.QFileDialog.getExistingDirectory",
+        lambda *told: chosen.pop(0),
+    )
+    coaching = Unsaved()
+    window = open_window(lambda: ScriptedSource(seconds=10_000), lambda opened: coaching)
+    page = window.pages.summary
+    start(qtbot, window)
+    press(window, Qt.Key.Key_S)
+    qtbot.waitUntil(lambda: window.outcome is not None, timeout=LONG_MS)
+    assert page.folder_button.isVisible()
+    assert page.folder_button.accessibleName()
+    assert window.banner.sentence.text() == "It is not saved; choose."
+    press(window, Qt.Key.Key_F)  # and the dialog is left
+    assert coaching.folders == []
+    press(window, Qt.Key.Key_F)
+    qtbot.waitUntil(lambda: "either" in page._saved.text(), timeout=LONG_MS)
+    assert window.banner.sentence.text() == "Not there either; choose."
+    assert page.folder_button.isEnabled()
+    press(window, Qt.Key.Key_F)
+    qtbot.waitUntil(lambda: "/home/rosa" in page._saved.text(), timeout=LONG_MS)
+    assert coaching.folders == ["/first", "/second"]
+    assert not window.banner.isVisible()
+    assert not page.folder_button.isVisible()
+    press(window, Qt.Key.Key_F)  # a button that is not there has no key
+    assert chosen == []
+    assert coaching.threads == {*coaching.threads} - {threading.get_ident()}
+    window.close()
 
 
 def test_closing_in_the_middle_saves_and_ends_both_threads(
