@@ -17,6 +17,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from coach.review.student import point95
 from coach.review.trend import ENOUGH_SESSIONS
 
 Floats = NDArray[np.float64]
@@ -32,7 +33,6 @@ _MOST_SESSIONS = 90
 _JITTER = 1e-6
 """Keeps apart what was measured at the same instant."""
 _SMALLEST = 1e-12
-_HALVINGS = 20
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,19 +78,11 @@ class Scatter:
         ``first`` and ``last`` are days; ``place`` is the variance that two places of the camera
         add, known with ``place_dof`` (Welch 1947 for the sum of the two).
         """
-        from scipy.special import stdtr, stdtrit
-
         weights = np.array([a.weight for a in self.answers])
         own = self.of_difference(first, last)
         total = np.maximum(own + place, _SMALLEST)
         dof = total**2 / np.maximum(own**2 / self.dof + place**2 / place_dof, _SMALLEST**2)
-        widths = stdtrit(dof, 0.975) * np.sqrt(total)
-        low, high = float(widths.min()), float(widths.max())
-        for _ in range(_HALVINGS):
-            middle = (low + high) / 2
-            outside = 2 * float(weights @ stdtr(dof, -middle / np.sqrt(total)))
-            low, high = (middle, high) if outside > 0.05 else (low, middle)
-        return high
+        return point95(weights, dof, np.sqrt(total))
 
 
 def scatter_of(days: Sequence[float], values: Sequence[float]) -> Scatter | None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from statistics import fmean
 
@@ -72,9 +72,14 @@ class Summary:
         """Unit of the values."""
         return self.movement.unit
 
+    def against(self, other_side_deg: float | None) -> Summary:
+        """Give the same beside a range of the other side."""
+        share = percent_of_other(self.last.value, other_side_deg)
+        return replace(self, other_side_deg=other_side_deg, percent_of_other=share)
 
-def summary(series: Series, other_side_deg: float | None = None) -> Summary | None:
-    """Sum up one series; None where no session gave a value."""
+
+def summary(series: Series) -> Summary | None:
+    """Sum up one series, without the other side; None where no session gave a value."""
     if not series.points:
         return None
     points = comparable(series.points)
@@ -98,21 +103,20 @@ def summary(series: Series, other_side_deg: float | None = None) -> Summary | No
             placement_sem=PLACEMENT_SEM.get((series.movement, series.position)),
             sessions=len(points),
         )
-    last_window = _window(last)
     return Summary(
         movement=series.movement,
         side=series.side,
         position=series.position,
         sessions=len(series.points),
         first=_window(first),
-        last=last_window,
+        last=_window(last),
         best=max(points, key=lambda p: p.value * unit.sign),
         difference=difference,
         verdict=difference.verdict if difference else Verdict.TOO_FEW,
         slope_per_week=_WINDOW.days * robust_line(days, values)[0] if own else None,
         trend=trend(points[0].at.date(), days, values),
-        other_side_deg=other_side_deg,
-        percent_of_other=percent_of_other(last_window.value, other_side_deg),
+        other_side_deg=None,
+        percent_of_other=None,
         set_up_changed=moved,
     )
 

@@ -11,8 +11,6 @@ from datetime import date, timedelta
 
 from coach.domain.plan import EVERY_DAY, Plan
 from coach.domain.session import SessionDocument
-from coach.review.adherence import exercised
-from coach.review.change import summary
 from coach.review.cohort_reasons import (
     Concern,
     Reason,
@@ -23,8 +21,8 @@ from coach.review.cohort_reasons import (
     ready_for_more,
     stopped,
 )
-from coach.review.history import history, in_order, started
-from coach.review.sittings import sittings
+from coach.review.course import Course, course_of
+from coach.review.history import started
 from coach.review.wording import NO_NAMES
 
 GRACE_DAYS = 2
@@ -100,7 +98,7 @@ def in_need(standings: Iterable[Standing]) -> tuple[Standing, ...]:
 
 def standing(
     code: str,
-    documents: Sequence[SessionDocument],
+    documents: Sequence[SessionDocument] | Course,
     today: date,
     names: Mapping[str, str] = NO_NAMES,
 ) -> Standing:
@@ -109,14 +107,17 @@ def standing(
 
 
 def looked_at(
-    code: str, documents: Sequence[SessionDocument], names: Mapping[str, str] = NO_NAMES
+    code: str,
+    documents: Sequence[SessionDocument] | Course,
+    names: Mapping[str, str] = NO_NAMES,
 ) -> Looked:
     """Look at one patient's sessions, in any order; ``names`` are the catalogue's by its slugs."""
-    worked = [d for d in in_order(documents) if exercised(d)]
+    course = course_of(documents).worked
+    worked = course.ordered
     if not worked:
         return Looked(code, None, 0, ())
-    seen, plan = sittings(worked), worked[-1].plan
-    results = [r for s in history(worked) if (r := summary(s)) is not None]
+    seen, plan = course.sittings, worked[-1].plan
+    results = [*filter(None, course.summaries)]
     pain = in_pain(seen)
     found = [*pain, *poorly_measured(seen, results), *changed(results)]
     if not pain:  # nothing harder is proposed into pain

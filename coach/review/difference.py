@@ -39,7 +39,7 @@ from coach.review.carry_over import Scatter
 from coach.review.history import Z95, Point
 from coach.review.norms import PLACEMENT_DOF, PUBLISHED, WORTH_KNOWING
 from coach.review.outlook import Place, enough_sessions, ruled_out
-from coach.review.trend import student95
+from coach.review.student import student95
 
 _STEP = {Unit.DEGREES: 1.0, Unit.RATIO: 0.01}
 """What ``wording.amount`` rounds to."""

@@ -19,10 +19,9 @@ from coach.domain.movement import Movement, Position, Side
 from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.review import hint_words as words
-from coach.review.change import Summary, Verdict, percent_of_other, summary
-from coach.review.history import history, in_order
+from coach.review.change import Summary, Verdict, percent_of_other
+from coach.review.course import Course, course_of
 from coach.review.practice_records import NO_RECORDS, other_side_of
-from coach.review.sittings import sittings
 
 LIMITED_BY_DEG = 15.0
 """A published follow-up counted flexion and external rotation within 15 degrees of the other side
@@ -60,24 +59,23 @@ class Hint:
 
 
 def hints(
-    documents: Sequence[SessionDocument], records: PatientRecords = NO_RECORDS
+    documents: Sequence[SessionDocument] | Course, records: PatientRecords = NO_RECORDS
 ) -> tuple[Hint, ...]:
     """Look for patterns in one patient's sessions, side by side where both are treated."""
-    if not documents:
+    course = course_of(documents)
+    ordered = course.ordered
+    if not ordered:
         return ()
-    ordered = in_order(documents)
     found: list[Hint] = []
     results: list[Summary] = []
-    for one in history(ordered):
-        other = other_side_of(ordered, one.movement, one.side, records)
-        result = summary(one, other.value_deg if other else None)
-        if result is not None:
-            results.append(result)
+    for alone in filter(None, course.summaries):
+        other = other_side_of(ordered, alone.movement, alone.side, records)
+        results.append(alone.against(other.value_deg) if other else alone)
     for side in Side:
         of_side = [r for r in results if r.side is side and r.other_side_deg is not None]
         newest = {r.movement: r for r in sorted(of_side, key=_standing_last)}
         found += [*_directions(newest), *_rotation(newest), *_pattern(newest)]
-    found += _phase(ordered, results)
+    found += _phase(course, results)
     return tuple(found)
 
 
@@ -156,8 +154,8 @@ def _pattern(results: dict[Movement, Summary]) -> list[Hint]:
     ]
 
 
-def _phase(ordered: Sequence[SessionDocument], results: Sequence[Summary]) -> list[Hint]:
-    lately = [s.pain for s in sittings(ordered)[-_LATELY:] if s.pain is not None]
+def _phase(course: Course, results: Sequence[Summary]) -> list[Hint]:
+    lately = [s.pain for s in course.sittings[-_LATELY:] if s.pain is not None]
     compared = [r for r in results if r.difference is not None]
     if not lately or not compared:
         return []
@@ -182,7 +180,7 @@ def _phase(ordered: Sequence[SessionDocument], results: Sequence[Summary]) -> li
     return [
         Hint(
             Topic.PHASE,
-            words.phase(phase, ordered[-1].plan.phase, pain, len(lately), weeks),
+            words.phase(phase, course.ordered[-1].plan.phase, pain, len(lately), weeks),
             words.phase_rule(_LATELY, LOW_PAIN, MODERATE_PAIN, STIFF_AFTER // timedelta(weeks=1)),
             words.phase_source(),
             phase,

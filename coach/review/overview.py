@@ -12,11 +12,12 @@ from coach.review.chart_context import treatment_words
 from coach.review.cohort import Standing, standing
 from coach.review.cohort_reasons import concern_words
 from coach.review.counts import sessions_counted, sittings_counted
+from coach.review.course import course_of
 from coach.review.findings_beside import Lines
 from coach.review.hints import Hint, hints
 from coach.review.practice_records import NO_RECORDS
 from coach.review.report import Report, report
-from coach.review.sittings import Sitting, sittings
+from coach.review.sittings import Sitting
 from coach.review.verdict_wording import irritability_words, phase_words
 from coach.review.wording import NO_NAMES, day, listed, side_word
 from coach.texts import translate
@@ -60,7 +61,8 @@ def overview(
     ``doubts`` are the sentences of the doubtful sessions among them; ``names`` are those of the
     catalogue's exercises by their slugs.
     """
-    measured = [s for s in sittings(documents) if s.seen is not None]
+    course = course_of(documents)
+    measured = [s for s in course.sittings if s.seen is not None]
     lines = [(translate("review", "Poorly measured"), _poor(measured))] if measured else []
     if doubts:
         told = translate("review", "{sessions}: {doubt}")
@@ -71,11 +73,11 @@ def overview(
     treatments = "; ".join(treatment_words(t) for t in records.treatments)
     none = translate("review", "none written down")
     lines.append((translate("review", "Treatments"), treatments or none))
-    found = report(documents, until=today, printed_on=today, records=records)
+    found = report(course, until=today, printed_on=today, records=records)
     return Overview(
         found,
-        _reasons(standing(found.patient_code, documents, today, names)),
-        hints(documents, records),
+        _reasons(standing(found.patient_code, course, today, names)),
+        hints(course, records),
         tuple(lines),
     )
 

@@ -15,12 +15,13 @@ from coach.domain.plan import PlannedExercise
 from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.review.adherence import Adherence, adherence
-from coach.review.change import Summary, Verdict, summary
+from coach.review.change import Summary, Verdict
 from coach.review.chart import Chart, chart
 from coach.review.chart_context import in_context
+from coach.review.course import Course, course_of
 from coach.review.findings import findings
 from coach.review.findings_beside import Lines
-from coach.review.history import Series, history, in_order, started
+from coach.review.history import Series, started
 from coach.review.notes import notes_on
 from coach.review.practice_records import NO_RECORDS, last_visit, other_side_of
 from coach.review.report_columns import method
@@ -135,7 +136,7 @@ class Report:
 
 
 def report(
-    documents: Sequence[SessionDocument],
+    documents: Sequence[SessionDocument] | Course,
     *,
     until: date | None = None,
     printed_on: date | None = None,
@@ -146,15 +147,18 @@ def report(
 
     ``until`` is the day on which it is looked at; ``records`` are what the practice wrote down.
     """
-    if not documents:
+    course = course_of(documents)
+    ordered, series = course.ordered, course.series
+    if not ordered:
         raise Fault(
             translate("faults", "There is no session to report on: import session files first.")
         )
-    ordered = in_order(documents)
     latest = ordered[-1]
-    series = history(ordered)
     visit = last_visit(ordered, records, until)
-    rows = tuple(_row(s, ordered, records, visit) for s in series)
+    rows = tuple(
+        _row(s, alone, ordered, records, visit)
+        for s, alone in zip(series, course.summaries, strict=True)
+    )
     dates = [started(d).date() for d in ordered]
     return Report(
         patient_code=latest.plan.patient_code,
@@ -178,12 +182,13 @@ def report(
 
 def _row(
     series: Series,
+    alone: Summary | None,
     ordered: Sequence[SessionDocument],
     records: PatientRecords,
     visit: date | None,
 ) -> Row:
     other = other_side_of(ordered, series.movement, series.side, records)
-    result = summary(series, other.value_deg if other else None)
+    result = alone.against(other.value_deg) if alone and other else alone
     planned = _planned(series, ordered)
     drawn = in_context(
         chart(series, result), result.trend if result else None, planned, records.treatments

@@ -49,13 +49,6 @@ class Trend:
         return self.low > 0 or self.high < 0
 
 
-def student95(dof: float) -> float:
-    """Two-sided 95 % point of Student's distribution."""
-    from scipy.special import stdtrit
-
-    return float(stdtrit(dof, 0.975))
-
-
 def robust_line(days: Sequence[float], values: Sequence[float]) -> tuple[float, float]:
     """Fit slope (units a day) and intercept after Theil and Sen.
 

@@ -13,10 +13,10 @@ from coach.review.carry_over import Scatter, Scattering, scatter_of
 from coach.review.change import Basis, Verdict, compare, percent_of_other, summary
 from coach.review.history import Point, Series, history
 from coach.review.set_up import SetUp
+from coach.review.student import student95
 from coach.review.trend import (
     robust_line,
     slope_interval,
-    student95,
     trend,
     week_medians,
 )

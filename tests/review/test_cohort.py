@@ -14,6 +14,7 @@ from coach.review.cohort import Concern, cohort, longest_pause_days, standing
 from coach.review.history import history
 from coach.review.next_step import next_step, next_step_met
 from coach.review.sittings import sittings
+from tests.review.golden_looks import now, written
 from tests.review.six_patients import (
     BEGIN,
     FLEXION,
@@ -188,3 +189,14 @@ def test_sittings_without_the_exercise_do_not_break_the_row():
     )
     assert next_step_met(FLEXION, [*days_of(3, 120.0), only_swing])
     assert not next_step_met(SWING, [only_swing])
+
+
+def test_looks_that_stores_keep_are_made_anew_when_the_rules_tell_something_else():
+    golden, found = written(), now()
+    assert found.looks == golden.looks, (
+        "looked_at tells something else of the same sessions: raise RULES in coach/review/cohort.py"
+        " so that no store shows what it kept, then python -m tests.review.golden_looks"
+    )
+    assert found.rules == golden.rules
+    told = {r.concern for look in golden.looks for r in look.reasons}
+    assert told == set(Concern) - {Concern.STOPPED}  # which depends on the day and is not kept

@@ -22,7 +22,6 @@ from coach.desktop.therapist.window_parts import WindowParts
 from coach.documents.archive import StoredSession
 from coach.domain.fault import Fault
 from coach.review.cohort import in_need
-from coach.review.history import history
 from coach.review.overview import overview
 from coach.review.wording import counted
 from coach.storage.sealed import PracticeIdentity
@@ -151,7 +150,9 @@ class ReviewWindow(QMainWindow):
             self._warn(str(fault))
             return
         self._code = code
-        self.records.show_person(records, history(documents))
+        self.records.show_person(
+            records, [row.series for row in shown.report.rows] if shown else ()
+        )
         self.parts.show_overview(shown)
         self.exports.show(documents, shown.report if shown else None, records)
 
