@@ -71,7 +71,7 @@ def _run(options: argparse.Namespace) -> int:
         case "review":
             from coach.app.review import run_review
 
-            return run_review(options.files, options.store)
+            return run_review(options.files, options.store, options.language)
         case "export":
             from coach.app.export import run_export
 
@@ -113,6 +113,8 @@ def _parser() -> argparse.ArgumentParser:
     review = commands.add_parser("review", help="the therapist's window")
     review.add_argument("files", nargs="*", type=Path, help="session files or folders to import")
     _add_store(review)
+    # Without a default, which would undo what stands before the command.
+    review.add_argument("--language", metavar="CODE", default=argparse.SUPPRESS, help="as above")
 
     export = commands.add_parser(
         "export", help="a patient's record for another system, or all holds of everybody"
@@ -123,7 +125,6 @@ def _parser() -> argparse.ArgumentParser:
     )
     export.add_argument("--kind", type=_one_of(Kind), required=True, metavar=_names(Kind))
     export.add_argument("--out", type=Path, required=True, metavar="FILE")
-    # Without a default, which would undo what stands before the command.
     export.add_argument("--language", metavar="CODE", default=argparse.SUPPRESS, help="of a note")
 
     key = commands.add_parser("key", help="the practice's key, and the lock of its store")

@@ -7,10 +7,12 @@ from datetime import date
 from functools import partial
 from pathlib import Path
 
+from coach.app.chosen_language import chosen_language
 from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.shared.chart import chart_png
 from coach.desktop.shared.report_page import report_pdf
 from coach.desktop.therapist.exports import report_name
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.passphrase_dialog import unlocked
 from coach.desktop.therapist.practice_key import ask_practice_key
 from coach.desktop.therapist.window import ReviewWindow
@@ -23,17 +25,23 @@ from coach.storage.keys import practice_key_path
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store
 from coach.storage.store_lock import is_locked
+from coach.texts import translate
 
 
-def run_review(files: Sequence[Path], place: Path | str | None) -> int:
+def run_review(files: Sequence[Path], place: Path | str | None, language: str | None = None) -> int:
     """Open the window, import the files, and stay until it is closed.
 
-    ``place`` is the store's file, or the URL of its database.
+    ``place`` is the store's file, or the URL of its database. Without a ``language`` it is the
+    system's, or English where the program does not know that.
     """
+    application = create_application(
+        ["coach"], name="Shoulder review", icon="review", language=chosen_language(language)
+    )
+    application.setApplicationDisplayName(translate("therapist", "Shoulder review"))
     for path in files:
         if not path.exists():
-            raise Fault(f"There is no file or folder '{path}'; check its name.")
-    application = create_application(["coach"], name="Shoulder review", icon="review")
+            missing = translate("faults", "There is no file or folder '{path}'; check its name.")
+            raise Fault(missing.format(path=path))
     place = place or store_path()
     if isinstance(place, Path):
         make_folder(place.parent)
@@ -53,17 +61,22 @@ def _identity() -> PracticeIdentity | None:
     if not practice_key_path().exists():
         return None
     return ask_practice_key(
-        "The passphrase of the practice's key, to open sealed files (Cancel: go on without, and "
-        "unlock it later with Ctrl+K):"
+        translate(
+            "therapist",
+            "The passphrase of the practice's key, to open sealed files (Cancel: go on without, "
+            "and unlock it later with {key}):",
+        ).format(key=key_name("Ctrl+K"))
     )
 
 
 def _opened(place: Path | str) -> Store:
     if not (isinstance(place, Path) and is_locked(place)):
         return Store(place)
-    store = unlocked("The passphrase of the store:", partial(Store, place))
+    store = unlocked(translate("therapist", "The passphrase of the store:"), partial(Store, place))
     if store is None:
-        raise Fault("The store is locked and stays closed without its passphrase.")
+        raise Fault(
+            translate("faults", "The store is locked and stays closed without its passphrase.")
+        )
     return store
 
 

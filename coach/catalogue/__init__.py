@@ -1,6 +1,7 @@
 """The exercises, their words, doses and stop rules as data; pure."""
 
 from coach.catalogue.load import Catalogue, catalogue, parse, shipped
+from coach.catalogue.names import exercise_title
 from coach.catalogue.safety import Rule, Safety, When, parse_safety, safety
 
 __all__ = [
@@ -9,6 +10,7 @@ __all__ = [
     "Safety",
     "When",
     "catalogue",
+    "exercise_title",
     "parse",
     "parse_safety",
     "safety",

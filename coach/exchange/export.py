@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date, datetime
 from typing import assert_never
 
-from coach.catalogue.load import catalogue
+from coach.catalogue import catalogue, exercise_title
 from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
 from coach.exchange.fhir import bundle_bytes
@@ -16,7 +16,7 @@ from coach.exchange.note import visit_note
 from coach.exchange.parquet import holds_parquet
 from coach.exchange.table import holds_table
 from coach.review.practice_records import NO_RECORDS
-from coach.texts import ENGLISH, in_english, language, of
+from coach.texts import in_english
 
 
 def exported(
@@ -48,10 +48,6 @@ def exported(
 
 
 def _note(documents: Sequence[SessionDocument], today: date, records: PatientRecords) -> bytes:
-    names = {
-        # Trade names are in English alone.
-        each.exercise: each.name if language() == ENGLISH else of(each.telling).title
-        for each in catalogue().all
-    }
+    names = {each.exercise: exercise_title(each) for each in catalogue().all}
     note = visit_note(documents, until=today, written_on=today, names=names, records=records)
     return note.encode("utf-8", errors="replace")

@@ -6,11 +6,15 @@ from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QKeyEvent
 from PyQt6.QtWidgets import QLineEdit, QListWidget, QListWidgetItem, QVBoxLayout, QWidget
 
-from coach.catalogue import Catalogue
+from coach.catalogue import Catalogue, exercise_title
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.keys import key_name
+from coach.desktop.therapist.plan_fields import camera_text
 from coach.domain.exercise import Exercise
 from coach.domain.movement import Position
+from coach.review.wording import movement_name
+from coach.texts import translate
 
 _ROLE = Qt.ItemDataRole.UserRole
 
@@ -38,10 +42,13 @@ class CatalogueList(QWidget):
         """Show all exercises."""
         super().__init__()
         self.filter = FilterBox()
-        self.filter.setAccessibleName("Filter the catalogue")
-        self.filter.setPlaceholderText("Filter (Ctrl+F), Enter adds")
+        self.filter.setAccessibleName(translate("plans", "Filter the catalogue"))
+        hint = translate("plans", "Filter ({find}), {enter} adds")
+        self.filter.setPlaceholderText(
+            hint.format(find=key_name("Ctrl+F"), enter=key_name("Enter"))
+        )
         self.list = QListWidget()
-        self.list.setAccessibleName("Exercises of the catalogue by position")
+        self.list.setAccessibleName(translate("plans", "Exercises of the catalogue by position"))
         self.list.setWordWrap(True)
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
@@ -65,17 +72,18 @@ class CatalogueList(QWidget):
     def _group(self, position: Position, exercises: list[Exercise]) -> None:
         if not exercises:
             return
-        heading = QListWidgetItem("Door frame" if position is Position.DOORWAY else str(position))
-        heading.setText(heading.text().capitalize())
+        heading = QListWidgetItem(_heading(position))
         heading.setFlags(Qt.ItemFlag.NoItemFlags)
         heading.setFont(font(type_scale().small_px + 1, bold=True))
         self.list.addItem(heading)
         for exercise in exercises:
-            item = QListWidgetItem(exercise.name.removesuffix(f", {position}"))
-            measured = str(exercise.movement or "by time")
-            words = (exercise.name, exercise.exercise, measured, position, *exercise.equipment)
-            item.setData(_ROLE, (exercise.exercise, " ".join(words).lower()))
-            item.setToolTip(f"{measured}, camera: {exercise.view}")
+            name, movement = exercise_title(exercise), exercise.movement
+            item = QListWidgetItem(name.removesuffix(f", {position}"))
+            measured = "by time" if movement is None else movement_name(movement)
+            words = (name, exercise.name, exercise.exercise, measured, _heading(position))
+            known = (*words, position, movement or "", *exercise.equipment)
+            item.setData(_ROLE, (exercise.exercise, " ".join(known).lower()))
+            item.setToolTip(_how(exercise))
             self.list.addItem(item)
 
     def _items(self) -> list[QListWidgetItem]:
@@ -112,3 +120,27 @@ class CatalogueList(QWidget):
         if item is not None and not item.isHidden() and (data := item.data(_ROLE)) is not None:
             self.wanted.emit(data[0])
             self.filter.selectAll()
+
+
+def _heading(position: Position) -> str:
+    match position:
+        case Position.STANDING:
+            return translate("plans", "Standing")
+        case Position.SITTING:
+            return translate("plans", "Sitting")
+        case Position.SUPINE:
+            return translate("plans", "Supine")
+        case Position.PRONE:
+            return translate("plans", "Prone")
+        case Position.SIDE_LYING:
+            return translate("plans", "Side-lying")
+        case Position.DOORWAY:
+            return translate("plans", "Door frame")
+
+
+def _how(exercise: Exercise) -> str:
+    camera = camera_text(exercise.view)
+    if exercise.movement is None:
+        return translate("plans", "By time, not measured; {camera}").format(camera=camera)
+    measured = translate("plans", "Measured: {movement}; {camera}")
+    return measured.format(movement=movement_name(exercise.movement), camera=camera)

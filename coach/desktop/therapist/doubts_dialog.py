@@ -17,16 +17,14 @@ from PyQt6.QtWidgets import (
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import said
 from coach.domain.fault import Fault
 from coach.review.wording import day
 from coach.storage.store import Decision, Doubt, Store
+from coach.texts import translate
 
 _SIZE_PX = (760, 460)
-_LEAD = (
-    "These sessions contradict what the practice knows. Until you decide, each counts as the "
-    "person's whom its file names. A decision can be taken back at any time."
-)
 _ROLE = Qt.ItemDataRole.UserRole
 
 
@@ -40,12 +38,18 @@ class DoubtsDialog(QDialog):
         """Show what the store has; raises ``Fault`` where it cannot be read."""
         super().__init__(parent)
         self._store = store
-        self.setWindowTitle("Doubtful sessions")
+        self.setWindowTitle(translate("therapist", "Doubtful sessions"))
         self.resize(*_SIZE_PX)
         lead = said("soft")
-        lead.setText(_LEAD)
+        lead.setText(
+            translate(
+                "therapist",
+                "These sessions contradict what the practice knows. Until you decide, each counts "
+                "as the person's whom its file names. A decision can be taken back at any time.",
+            )
+        )
         self.list = QListWidget()
-        self.list.setAccessibleName("Doubtful sessions")
+        self.list.setAccessibleName(translate("therapist", "Doubtful sessions"))
         self.list.setWordWrap(True)
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
@@ -56,7 +60,7 @@ class DoubtsDialog(QDialog):
         self.list.itemActivated.connect(lambda _: self._ask_whose())
         self.list.currentRowChanged.connect(lambda _: self._offer())
         self.message = said("caution")
-        self.message.setAccessibleName("Message")
+        self.message.setAccessibleName(translate("therapist", "Message"))
         self.message.hide()
         column = QVBoxLayout(self)
         column.setContentsMargins(*(SPACES_PX[3],) * 4)
@@ -68,10 +72,10 @@ class DoubtsDialog(QDialog):
         self._show(0)
 
     def _buttons(self) -> QHBoxLayout:
-        self.belongs = QPushButton("&Belongs to\N{HORIZONTAL ELLIPSIS}")
-        self.leave_out = QPushButton("&Leave out")
-        self.take_back = QPushButton("&Take back")
-        close = QPushButton("&Close")
+        self.belongs = QPushButton(translate("therapist", "&Belongs to\N{HORIZONTAL ELLIPSIS}"))
+        self.leave_out = QPushButton(translate("therapist", "&Leave out"))
+        self.take_back = QPushButton(translate("therapist", "&Take back"))
+        close = QPushButton(translate("therapist", "&Close"))
         row = QHBoxLayout()
         row.setSpacing(SPACES_PX[1])
         for button, keys, act in (
@@ -80,7 +84,7 @@ class DoubtsDialog(QDialog):
             (self.take_back, "Ctrl+Z", lambda: self._decide(Decision.OPEN)),
             (close, "Esc", self.close),
         ):
-            button.setToolTip(keys)
+            button.setToolTip(key_name(keys))
             button.setAutoDefault(False)
             button.clicked.connect(lambda _, act=act: act())
             row.addWidget(button)
@@ -124,8 +128,10 @@ class DoubtsDialog(QDialog):
             return
         code, taken = QInputDialog.getItem(
             self,
-            "Doubtful session",
-            f"The session of {day(doubt.started_at.date())} belongs to",
+            translate("therapist", "Doubtful session"),
+            translate("therapist", "The session of {day} belongs to").format(
+                day=day(doubt.started_at.date())
+            ),
             codes,
             codes.index(doubt.code) if doubt.code in codes else 0,
             False,
@@ -155,9 +161,11 @@ def _text(doubt: Doubt) -> str:
     at = doubt.started_at
     match doubt.decision:
         case Decision.OPEN:
-            state = "Not decided"
+            state = translate("therapist", "Not decided, session of {day}, {time}: {doubt}")
         case Decision.BELONGS:
-            state = f"Belongs to {doubt.code}"
+            state = translate("therapist", "Belongs to {code}, session of {day}, {time}: {doubt}")
         case Decision.LEFT_OUT:
-            state = "Left out"
-    return f"{state}, session of {day(at.date())}, {at:%H:%M}: {doubt.sentence}"
+            state = translate("therapist", "Left out, session of {day}, {time}: {doubt}")
+    return state.format(
+        code=doubt.code, day=day(at.date()), time=f"{at:%H:%M}", doubt=doubt.sentence
+    )

@@ -9,6 +9,7 @@ from PyQt6.QtWidgets import QSizePolicy, QWidget
 from coach.desktop.shared.chart import paint_chart
 from coach.review.adherence import Week
 from coach.review.chart import Chart
+from coach.texts import translate
 
 
 class ChartView(QWidget):
@@ -22,7 +23,7 @@ class ChartView(QWidget):
         self._weeks: tuple[Week, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(QSize(420, 260))
-        self.setAccessibleName("Chart")
+        self.setAccessibleName(translate("therapist", "Chart"))
 
     def show_chart(self, chart: Chart | None, weeks: tuple[Week, ...] = ()) -> None:
         """Show another chart, with what was done and asked in these weeks."""

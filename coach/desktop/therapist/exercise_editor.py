@@ -14,7 +14,9 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.catalogue import exercise_title
 from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.therapist.choices import sides
 from coach.desktop.therapist.plan_fields import (
     Days,
     Number,
@@ -30,6 +32,7 @@ from coach.domain.fault import Fault
 from coach.domain.movement import Side, Unit
 from coach.domain.plan import NextStep, PlannedExercise
 from coach.review.plan_wording import exercise_name
+from coach.texts import translate
 
 _RANGE_DEG = (-180, 360)
 _REST_STEP_S = 5
@@ -46,34 +49,34 @@ class ExerciseEditor(QWidget):
         """Begin with nothing to edit; ``known`` is the catalogue by its slugs."""
         super().__init__()
         self._known = known
-        self._names = {slug: exercise.name for slug, exercise in known.items()}
+        self._names = {slug: exercise_title(each) for slug, each in known.items()}
         self._planned: PlannedExercise | None = None
         self._filling = False
         small = type_scale().small_px
         self.name = said(size_px=small + 2, bold=True)
         self.measured = said("soft", size_px=small)
         self.unusual = said(size_px=small)
-        self.unusual.setAccessibleName("What is unusual in this dose")
-        self.hold = Number("Hold", 1, 60, unit=" s")
-        self.repetitions = Number("Repetitions", 1, 30)
-        self.rest = Number("Rest", 0, 300, unit=" s", step=_REST_STEP_S)
-        self.per_day = Number("Times a day", 1, 6)
-        self.pain = Number("Pain limit", 0, 10)
-        self.target = OptionalNumber("Not beyond, in degrees", *_RANGE_DEG)
-        self.side = OneOf("Side of this exercise", list(Side))
+        self.unusual.setAccessibleName(translate("plans", "What is unusual in this dose"))
+        self.hold = Number(translate("plans", "Hold"), 1, 60, unit=" s")
+        self.repetitions = Number(translate("plans", "Repetitions"), 1, 30)
+        self.rest = Number(translate("plans", "Rest"), 0, 300, unit=" s", step=_REST_STEP_S)
+        self.per_day = Number(translate("plans", "Times a day"), 1, 6)
+        self.pain = Number(translate("plans", "Pain limit"), 0, 10)
+        self.target = OptionalNumber(translate("plans", "Not beyond, in degrees"), *_RANGE_DEG)
+        self.side = OneOf(translate("plans", "Side of this exercise"), sides())
         self.days = Days()
-        self.rule = QCheckBox("Ne&xt step after")
-        self.sittings = Number("Sittings in a row", 1, 60)
-        self.at_least = OptionalNumber("At least, in degrees", *_RANGE_DEG)
-        self.pain_at_most = Number("Pain at most", 0, 10)
+        self.rule = QCheckBox(translate("plans", "Ne&xt step after"))
+        self.sittings = Number(translate("plans", "Sittings in a row"), 1, 60)
+        self.at_least = OptionalNumber(translate("plans", "At least, in degrees"), *_RANGE_DEG)
+        self.pain_at_most = Number(translate("plans", "Pain at most"), 0, 10)
         self.propose = QComboBox()
-        self.propose.setAccessibleName("What to propose")
+        self.propose.setAccessibleName(translate("plans", "What to propose"))
         # As wide as its column: the longest name would push the fields out of the card.
         self.propose.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
-        self.anew = QPushButton("Dose &anew")
-        self.anew.setAccessibleName("Propose this exercise's dose anew")
+        self.anew = QPushButton(translate("plans", "Dose &anew"))
+        self.anew.setAccessibleName(translate("plans", "Propose this exercise's dose anew"))
         self.anew.clicked.connect(self.anew_wanted)
         self._arrange()
         self._connect()
@@ -81,28 +84,34 @@ class ExerciseEditor(QWidget):
 
     def _arrange(self) -> None:
         self._form, self._rule_form = QWidget(), QWidget()
-        self._target_label = named("Not &beyond \N{DEGREE SIGN}", self.target)
-        self._at_least_label = named("Reaching \N{DEGREE SIGN}", self.at_least)
+        self._target_label = named(translate("plans", "Not &beyond \N{DEGREE SIGN}"), self.target)
+        self._at_least_label = named(translate("plans", "Reaching \N{DEGREE SIGN}"), self.at_least)
         dose = grid_of(
             self._form,
             (
-                (named("Ho&ld", self.hold), named("&Repetitions", self.repetitions)),
-                (named("R&est", self.rest), named("Times a da&y", self.per_day)),
-                (named("Pai&n limit", self.pain), self._target_label),
-                (named("Side", self.side),),
+                (
+                    named(translate("plans", "Ho&ld"), self.hold),
+                    named(translate("plans", "&Repetitions"), self.repetitions),
+                ),
+                (
+                    named(translate("plans", "R&est"), self.rest),
+                    named(translate("plans", "Times a da&y"), self.per_day),
+                ),
+                (named(translate("plans", "Pai&n limit"), self.pain), self._target_label),
+                (named(translate("plans", "Side"), self.side),),
             ),
         )
         dose.addWidget(self.anew, 3, 2, 1, 2)
         dose.addWidget(self.days, 4, 0, 1, 4)
         dose.addWidget(self.rule, 5, 0, 1, 2)
-        self._sittings_label = named("Sittings", self.sittings)
+        self._sittings_label = named(translate("plans", "Sittings"), self.sittings)
         dose.addWidget(self._sittings_label, 5, 2)
         dose.addWidget(self.sittings, 5, 3)
         rule = grid_of(
             self._rule_form,
-            ((named("Pain at most", self.pain_at_most), self._at_least_label),),
+            ((named(translate("plans", "Pain at most"), self.pain_at_most), self._at_least_label),),
         )
-        rule.addWidget(named("Propose", self.propose), 1, 0)
+        rule.addWidget(named(translate("plans", "Propose"), self.propose), 1, 0)
         rule.addWidget(self.propose, 1, 1, 1, 3)
         column = QVBoxLayout(self)
         column.setContentsMargins(*(SPACES_PX[2],) * 4)
@@ -138,8 +147,8 @@ class ExerciseEditor(QWidget):
         self.show_unusual(unusual)
         if planned is None:
             self._rule_form.hide()
-            self.name.setText("No exercise chosen")
-            self.measured.setText("Add one from the catalogue on the left.")
+            self.name.setText(translate("plans", "No exercise chosen"))
+            self.measured.setText(translate("plans", "Add one from the catalogue on the left."))
             return
         self._filling = True
         try:
@@ -177,7 +186,7 @@ class ExerciseEditor(QWidget):
         exercise = self._known.get(planned.exercise or "")
         harder = None if exercise is None else exercise.harder
         self.propose.clear()
-        self.propose.addItem("what the therapist will choose", None)
+        self.propose.addItem(translate("plans", "what the therapist will choose"), None)
         for slug in dict.fromkeys(s for s in (harder, shown.propose) if s is not None):
             self.propose.addItem(self._names.get(slug, slug), slug)
         proposed = shown.propose if rule is not None else harder
@@ -202,7 +211,12 @@ class ExerciseEditor(QWidget):
     def _edited(self, planned: PlannedExercise) -> PlannedExercise:
         days = self.days.days()
         if not days:
-            raise Fault("An exercise needs a day of the week: tick one, or remove the exercise.")
+            raise Fault(
+                translate(
+                    "plans",
+                    "An exercise needs a day of the week: tick one, or remove the exercise.",
+                )
+            )
         rule = None
         if self.rule.isChecked():
             rule = NextStep(
@@ -231,5 +245,6 @@ class ExerciseEditor(QWidget):
 
     def show_unusual(self, unusual: Sequence[str]) -> None:
         """Show anew what is unusual."""
-        self.unusual.setText("\n".join(f"Outside the usual. {text}" for text in unusual))
+        line = translate("plans", "Outside the usual. {reason}")
+        self.unusual.setText("\n".join(line.format(reason=text) for text in unusual))
         self.unusual.setVisible(bool(unusual))

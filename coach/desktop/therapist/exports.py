@@ -10,6 +10,7 @@ from PyQt6.QtCore import QObject, QThread, pyqtSignal
 from PyQt6.QtWidgets import QApplication, QFileDialog, QWidget
 
 from coach.desktop.shared.report_page import report_pdf
+from coach.desktop.therapist.export_words import exported_file
 from coach.domain.fault import Fault
 from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
@@ -19,15 +20,7 @@ from coach.review.practice_records import NO_RECORDS
 from coach.review.report import Report
 from coach.storage.atomic import write_bytes
 from coach.storage.folders import check_is_no_store
-
-_FILES: dict[Kind | None, tuple[str, str, str, str]] = {
-    None: ("report", "The report", "PDF (*.pdf)", ".pdf"),
-    Kind.FHIR: ("record", "The FHIR bundle", "FHIR as JSON (*.json)", ".json"),
-    Kind.CSV: ("holds", "The table of holds", "Table (*.csv)", ".csv"),
-    Kind.MEASURES: ("measures", "The table of own measures", "Table (*.csv)", ".csv"),
-    Kind.NOTE: ("note", "The note", "Text (*.txt)", ".txt"),
-}
-"""By kind, None for the report: word of the file's name, name in a sentence, filter, ending."""
+from coach.texts import translate
 
 
 class Exports(QObject):
@@ -70,7 +63,11 @@ class Exports(QObject):
         """Ask where the report goes, and write it."""
         shown = self._report
         if shown is None:
-            self.refused.emit("There is no session to report on: import session files first.")
+            self.refused.emit(
+                translate(
+                    "exports", "There is no session to report on: import session files first."
+                )
+            )
             return
         self._ask(None, shown.patient_code, shown.end, lambda: report_pdf(shown))
 
@@ -79,7 +76,9 @@ class Exports(QObject):
         documents, records = self._documents, self._records
         now = datetime.now().astimezone()
         if not documents:
-            self.refused.emit("There is no session to export: import session files first.")
+            self.refused.emit(
+                translate("exports", "There is no session to export: import session files first.")
+            )
             return
         code = documents[-1].plan.patient_code
         self._ask(kind, code, now.date(), lambda: exported(documents, kind, now, records))
@@ -89,14 +88,18 @@ class Exports(QObject):
         documents, records = self._documents, self._records
         now = datetime.now().astimezone()
         if not documents:
-            self.refused.emit("There is no session for a note: import session files first.")
+            self.refused.emit(
+                translate("exports", "There is no session for a note: import session files first.")
+            )
             return
 
         def copied(note: bytes) -> None:
             clipboard = QApplication.clipboard()
             if clipboard is not None:
                 clipboard.setText(note.decode("utf-8"))
-            self.told.emit("The note is on the clipboard: paste it into the record.")
+            self.told.emit(
+                translate("exports", "The note is on the clipboard: paste it into the record.")
+            )
 
         self._run(lambda: exported(documents, Kind.NOTE, now, records), copied)
 
@@ -106,10 +109,10 @@ class Exports(QObject):
             job.wait()
 
     def _ask(self, kind: Kind | None, code: str, on: date, make: Callable[[], bytes]) -> None:
-        word, what, files, ending = _FILES[kind]
-        title = f"Write {what[0].lower()}{what[1:]}"
-        proposed = file_name(code, on, word, ending)
-        name, _ = QFileDialog.getSaveFileName(self._over(), title, proposed, files)
+        file = exported_file(kind)
+        ending = file.ending
+        proposed = file_name(code, on, file.word, ending)
+        name, _ = QFileDialog.getSaveFileName(self._over(), file.title, proposed, file.kinds)
         if not name:
             return
         path = Path(name)
@@ -121,7 +124,7 @@ class Exports(QObject):
             write_bytes(path, content)
             return content
 
-        self._run(work, lambda _: self.told.emit(f"{what} is in {path}."))
+        self._run(work, lambda _: self.told.emit(file.told.format(path=path)))
 
     def _over(self) -> QWidget | None:
         """Give the window over which to ask; kept as an attribute, neither would ever go."""
@@ -151,7 +154,10 @@ class _Job(QThread):
         super().__init__(parent)
         self._work = work
         self.content: bytes | None = None
-        self.fault = "The export ended without a result: try again, and tell who keeps the program."
+        self.fault = translate(
+            "exports",
+            "The export ended without a result: try again, and tell who keeps the program.",
+        )
 
     def run(self) -> None:
         """Make it."""

@@ -10,10 +10,11 @@ from PyQt6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidg
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.keys import key_name
 from coach.review.hints import Hint
+from coach.texts import translate
 
 KEYS = "Ctrl+H"
-_NONE = "None: a pattern is named only where the errors leave no doubt of it."
 
 
 class HintsView(QWidget):
@@ -25,13 +26,14 @@ class HintsView(QWidget):
         self._reasons: list[QLabel] = []
         self._sentences = QVBoxLayout()
         self._sentences.setSpacing(SPACES_PX[1])
-        self.why = QPushButton("R&ules")
+        self.why = QPushButton(translate("therapist", "R&ules"))
         self.why.setCheckable(True)
         self.why.setShortcut(QKeySequence(KEYS))
-        self.why.setToolTip(f"Show the rule and the source of each hint ({KEYS})")
-        self.why.setAccessibleName("Rules and sources of the hints")
+        told = translate("therapist", "Show the rule and the source of each hint ({key})")
+        self.why.setToolTip(told.format(key=key_name(KEYS)))
+        self.why.setAccessibleName(translate("therapist", "Rules and sources of the hints"))
         self.why.toggled.connect(self._show_reasons)
-        title = QLabel("Hints to weigh, no diagnosis")
+        title = QLabel(translate("therapist", "Hints to weigh, no diagnosis"))
         title.setFont(font(type_scale().small_px + 1, bold=True))
         head = QHBoxLayout()
         head.addWidget(title, 1)
@@ -50,13 +52,18 @@ class HintsView(QWidget):
                 widget.hide()
                 widget.deleteLater()
         self._reasons = []
+        told = translate("therapist", "Rule: {rule} Source: {source}")
         for hint in hints:
             self._sentences.addWidget(_text(hint.sentence, role=""))
-            reason = _text(f"Rule: {hint.rule} Source: {hint.source}", role="soft")
+            reason = _text(told.format(rule=hint.rule, source=hint.source), role="soft")
             self._reasons.append(reason)
             self._sentences.addWidget(reason)
         if not hints:
-            self._sentences.addWidget(_text(_NONE, role="soft"))
+            none = translate(
+                "therapist",
+                "None: a pattern is named only where the errors leave no doubt of it.",
+            )
+            self._sentences.addWidget(_text(none, role="soft"))
         self.why.setVisible(bool(hints))
         self._show_reasons(self.why.isChecked())
 

@@ -2,19 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections import Counter
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from PyQt6.QtCore import QObject, QTimer, pyqtSignal
 from PyQt6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from coach.desktop.therapist.practice_key import ask_practice_key
-from coach.desktop.therapist.replay_sessions import SESSION_FILES
+from coach.desktop.therapist.replay_sessions import session_file_kinds
+from coach.desktop.therapist.side_panel import files_counted
 from coach.domain.fault import Fault
-from coach.review.wording import counted
+from coach.review.counts import sessions_counted
 from coach.storage.sealed import PracticeIdentity
-from coach.storage.store import Store, new_batch
+from coach.storage.store import ImportOutcome, Store, new_batch
 from coach.storage.store_import import FileOutcome, import_file, session_files
+from coach.texts import translate
 
 
 class ImportRun(QObject):
@@ -74,13 +77,14 @@ class ImportRun(QObject):
     def ask_files(self) -> None:
         """Ask which files to import."""
         names, _ = QFileDialog.getOpenFileNames(
-            self._over(), "Import session files", "", SESSION_FILES
+            self._over(), translate("therapist", "Import session files"), "", session_file_kinds()
         )
         self.add(map(Path, names))
 
     def ask_folder(self) -> None:
         """Ask which folder to import."""
-        name = QFileDialog.getExistingDirectory(self._over(), "Import a folder of session files")
+        title = translate("therapist", "Import a folder of session files")
+        name = QFileDialog.getExistingDirectory(self._over(), title)
         if name:
             self.add([Path(name)])
 
@@ -90,8 +94,12 @@ class ImportRun(QObject):
             batch = self._store.last_import()
             if batch is None:
                 return
-            question = f"Take {counted(batch.sessions, 'session')} of the last import out again?"
-            answer = QMessageBox.question(self._over(), "Shoulder review", question)
+            question = translate("therapist", "Take {sessions} of the last import out again?")
+            answer = QMessageBox.question(
+                self._over(),
+                translate("therapist", "Shoulder review"),
+                question.format(sessions=sessions_counted(batch.sessions)),
+            )
             if answer == QMessageBox.StandardButton.Yes:
                 self.taken_back.emit(self._store.undo_import(batch.id))
         except Fault as fault:
@@ -100,13 +108,19 @@ class ImportRun(QObject):
     def ask_key(self) -> None:
         """Ask for the passphrase of the practice's key, for the sealed files from then on."""
         try:
-            identity = ask_practice_key("The passphrase of the practice's key:", self._over())
+            question = translate("therapist", "The passphrase of the practice's key:")
+            identity = ask_practice_key(question, self._over())
         except Fault as fault:
             self.failed.emit(str(fault))
             return
         if identity is not None:
             self.identity = identity
-            self.told.emit("The practice's key is unlocked: sealed files can be imported now.")
+            self.told.emit(
+                translate(
+                    "therapist",
+                    "The practice's key is unlocked: sealed files can be imported now.",
+                )
+            )
 
     def _over(self) -> QWidget | None:
         """Give the window over which to ask; kept as an attribute, neither would ever go."""
@@ -129,3 +143,17 @@ class ImportRun(QObject):
             self._waiting.clear()
             self.failed.emit(str(fault))
         self.advanced.emit(self._total - len(self._waiting), self._total)
+
+
+def outcomes_told(outcomes: Sequence[FileOutcome]) -> str:
+    """Say what became of files."""
+    counts = Counter(o.outcome for o in outcomes)
+    found = {
+        ImportOutcome.ACCEPTED: translate("therapist", "{count} accepted"),
+        ImportOutcome.DOUBTFUL: translate("therapist", "{count} doubtful"),
+        ImportOutcome.KNOWN: translate("therapist", "{count} already known"),
+        ImportOutcome.REFUSED: translate("therapist", "{count} refused"),
+    }
+    parts = [words.format(count=counts[o]) for o, words in found.items() if counts[o]]
+    told = translate("therapist", "{files}: {outcomes}.")
+    return told.format(files=files_counted(counts.total()), outcomes=", ".join(parts))

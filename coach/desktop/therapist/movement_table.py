@@ -10,7 +10,7 @@ from PyQt6.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt
 from coach.desktop.shared.typeface import font
 from coach.review.change import Verdict
 from coach.review.report import Row
-from coach.review.report_columns import COLUMNS
+from coach.review.report_columns import COLUMNS, column_title
 from coach.review.verdict_wording import verdict_words
 
 _TEXT_COLUMNS = (COLUMNS.index("Movement"), COLUMNS.index("Verdict"))
@@ -55,7 +55,7 @@ class MovementTable(QAbstractTableModel):
         if role == Qt.ItemDataRole.FontRole and cell == verdict_words(Verdict.REAL):
             return self._bold
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return f"{COLUMNS[index.column()]}: {cell}"
+            return f"{column_title(COLUMNS[index.column()])}: {cell}"
         return None
 
     def headerData(  # noqa: N802
@@ -65,7 +65,7 @@ class MovementTable(QAbstractTableModel):
         if orientation is not Qt.Orientation.Horizontal:
             return None
         if role == Qt.ItemDataRole.DisplayRole:
-            return COLUMNS[section]
+            return column_title(COLUMNS[section])
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _alignment(section)
         return None

@@ -11,6 +11,7 @@ from coach.desktop.therapist.hints_view import HintsView
 from coach.desktop.therapist.lines_view import LinesView
 from coach.review.overview import Overview, visit_method
 from coach.review.report import Row
+from coach.texts import translate
 
 _LEAST_PX, _MOST_PX = 372, 560
 
@@ -35,7 +36,8 @@ class PageColumn(QScrollArea):
         column = QVBoxLayout(content)
         column.setContentsMargins(SPACES_PX[1], 0, SPACES_PX[1], SPACES_PX[1])
         column.setSpacing(SPACES_PX[1])
-        done, reading = heading("What was done, pain, camera"), heading("How to read this")
+        done = heading(translate("therapist", "What was done, pain, camera"))
+        reading = heading(translate("therapist", "How to read this"))
         for parts in (
             (self._movement, self.findings),
             (self.hints,),
@@ -54,7 +56,11 @@ class PageColumn(QScrollArea):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setStyleSheet("QScrollArea, QWidget#sheet { background: transparent; }")
-        self.setAccessibleName("Change, hints, what was done, pain, camera, and how to read this")
+        self.setAccessibleName(
+            translate(
+                "therapist", "Change, hints, what was done, pain, camera, and how to read this"
+            )
+        )
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Ask for no more than is needed; the rest is shared out by the page."""
@@ -69,8 +75,9 @@ class PageColumn(QScrollArea):
 
     def show_row(self, row: Row | None) -> None:
         """Say more of the movement that is chosen."""
-        self._movement.setText(row.chart.title if row else "Movement")
-        nothing = (("Change", "no session gave a value"),)
+        self._movement.setText(row.chart.title if row else translate("therapist", "Movement"))
+        no_value = translate("therapist", "no session gave a value")
+        nothing = ((translate("therapist", "Change"), no_value),)
         self.findings.show_lines(row.findings or nothing if row else nothing)
 
 

@@ -19,11 +19,11 @@ from PyQt6.QtWidgets import (
 
 from coach.desktop.shared.theme import SPACES_PX
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 T = TypeVar("T")
 
 _WIDTH_PX = 520
-_UNLOCKING = "Unlocking, a moment please\N{HORIZONTAL ELLIPSIS}"
 
 
 def unlocked(question: str, unlock: Callable[[str], T], parent: QWidget | None = None) -> T | None:
@@ -50,21 +50,21 @@ class PassphraseDialog(QDialog):
         super().__init__(parent)
         self._unlock = unlock
         self._attempt: _Attempt | None = None
-        self.setWindowTitle("Shoulder review")
+        self.setWindowTitle(translate("therapist", "Shoulder review"))
         self.field = QLineEdit()
         self.field.setEchoMode(QLineEdit.EchoMode.Password)
-        self.field.setAccessibleName("Passphrase")
+        self.field.setAccessibleName(translate("therapist", "Passphrase"))
         self.field.setAccessibleDescription(question)
         self.message = QLabel()
         self.message.setWordWrap(True)
         self.busy = QProgressBar()
         self.busy.setRange(0, 0)
-        self.busy.setAccessibleName("Unlocking")
-        self.enter = QPushButton("&Unlock")
+        self.busy.setAccessibleName(translate("therapist", "Unlocking"))
+        self.enter = QPushButton(translate("therapist", "&Unlock"))
         self.enter.setProperty("role", "primary")
         self.enter.setDefault(True)
         self.enter.clicked.connect(self._try)
-        self.put_aside = QPushButton("&Cancel")
+        self.put_aside = QPushButton(translate("therapist", "&Cancel"))
         self.put_aside.setAutoDefault(False)
         self.put_aside.clicked.connect(self.reject)
         self._arrange(question)
@@ -98,7 +98,8 @@ class PassphraseDialog(QDialog):
         style = self.message.style()
         if style is not None:
             style.polish(self.message)
-        self.message.setText(_UNLOCKING if busy else text)
+        wait = translate("therapist", "Unlocking, a moment please\N{HORIZONTAL ELLIPSIS}")
+        self.message.setText(wait if busy else text)
         self.busy.setVisible(busy)
         for widget in (self.field, self.enter, self.put_aside):
             widget.setEnabled(not busy)

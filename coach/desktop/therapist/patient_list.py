@@ -9,10 +9,12 @@ from PyQt6.QtCore import QAbstractListModel, QModelIndex, QObject, Qt
 
 from coach.domain.practice import Person
 from coach.review.cohort import Standing
-from coach.review.wording import counted, day
+from coach.review.cohort_reasons import concern_words
+from coach.review.counts import sessions_counted
+from coach.review.wording import day
 from coach.storage.store import PatientEntry
+from coach.texts import translate
 
-NOTHING = "nothing stands out"
 _MOST = 2
 """Concerns named in a row; the tool tip says all in full."""
 
@@ -71,11 +73,14 @@ class PatientList(QAbstractListModel):
         sentences = " ".join(reason.sentence for reason in reasons)
         match role:
             case Qt.ItemDataRole.DisplayRole:
-                concerns = dict.fromkeys(reason.concern.value for reason in reasons)
+                concerns = dict.fromkeys(concern_words(reason.concern) for reason in reasons)
                 why = ", ".join([*concerns][:_MOST])
-                return f"{name}\n{sessions}\n{why or (NOTHING if code in self._entries else '')}"
+                if not why and code in self._entries:
+                    why = translate("therapist", "nothing stands out")
+                return f"{name}\n{sessions}\n{why}"
             case Qt.ItemDataRole.AccessibleTextRole:
-                return f"Patient {name}, {sessions}. {sentences}".rstrip()
+                told = translate("therapist", "Patient {name}, {sessions}. {reasons}")
+                return told.format(name=name, sessions=sessions, reasons=sentences).rstrip()
             case Qt.ItemDataRole.ToolTipRole:
                 return sentences
         return None
@@ -83,5 +88,6 @@ class PatientList(QAbstractListModel):
 
 def _sessions(entry: PatientEntry | None) -> str:
     if entry is None:
-        return "no session yet"
-    return f"{counted(entry.sessions, 'session')}, last {day(entry.last_at.date())}"
+        return translate("therapist", "no session yet")
+    told = translate("therapist", "{sessions}, last {day}")
+    return told.format(sessions=sessions_counted(entry.sessions), day=day(entry.last_at.date()))

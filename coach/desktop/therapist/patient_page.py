@@ -20,14 +20,15 @@ from PyQt6.QtWidgets import (
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.drawings import ChartView
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.movement_table import MovementTable
 from coach.desktop.therapist.page_column import PageColumn
 from coach.review.adherence import Week
+from coach.review.counts import sessions_counted
 from coach.review.overview import Overview
-from coach.review.wording import counted
+from coach.texts import translate
 
 _CHART_SHARE, _COLUMN_SHARE = 56, 44
-NOTHING = "Nothing stands out."
 _ROW_PX = 32
 _MOST_ROWS_SHOWN = 8
 _TALL_PX = 900
@@ -52,11 +53,11 @@ class PatientPage(QWidget):
         self.reasons = _label("")
         self.reasons.setWordWrap(True)
         self.reasons.setFont(small)
-        self.reasons.setAccessibleName("Why to look at this patient")
+        self.reasons.setAccessibleName(translate("therapist", "Why to look at this patient"))
         self._table_model = MovementTable(sizes.small_px + 1, self)
         self.table = QTableView()
         self.table.setModel(self._table_model)
-        self.table.setAccessibleName("Range by movement")
+        self.table.setAccessibleName(translate("therapist", "Range by movement"))
         self.table.setFont(small)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -67,14 +68,18 @@ class PatientPage(QWidget):
         self._chart = ChartView(sizes.small_px + 0.5)
         self.column = PageColumn()
         self._done: tuple[Week, ...] = ()
-        self.write_report = QPushButton("Write &report\N{HORIZONTAL ELLIPSIS}")
+        self.write_report = QPushButton(
+            translate("therapist", "Write &report\N{HORIZONTAL ELLIPSIS}")
+        )
         self.write_report.setProperty("role", "primary")
-        self.write_report.setAccessibleName("Write the one-page report as a PDF file")
-        self.write_report.setToolTip("Ctrl+P")
+        self.write_report.setAccessibleName(
+            translate("therapist", "Write the one-page report as a PDF file")
+        )
+        self.write_report.setToolTip(key_name("Ctrl+P"))
         self.write_report.clicked.connect(self.report_wanted)
-        self.replay = QPushButton("Re&play\N{HORIZONTAL ELLIPSIS}")
-        self.replay.setAccessibleName("Replay repetitions of a session")
-        self.replay.setToolTip("Ctrl+R")
+        self.replay = QPushButton(translate("therapist", "Re&play\N{HORIZONTAL ELLIPSIS}"))
+        self.replay.setAccessibleName(translate("therapist", "Replay repetitions of a session"))
+        self.replay.setToolTip(key_name("Ctrl+R"))
         self.replay.clicked.connect(self.replay_wanted)
         self._arrange()
         selection = self.table.selectionModel()
@@ -110,11 +115,15 @@ class PatientPage(QWidget):
         """Show another patient; the chart is that of the first row that has values."""
         report = shown.report
         self._title.setText(report.patient_code)
-        under = f"{report.period}, {counted(report.sessions, 'session')}"
-        under = f"{under}. Plan: {report.title}" if report.title else under
+        under = translate("therapist", "{period}, {sessions}. Plan: {title}")
+        if not report.title:
+            under = translate("therapist", "{period}, {sessions}")
+        under = under.format(
+            period=report.period, sessions=sessions_counted(report.sessions), title=report.title
+        )
         self._under.setText(under)
         self._under.setToolTip(under)
-        self.reasons.setText(" ".join(shown.reasons) or NOTHING)
+        self.reasons.setText(" ".join(shown.reasons) or nothing())
         self._table_model.show(report.rows)
         self._fit_table()
         self.column.show_overview(shown)
@@ -150,6 +159,11 @@ class PatientPage(QWidget):
             row = self._table_model.row(index.row())
             self._chart.show_chart(row.chart, self._done)
             self.column.show_row(row)
+
+
+def nothing() -> str:
+    """Say that there is no reason to look at a patient."""
+    return translate("therapist", "Nothing stands out.")
 
 
 def _headers(table: QTableView) -> None:

@@ -8,6 +8,8 @@ from typing import Any
 
 import msgspec
 
+from coach.catalogue import exercise_title
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import measured_text
 from coach.documents.plan import read_plan, write_plan
 from coach.domain.exercise import Exercise, Irritability
@@ -17,8 +19,9 @@ from coach.domain.plan import OtherSide, Plan, PlannedExercise
 from coach.review.plan_changes import plan_changes
 from coach.review.plan_wording import dose_text, exercise_name
 from coach.review.plans import proposed, time_a_day, unusual
-from coach.review.wording import counted
+from coach.review.wording import side_word
 from coach.storage.sealed import check_public_key
+from coach.texts import translate
 
 MOST_EXERCISES = 40
 """As the plan's own bounds say."""
@@ -33,7 +36,7 @@ class PlanDraft:
     def __init__(self, known: Mapping[str, Exercise]) -> None:
         """Begin empty; ``known`` is the catalogue by its slugs."""
         self._known = known
-        self.names = {slug: exercise.name for slug, exercise in known.items()}
+        self.names = {slug: exercise_title(exercise) for slug, exercise in known.items()}
         self.opened: Plan | None = None
         self.exercises: list[PlannedExercise] = []
         self.irritability: Irritability | None = None
@@ -64,7 +67,11 @@ class PlanDraft:
     def add(self, slug: str, at: int) -> None:
         """Add an exercise of the catalogue with the dose to begin from."""
         if len(self.exercises) >= MOST_EXERCISES:
-            raise Fault(f"A plan has at most {MOST_EXERCISES} exercises: remove one first.")
+            raise Fault(
+                translate("plans", "A plan has at most {most} exercises: remove one first.").format(
+                    most=MOST_EXERCISES
+                )
+            )
         self.exercises.insert(at, self._proposed(slug, self._side or Side.RIGHT))
 
     def anew(self, row: int) -> None:
@@ -90,9 +97,14 @@ class PlanDraft:
         along, where it is the same patient's; what the practice measured since goes before it.
         """
         if not fields["patient_code"]:
-            raise Fault("The plan has no patient code: write the practice's code for the person.")
+            raise Fault(
+                translate(
+                    "plans",
+                    "The plan has no patient code: write the practice's code for the person.",
+                )
+            )
         if not self.exercises:
-            raise Fault("The plan has no exercise: add one from the catalogue.")
+            raise Fault(translate("plans", "The plan has no exercise: add one from the catalogue."))
         if fields["practice_key"] is not None:
             _check_key(fields["practice_key"])
         before = self._before(fields["patient_code"])
@@ -100,7 +112,7 @@ class PlanDraft:
         made = msgspec.structs.replace(
             made, issued_on=today, revision=1 if before is None else before.revision + 1
         )
-        return read_plan(write_plan(made), "The plan", self._known)
+        return read_plan(write_plan(made), translate("plans", "The plan"), self._known)
 
     def _before(self, code: str) -> Plan | None:
         same = self.opened is not None and self.opened.patient_code == code
@@ -130,22 +142,31 @@ class PlanDraft:
         return [self._text(number, planned) for number, planned in enumerate(self.exercises, 1)]
 
     def _text(self, number: int, planned: PlannedExercise) -> str:
-        mark = "\nOutside the usual dose" if self.unusual(planned) else ""
-        name = exercise_name(planned, self.names)
-        return (
-            f"{number}. {name}, {planned.side}\n{dose_text(planned)}\n"
-            f"{measured_text(planned)}{mark}"
-        )
+        lines = [
+            f"{number}. {exercise_name(planned, self.names)}, {side_word(planned.side)}",
+            dose_text(planned),
+            measured_text(planned),
+        ]
+        if self.unusual(planned):
+            lines.append(translate("plans", "Outside the usual dose"))
+        return "\n".join(lines)
 
     def summary(self) -> str:
         """Say how much all of it is."""
         if not self.exercises:
-            return "No exercises yet. Ctrl+F to the catalogue, Enter adds."
-        parts = [counted(len(self.exercises), "exercise"), time_a_day(self.exercises)]
+            return translate(
+                "plans", "No exercises yet. {find} to the catalogue, {enter} adds."
+            ).format(find=key_name("Ctrl+F"), enter=key_name("Enter"))
+        count = translate("plans", "{count} exercises")
+        if len(self.exercises) == 1:
+            count = translate("plans", "1 exercise")
+        parts = [count.format(count=len(self.exercises)), time_a_day(self.exercises)]
         if self.irritability is None:
-            parts.append("no irritability said: proposed as for high, doses not compared")
+            parts.append(
+                translate("plans", "no irritability said: proposed as for high, doses not compared")
+            )
         elif odd := sum(bool(self.unusual(e)) for e in self.exercises):
-            parts.append(f"{odd} outside the usual dose")
+            parts.append(translate("plans", "{count} outside the usual dose").format(count=odd))
         return "; ".join(parts)
 
 
@@ -154,8 +175,11 @@ def _check_key(key: str) -> None:
         check_public_key(key)
     except Fault as fault:
         raise Fault(
-            "The practice key is mistyped or cut short: copy it again from the practice's own, "
-            "or leave it empty."
+            translate(
+                "plans",
+                "The practice key is mistyped or cut short: copy it again from the practice's own, "
+                "or leave it empty.",
+            )
         ) from fault
 
 

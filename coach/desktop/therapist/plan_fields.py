@@ -21,20 +21,17 @@ from PyQt6.QtWidgets import (
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.typed_dates import read_typed, typed
 from coach.domain.fault import Fault
 from coach.domain.movement import View
 from coach.domain.plan import PlannedExercise, Weekday
 from coach.review.plan_wording import weekday_word
-from coach.review.wording import MOVEMENTS
+from coach.review.wording import movement_name, position_word
+from coach.texts import localised, translate
 
 _NUMBER_PX = 72
 _LABEL_PX = 88
-_CAMERA: Mapping[View, str] = {
-    View.FRONT: "in front",
-    View.SIDE: "at the stiff side",
-    View.BACK: "behind",
-    View.FOOT: "raised at the foot end",
-}
+_EXAMPLE = date(2026, 3, 31)
 Choice = TypeVar("Choice", bound=StrEnum)
 
 
@@ -54,8 +51,8 @@ class Number(QDoubleSpinBox):
         self.setMinimumWidth(_NUMBER_PX)
 
     def textFromValue(self, v: float) -> str:  # noqa: N802
-        """Write 30 and 12.5."""
-        return f"{v:g}"
+        """Write 30 and 12.5, with the language's decimal sign."""
+        return localised(f"{v:g}")
 
 
 class OptionalNumber(QLineEdit):
@@ -67,11 +64,11 @@ class OptionalNumber(QLineEdit):
         self._name, self._range = name, (least, most)
         self.setMinimumWidth(_NUMBER_PX)
         self.setAccessibleName(name)
-        self.setPlaceholderText("none")
+        self.setPlaceholderText(translate("plans", "none"))
 
     def show_number(self, value: float | None) -> None:
         """Show a number, or nothing."""
-        self.setText("" if value is None else f"{value:g}")
+        self.setText("" if value is None else localised(f"{value:g}"))
 
     def number(self) -> float | None:
         """Give what stands there; a ``Fault`` where it is no number or out of range."""
@@ -85,21 +82,28 @@ class OptionalNumber(QLineEdit):
             value = float("nan")
         if not least <= value <= most:
             raise Fault(
-                f"{self._name} is {text[:20]!r}: write a number from {least:g} to {most:g}, "
-                "or leave it empty."
+                translate(
+                    "plans",
+                    "{field} is '{text}': write a number from {least} to {most}, or leave it "
+                    "empty.",
+                ).format(field=self._name, text=text[:20], least=f"{least:g}", most=f"{most:g}")
             )
         return value
 
 
 class OptionalDate(QLineEdit):
-    """A day as 2026-03-31, or nothing."""
+    """A day as the language writes it or as 2026-03-31, or nothing."""
 
     def __init__(self, name: str) -> None:
         """Begin empty; ``name`` is that in a ``Fault``."""
         super().__init__()
         self._name = name
         self.setAccessibleName(name)
-        self.setPlaceholderText("YYYY-MM-DD")
+        self.setPlaceholderText(translate("dates", "YYYY-MM-DD"))
+
+    def show_day(self, day: date | None) -> None:
+        """Show a day, or nothing."""
+        self.setText("" if day is None else typed(day))
 
     def day(self) -> date | None:
         """Give the day; a ``Fault`` where it is none."""
@@ -107,25 +111,28 @@ class OptionalDate(QLineEdit):
         if not text:
             return None
         try:
-            return date.fromisoformat(text)
+            return read_typed(text)
         except ValueError as error:
             raise Fault(
-                f"{self._name} is {text[:20]!r}, which is no date: write it like 2026-03-31, "
-                "or leave it empty."
+                translate(
+                    "plans",
+                    "{field} is '{text}', which is no date: write it like {example}, or leave it "
+                    "empty.",
+                ).format(field=self._name, text=text[:20], example=typed(_EXAMPLE))
             ) from error
 
 
 class OneOf(QComboBox):
     """One of several names, or None where ``nothing`` says what that means."""
 
-    def __init__(self, name: str, kinds: Sequence[StrEnum], nothing: str | None = None) -> None:
-        """Offer ``nothing`` first."""
+    def __init__(self, name: str, words: Mapping[Choice, str], nothing: str | None = None) -> None:
+        """Offer ``nothing`` first, then the kinds in ``words``."""
         super().__init__()
         self.setAccessibleName(name)
         if nothing is not None:
             self.addItem(nothing, None)
-        for kind in kinds:
-            self.addItem(kind.value, kind.value)
+        for kind, said in words.items():
+            self.addItem(said, kind.value)
 
     def choose(self, kind: str | None) -> None:
         """Choose without a signal of a person's choice."""
@@ -145,7 +152,7 @@ class Days(QWidget):
     def __init__(self) -> None:
         """Begin with none."""
         super().__init__()
-        self.setAccessibleName("Days")
+        self.setAccessibleName(translate("plans", "Days"))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(SPACES_PX[0])
@@ -206,7 +213,25 @@ def grid_of(parent: QWidget, rows: Sequence[Sequence[QLabel]]) -> QGridLayout:
 
 def measured_text(planned: PlannedExercise) -> str:
     """Say whether an exercise is measured, and where the laptop stands."""
-    camera = f"camera {_CAMERA[planned.seen_from]}"
+    camera = camera_text(planned.seen_from)
     if planned.movement is None:
-        return f"By time, not measured; {camera}"
-    return f"Measured: {MOVEMENTS[planned.movement].lower()}, {planned.position}; {camera}"
+        return translate("plans", "By time, not measured; {camera}").format(camera=camera)
+    measured = translate("plans", "Measured: {movement}, {position}; {camera}")
+    return measured.format(
+        movement=movement_name(planned.movement),
+        position=position_word(planned.position),
+        camera=camera,
+    )
+
+
+def camera_text(view: View) -> str:
+    """Say where the camera stands."""
+    match view:
+        case View.FRONT:
+            return translate("plans", "camera in front")
+        case View.SIDE:
+            return translate("plans", "camera at the stiff side")
+        case View.BACK:
+            return translate("plans", "camera behind")
+        case View.FOOT:
+            return translate("plans", "camera raised at the foot end")

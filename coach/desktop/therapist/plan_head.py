@@ -8,10 +8,12 @@ from PyQt6.QtCore import pyqtSignal
 from PyQt6.QtWidgets import QFrame, QGridLayout, QLineEdit, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.choices import irritabilities, phases, sides
 from coach.desktop.therapist.plan_fields import Number, OneOf, OptionalDate, named
 from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.movement import Side
 from coach.domain.plan import Plan
+from coach.texts import translate
 
 _MOST_SESSIONS = 21
 """As the plan's own bounds say."""
@@ -26,16 +28,17 @@ class PlanHead(QFrame):
         """Begin empty."""
         super().__init__()
         self.setProperty("role", "card")
-        self.code = _line("Patient code", 64)
-        self.title = _line("Title", 200)
-        self.side = OneOf("Side", list(Side), "both")
-        self.phase = OneOf("Phase", list(StiffnessPhase), "not said")
-        self.irritability = OneOf("Irritability", list(Irritability), "not said")
-        self.sessions = Number("Sessions a week", 1, _MOST_SESSIONS)
-        self.valid_until = OptionalDate("Valid until")
-        self.contact = _line("Contact", 200)
-        self.key = _line("Practice key", 200)
-        self.key.setPlaceholderText("optional, age1\N{HORIZONTAL ELLIPSIS}")
+        not_said = translate("plans", "not said")
+        self.code = _line(translate("plans", "Patient code"), 64)
+        self.title = _line(translate("plans", "Title"), 200)
+        self.side = OneOf(translate("plans", "Side"), sides(), translate("plans", "both"))
+        self.phase = OneOf(translate("plans", "Phase"), phases(), not_said)
+        self.irritability = OneOf(translate("plans", "Irritability"), irritabilities(), not_said)
+        self.sessions = Number(translate("plans", "Sessions a week"), 1, _MOST_SESSIONS)
+        self.valid_until = OptionalDate(translate("plans", "Valid until"))
+        self.contact = _line(translate("plans", "Contact"), 200)
+        self.key = _line(translate("plans", "Practice key"), 200)
+        self.key.setPlaceholderText(translate("plans", "optional, age1\N{HORIZONTAL ELLIPSIS}"))
         self._arrange()
         for line in (self.code, self.title, self.valid_until, self.contact, self.key):
             line.textChanged.connect(lambda _: self.changed.emit())
@@ -51,17 +54,17 @@ class PlanHead(QFrame):
         grid.setVerticalSpacing(SPACES_PX[0])
         rows: tuple[tuple[tuple[str, QWidget, int], ...], ...] = (
             (
-                ("&Patient code", self.code, 2),
-                ("&Title", self.title, 4),
-                ("Si&de", self.side, 2),
-                ("P&hase", self.phase, 2),
-                ("&Irritability", self.irritability, 2),
+                (translate("plans", "&Patient code"), self.code, 2),
+                (translate("plans", "&Title"), self.title, 4),
+                (translate("plans", "Si&de"), self.side, 2),
+                (translate("plans", "P&hase"), self.phase, 2),
+                (translate("plans", "&Irritability"), self.irritability, 2),
             ),
             (
-                ("Sessions a &week", self.sessions, 2),
-                ("&Valid until", self.valid_until, 2),
-                ("&Contact", self.contact, 4),
-                ("Practice &key", self.key, 4),
+                (translate("plans", "Sessions a &week"), self.sessions, 2),
+                (translate("plans", "&Valid until"), self.valid_until, 2),
+                (translate("plans", "&Contact"), self.contact, 4),
+                (translate("plans", "Practice &key"), self.key, 4),
             ),
         )
         for row, fields in enumerate(rows):
@@ -89,7 +92,7 @@ class PlanHead(QFrame):
         self.phase.choose(plan.phase)
         self.irritability.choose(plan.irritability)
         self.sessions.setValue(plan.sessions_per_week)
-        self.valid_until.setText(plan.valid_until.isoformat() if plan.valid_until else "")
+        self.valid_until.show_day(plan.valid_until)
         self.contact.setText(plan.contact)
         self.key.setText(plan.practice_key or "")
 

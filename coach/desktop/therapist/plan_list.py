@@ -10,6 +10,8 @@ from PyQt6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QVBoxLayout, 
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.keys import key_name
+from coach.texts import translate
 
 
 class PlanList(QWidget):
@@ -24,7 +26,7 @@ class PlanList(QWidget):
         """Begin empty."""
         super().__init__()
         self.list = QListWidget()
-        self.list.setAccessibleName("Exercises of the plan")
+        self.list.setAccessibleName(translate("plans", "Exercises of the plan"))
         self.list.setWordWrap(True)
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
@@ -37,12 +39,12 @@ class PlanList(QWidget):
         buttons = QHBoxLayout()
         buttons.setSpacing(SPACES_PX[1])
         for text, keys, act in (
-            ("&Up", "Alt+Up", lambda: self.move_wanted.emit(-1)),
-            ("D&own", "Alt+Down", lambda: self.move_wanted.emit(1)),
-            ("Re&move", "Del", self.remove_wanted.emit),
+            (translate("plans", "&Up"), "Alt+Up", lambda: self.move_wanted.emit(-1)),
+            (translate("plans", "D&own"), "Alt+Down", lambda: self.move_wanted.emit(1)),
+            (translate("plans", "Re&move"), "Del", self.remove_wanted.emit),
         ):
             button = QPushButton(text)
-            button.setToolTip(keys)
+            button.setToolTip(key_name(keys))
             button.clicked.connect(lambda _, act=act: act())
             buttons.addWidget(button)
             shortcut = QShortcut(QKeySequence(keys), self.list)

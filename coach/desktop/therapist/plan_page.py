@@ -32,6 +32,7 @@ from coach.domain.movement import Side
 from coach.domain.plan import Plan, PlannedExercise
 from coach.review.plan_wording import dose_text
 from coach.review.wording import day
+from coach.texts import translate
 
 _LEFT_PX, _RIGHT_PX = 318, 440
 
@@ -57,7 +58,7 @@ class PlanPage(QWidget):
         self.time = said(size_px=small + 1, bold=True)
         self.changes_title = said("soft", size_px=small + 1)
         self.changes = QListWidget()
-        self.changes.setAccessibleName("What changed against the opened plan")
+        self.changes.setAccessibleName(translate("plans", "What changed against the opened plan"))
         self.changes.setWordWrap(True)
         self.changes.setFont(font(small))
         self._arrange()
@@ -154,7 +155,9 @@ class PlanPage(QWidget):
             self.refused.emit(str(fault))
             return
         self._show(at)
-        self.told.emit(f"Added: {self.draft.names[slug]}, {dose_text(self.draft.exercises[at])}.")
+        told = translate("plans", "Added: {exercise}, {dose}.")
+        dose = dose_text(self.draft.exercises[at])
+        self.told.emit(told.format(exercise=self.draft.names[slug], dose=dose))
 
     def begin(self, plan: Plan | None) -> None:
         """Begin anew, from a plan or from nothing."""
@@ -214,10 +217,13 @@ class PlanPage(QWidget):
             widget.setVisible(before is not None)
         if before is None:
             return
-        issued = f" of {day(before.issued_on)}" if before.issued_on else ""
-        self.changes_title.setText(f"What changed against revision {before.revision}{issued}")
+        title = translate("plans", "What changed against revision {revision}")
+        if before.issued_on is not None:
+            title = translate("plans", "What changed against revision {revision} of {day}")
+        of = day(before.issued_on) if before.issued_on is not None else ""
+        self.changes_title.setText(title.format(revision=before.revision, day=of))
         try:
             changes = self.draft.changes(self.head.fields())
         except Fault as fault:
             changes = (str(fault),)
-        self.changes.addItems(changes or ("Nothing.",))
+        self.changes.addItems(changes or (translate("plans", "Nothing."),))

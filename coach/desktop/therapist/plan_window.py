@@ -12,6 +12,7 @@ from PyQt6.QtWidgets import QFileDialog, QHBoxLayout, QMessageBox, QPushButton, 
 
 from coach.catalogue import catalogue
 from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_draft import plan_name
 from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.plan_issue import PlanIssue
@@ -23,11 +24,7 @@ from coach.storage.atomic import write_bytes
 from coach.storage.keys import newest_for, practice_key_path
 from coach.storage.session_file import read_bounded
 from coach.storage.store import Store
-
-_CAUTION = (
-    "The program proposes usual doses; the licensed practitioner who examined the shoulder decides."
-)
-_FILES = "Plans (*.json);;All files (*)"
+from coach.texts import translate
 
 
 class PlanWindow(QWidget):
@@ -47,11 +44,11 @@ class PlanWindow(QWidget):
         self._issue = PlanIssue(store, today) if store is not None else None
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
-        self.setWindowTitle("Plan")
+        self.setWindowTitle(translate("plans", "Plan"))
         self.title = said("title")
         self.page = PlanPage(today)
         self.message = said("soft")
-        self.message.setAccessibleName("Message")
+        self.message.setAccessibleName(translate("plans", "Message"))
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACES_PX[3], SPACES_PX[2], SPACES_PX[3], SPACES_PX[2])
         column.setSpacing(SPACES_PX[1])
@@ -68,7 +65,13 @@ class PlanWindow(QWidget):
 
     def _top(self) -> QHBoxLayout:
         caution = said("soft", size_px=type_scale().small_px + 1)
-        caution.setText(_CAUTION)
+        caution.setText(
+            translate(
+                "plans",
+                "The program proposes usual doses; the licensed practitioner who examined the "
+                "shoulder decides.",
+            )
+        )
         titles = QVBoxLayout()
         titles.setSpacing(0)
         titles.addWidget(self.title)
@@ -77,12 +80,12 @@ class PlanWindow(QWidget):
         top.setSpacing(SPACES_PX[1])
         top.addLayout(titles, 1)
         for text, keys, act in (
-            ("New plan", "Ctrl+N", self._ask_new),
-            ("Open plan\N{HORIZONTAL ELLIPSIS}", "Ctrl+O", self._ask_open),
-            ("&Save plan\N{HORIZONTAL ELLIPSIS}", "Ctrl+S", self._ask_save),
+            (translate("plans", "New plan"), "Ctrl+N", self._ask_new),
+            (translate("plans", "Open plan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+O", self._ask_open),
+            (translate("plans", "&Save plan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+S", self._ask_save),
         ):
             button = QPushButton(text)
-            button.setToolTip(keys)
+            button.setToolTip(key_name(keys))
             button.clicked.connect(act)
             top.addWidget(button)
             QShortcut(QKeySequence(keys), self).activated.connect(act)
@@ -90,7 +93,8 @@ class PlanWindow(QWidget):
         return top
 
     def _name(self, code: str) -> None:
-        self.title.setText(f"Plan for {code}" if code else "New plan")
+        title = translate("plans", "Plan for {code}") if code else translate("plans", "New plan")
+        self.title.setText(title.format(code=code))
 
     def begin_for(self, code: str) -> None:
         """Begin a known person's next plan from the last one. Raises ``Fault``.
@@ -102,8 +106,11 @@ class PlanWindow(QWidget):
         start = self._issue.start(code)
         if self.page.dirty:
             self._warn(
-                f"The plan shown here has changes that are not saved: save it, or begin anew with "
-                f"Ctrl+N, before one for {code} is made."
+                translate(
+                    "plans",
+                    "The plan shown here has changes that are not saved: save it, or begin anew "
+                    "with {key}, before one for {code} is made.",
+                ).format(key=key_name("Ctrl+N"), code=code)
             )
             return
         self.message.hide()
@@ -129,7 +136,7 @@ class PlanWindow(QWidget):
         """Show the plan of a file, to change it; a ``Fault`` where it is none."""
         data = read_bounded(path, MAX_PLAN_BYTES, "plan file")
         self.page.begin(read_plan(data, path.name, catalogue().by_name))
-        self._tell(f"Opened {path.name}.")
+        self._tell(translate("plans", "Opened {file}.").format(file=path.name))
         self._renew_key()
 
     def _renew_key(self) -> None:
@@ -138,7 +145,9 @@ class PlanWindow(QWidget):
         newest = newest_for(practice_key_path(), key)
         if newest != key:
             self.page.carry_key(newest)
-            self._tell("The practice's key was renewed: this plan carries the new one.")
+            self._tell(
+                translate("plans", "The practice's key was renewed: this plan carries the new one.")
+            )
 
     def may_discard(self) -> bool:
         """Ask whether unsaved changes may go; True where there are none."""
@@ -147,8 +156,8 @@ class PlanWindow(QWidget):
         buttons = QMessageBox.StandardButton
         answer = QMessageBox.question(
             self,
-            "Plan",
-            "The plan has changes that are not saved. Discard them?",
+            translate("plans", "Plan"),
+            translate("plans", "The plan has changes that are not saved. Discard them?"),
             buttons.Discard | buttons.Cancel,
             buttons.Cancel,
         )
@@ -162,7 +171,7 @@ class PlanWindow(QWidget):
     def _ask_open(self) -> None:
         if not self.may_discard():
             return
-        name, _ = QFileDialog.getOpenFileName(self, "Open a plan", "", _FILES)
+        name, _ = QFileDialog.getOpenFileName(self, translate("plans", "Open a plan"), "", _kinds())
         if name:
             try:
                 self.open(Path(name))
@@ -178,7 +187,9 @@ class PlanWindow(QWidget):
             self._warn(str(fault))
             return
         proposed = plan_name(self._issue.numbered(made) if self._issue is not None else made)
-        name, _ = QFileDialog.getSaveFileName(self, "Save the plan", proposed, _FILES)
+        name, _ = QFileDialog.getSaveFileName(
+            self, translate("plans", "Save the plan"), proposed, _kinds()
+        )
         if not name:
             return
         path = Path(name)
@@ -188,8 +199,13 @@ class PlanWindow(QWidget):
         except Fault as fault:
             self._warn(str(fault))
         else:
-            where = "" if self._issue is None else ", and in the store as given out"
-            self._tell(f"Revision {made.revision} of the plan is in {path}{where}.")
+            told = translate("plans", "Revision {revision} of the plan is in {path}.")
+            if self._issue is not None:
+                told = translate(
+                    "plans",
+                    "Revision {revision} of the plan is in {path}, and in the store as given out.",
+                )
+            self._tell(told.format(revision=made.revision, path=path))
 
     def _may_follow(self, made: Plan) -> bool:
         """Ask whether a plan may follow one that was given out since it was begun."""
@@ -199,9 +215,12 @@ class PlanWindow(QWidget):
         buttons = QMessageBox.StandardButton
         answer = QMessageBox.question(
             self,
-            "Plan",
-            f"{made.patient_code} was given revision {last.revision} of a plan, which is newer "
-            "than the one this was begun from. Give this one out as the next revision?",
+            translate("plans", "Plan"),
+            translate(
+                "plans",
+                "{code} was given revision {revision} of a plan, which is newer than the one this "
+                "was begun from. Give this one out as the next revision?",
+            ).format(code=made.patient_code, revision=last.revision),
             buttons.Yes | buttons.No,
             buttons.No,
         )
@@ -216,3 +235,8 @@ class PlanWindow(QWidget):
 
     def _warn(self, text: str) -> None:
         self._tell(text, "caution")
+
+
+def _kinds() -> str:
+    """Give what a dialog of files offers."""
+    return translate("plans", "Plans (*.json);;All files (*)")

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import date, timedelta
-from enum import StrEnum
 from typing import Any, Protocol
 
 from PyQt6.QtCore import Qt
@@ -12,7 +11,10 @@ from PyQt6.QtGui import QKeyEvent
 from PyQt6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 
 from coach.desktop.therapist.plan_fields import OptionalDate, OptionalNumber
+from coach.desktop.therapist.typed_dates import read_typed, typed
 from coach.domain.fault import Fault
+from coach.review.wording import MINUS
+from coach.texts import localised, translate
 
 _LONG_TEXT_PX = 76
 _STEPS = {Qt.Key.Key_Up: 1, Qt.Key.Key_Down: -1}
@@ -61,7 +63,11 @@ class TextEntry(_Entry, QLineEdit):
         """Give the text without blanks around it."""
         text = self.text().strip()
         if self._needed and not text:
-            raise Fault(f"{self._name} is empty: write something there.")
+            raise Fault(
+                translate("records", "{field} is empty: write something there.").format(
+                    field=self._name
+                )
+            )
         return text
 
 
@@ -85,7 +91,9 @@ class LongEntry(_Entry, QPlainTextEdit):
         text = self.toPlainText().strip()
         if len(text) > self._most:
             raise Fault(
-                f"{self._name} has {len(text)} characters: shorten it to at most {self._most}."
+                translate(
+                    "records", "{field} has {count} characters: shorten it to at most {most}."
+                ).format(field=self._name, count=len(text), most=self._most)
             )
         return text
 
@@ -97,26 +105,32 @@ class DayEntry(_Entry, OptionalDate):
         """Begin with today."""
         super().__init__(name)
         self._today, self._ahead = today, ahead
-        self.setText(today.isoformat())
+        self.setText(typed(today))
 
     def show_value(self, value: Any) -> None:
         """Show a day."""
-        self.setText(value.isoformat())
+        self.setText(typed(value))
 
     def value(self) -> date:
         """Give the day."""
         text = self.text().strip()
         try:
-            found = date.fromisoformat(text)
+            found = read_typed(text)
         except ValueError as error:
-            what = f"{text[:20]!r}, which is no date" if text else "empty"
+            told = translate(
+                "records", "{field} is '{text}', which is no date: write it like {example}."
+            )
+            if not text:
+                told = translate("records", "{field} is empty: write it like {example}.")
             raise Fault(
-                f"{self._name} is {what}: write it like {self._today.isoformat()}."
+                told.format(field=self._name, text=text[:20], example=typed(self._today))
             ) from error
         if found > self._today and not self._ahead:
             raise Fault(
-                f"{self._name} is {found.isoformat()}, which is yet to come: write the day on "
-                "which it was."
+                translate(
+                    "records",
+                    "{field} is {day}, which is yet to come: write the day on which it was.",
+                ).format(field=self._name, day=typed(found))
             )
         return found
 
@@ -139,7 +153,8 @@ class NumberEntry(_Entry, OptionalNumber):
         """Begin empty."""
         super().__init__(name, least, most)
         self._name = name
-        self.setPlaceholderText(f"{least:g} to {most:g}")
+        hint = translate("records", "{least} to {most}")
+        self.setPlaceholderText(hint.format(least=_written(least), most=_written(most)))
 
     def show_value(self, value: Any) -> None:
         """Show a number."""
@@ -153,8 +168,18 @@ class NumberEntry(_Entry, OptionalNumber):
             found = None
         if found is None:
             text, (least, most) = self.text().strip(), self._range
-            what = repr(text[:20]) if text else "empty"
-            raise Fault(f"{self._name} is {what}: write a number from {least:g} to {most:g}.")
+            told = translate(
+                "records", "{field} is '{text}': write a number from {least} to {most}."
+            )
+            if not text:
+                told = translate(
+                    "records", "{field} is empty: write a number from {least} to {most}."
+                )
+            raise Fault(
+                told.format(
+                    field=self._name, text=text[:20], least=_written(least), most=_written(most)
+                )
+            )
         return found
 
 
@@ -177,7 +202,5 @@ class ChoiceEntry(_Entry, QComboBox):
         return self._values[self.currentIndex()]
 
 
-def words_of(kinds: type[StrEnum], nothing: str | None = None) -> dict[Any, str]:
-    """Give the values of a kind in their own words, after ``nothing`` for None."""
-    first: dict[Any, str] = {} if nothing is None else {None: nothing}
-    return first | {kind: kind.value for kind in kinds}
+def _written(number: float) -> str:
+    return localised(f"{number:g}".replace("-", MINUS))

@@ -10,6 +10,8 @@ from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.choices import angles, irritabilities, phases, sides
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import named, said
 from coach.desktop.therapist.record_fields import (
     ChoiceEntry,
@@ -18,16 +20,13 @@ from coach.desktop.therapist.record_fields import (
     LongEntry,
     NumberEntry,
     TextEntry,
-    words_of,
 )
-from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.fault import Fault
-from coach.domain.movement import Side, Unit
 from coach.domain.practice import (
     Episode,
     HandMeasure,
     OfEpisode,
-    OtherSideMeasure,
+    PatientRecords,
     Person,
     Record,
     TotalScore,
@@ -35,21 +34,13 @@ from coach.domain.practice import (
     TreatmentKind,
 )
 from coach.review.records import treatment_name
-from coach.review.wording import MOVEMENTS, SIDES, day
+from coach.review.wording import day, side_word
+from coach.texts import translate
 
-KIND_NAMES: Mapping[type[Record], str] = {
-    Person: "person",
-    Episode: "episode",
-    Treatment: "treatment",
-    OtherSideMeasure: "measure of the other side",
-    HandMeasure: "goniometer reading",
-    TotalScore: "questionnaire total",
-}
 _RANGE_DEG = (-90, 230)
 """Beyond every shoulder; it catches a slipped digit."""
 _MOST_SCORE = 10_000
 _WIDTH_PX = 560
-_MOVEMENTS = {m: name for m, name in MOVEMENTS.items() if m.unit is Unit.DEGREES}
 
 Fields = dict[str, tuple[str, Entry]]
 
@@ -57,42 +48,70 @@ Fields = dict[str, tuple[str, Entry]]
 def fields_of(kind: type[Record], today: date) -> Fields:
     """Give the fields of a form by their names in the record, each with its label."""
     if kind is Person:
-        code = TextEntry("Code", 64, needed=True, hint="as it will stand in plans and files")
-        name = TextEntry("Name", 200, hint="optional; it stays in this practice")
-        return {"code": ("&Code", code), "name": ("&Name", name)}
+        return _of_person()
     if kind is Episode:
-        return {
-            "side": ("Si&de", ChoiceEntry("Side", words_of(Side))),
-            "began_on": ("&Began on", DayEntry("Began on", today)),
-            "phase": ("P&hase", ChoiceEntry("Phase", words_of(StiffnessPhase, "not said"))),
-            "irritability": (
-                "&Irritability",
-                ChoiceEntry("Irritability", words_of(Irritability, "not said")),
-            ),
-            "goals": ("&Goals, in the person's own words", LongEntry("Goals", 4_000)),
-            "note": ("&Note", LongEntry("Note", 4_000)),
-        }
-    on: Fields = {"on": ("&Date", DayEntry("Date", today, ahead=kind is Treatment))}
+        return _of_episode(today)
+    on = translate("records", "&Date")
+    fields: Fields = {"on": (on, DayEntry(plain(on), today, ahead=kind is Treatment))}
     if kind is Treatment:
-        return on | {
-            "kind": (
-                "&Treatment",
-                ChoiceEntry("Treatment", {k: treatment_name(k) for k in TreatmentKind}),
-            ),
-            "text": ("&Note", TextEntry("Note", 4_000)),
+        kinds = {k: treatment_name(k) for k in TreatmentKind}
+        treatment, note = translate("records", "&Treatment"), translate("records", "&Note")
+        return fields | {
+            "kind": (treatment, ChoiceEntry(plain(treatment), kinds)),
+            "text": (note, TextEntry(plain(note), 4_000)),
         }
     if kind is TotalScore:
-        return on | {
-            "name": ("&Questionnaire", TextEntry("Questionnaire", 100, needed=True)),
-            "total": ("&Total", NumberEntry("Total", 0, _MOST_SCORE)),
-            "maximum": ("Out &of", NumberEntry("Out of", 0, _MOST_SCORE)),
+        name, total = translate("records", "&Questionnaire"), translate("records", "&Total")
+        most = translate("records", "Out &of")
+        return fields | {
+            "name": (name, TextEntry(plain(name), 100, needed=True)),
+            "total": (total, NumberEntry(plain(total), 0, _MOST_SCORE)),
+            "maximum": (most, NumberEntry(plain(most), 0, _MOST_SCORE)),
         }
-    on["movement"] = ("&Movement", ChoiceEntry("Movement", _MOVEMENTS))
+    movement = translate("records", "&Movement")
+    fields["movement"] = (movement, ChoiceEntry(plain(movement), angles()))
     if kind is HandMeasure:
-        on["side"] = ("&Side", ChoiceEntry("Side", words_of(Side)))
-        on["passive"] = ("&How", ChoiceEntry("How", {True: "passive", False: "active"}))
-    on["value_deg"] = ("De&grees", NumberEntry("Degrees", *_RANGE_DEG))
-    return on
+        side, how = translate("records", "&Side"), translate("records", "&How")
+        ways = {True: translate("records", "passive"), False: translate("records", "active")}
+        fields["side"] = (side, ChoiceEntry(plain(side), sides()))
+        fields["passive"] = (how, ChoiceEntry(plain(how), ways))
+    degrees = translate("records", "De&grees")
+    fields["value_deg"] = (degrees, NumberEntry(plain(degrees), *_RANGE_DEG))
+    return fields
+
+
+def _of_person() -> Fields:
+    code, name = translate("records", "&Code"), translate("records", "&Name")
+    of_code = translate("records", "as it will stand in plans and files")
+    of_name = translate("records", "optional; it stays in this practice")
+    return {
+        "code": (code, TextEntry(plain(code), 64, needed=True, hint=of_code)),
+        "name": (name, TextEntry(plain(name), 200, hint=of_name)),
+    }
+
+
+def _of_episode(today: date) -> Fields:
+    side, began = translate("records", "Si&de"), translate("records", "&Began on")
+    phase, irritability = translate("records", "P&hase"), translate("records", "&Irritability")
+    goals = translate("records", "&Goals, in the person's own words")
+    note = translate("records", "&Note")
+    not_said: dict[Any, str] = {None: translate("records", "not said")}
+    return {
+        "side": (side, ChoiceEntry(plain(side), sides())),
+        "began_on": (began, DayEntry(plain(began), today)),
+        "phase": (phase, ChoiceEntry(plain(phase), {**not_said, **phases()})),
+        "irritability": (
+            irritability,
+            ChoiceEntry(plain(irritability), {**not_said, **irritabilities()}),
+        ),
+        "goals": (goals, LongEntry(plain(goals), 4_000)),
+        "note": (note, LongEntry(plain(note), 4_000)),
+    }
+
+
+def plain(label: str) -> str:
+    """Give a label without the mark of its letter."""
+    return label.replace("&", "")
 
 
 class RecordForm(QDialog):
@@ -119,7 +138,7 @@ class RecordForm(QDialog):
         for label, entry in fields.values():
             form.addRow(named(label, entry.widget), entry.widget)
         self.message = said("caution")
-        self.message.setAccessibleName("What to correct")
+        self.message.setAccessibleName(translate("records", "What to correct"))
         self.message.hide()
         buttons = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(buttons.Save | buttons.Cancel)
@@ -128,7 +147,8 @@ class RecordForm(QDialog):
         if (save := self.buttons.button(buttons.Save)) is not None:
             save.setProperty("role", "primary")
             save.setDefault(True)
-            save.setToolTip("Enter, or Ctrl+S out of a text of several lines")
+            told = translate("records", "{enter}, or {save} out of a text of several lines")
+            save.setToolTip(told.format(enter=key_name("Enter"), save=key_name("Ctrl+S")))
         QShortcut(QKeySequence("Ctrl+S"), self).activated.connect(self.accept)
         column = QVBoxLayout(self)
         column.setContentsMargins(*(SPACES_PX[3],) * 4)
@@ -172,7 +192,20 @@ def episode_field(kind: type[Record], episodes: tuple[Episode, ...]) -> Fields:
     """Give the choice of an episode, the last one first; none where there is none to choose."""
     if not issubclass(kind, OfEpisode) or len(episodes) < 2:
         return {}
+    since = translate("records", "{side}, since {day}")
     words: dict[Any, str] = {
-        e.id: f"{SIDES[e.side]}, since {day(e.began_on)}" for e in reversed(episodes)
+        e.id: since.format(side=side_word(e.side), day=day(e.began_on)) for e in reversed(episodes)
     }
-    return {"episode_id": ("&Episode", ChoiceEntry("Episode", words | {None: "none"}))}
+    label, none = translate("records", "&Episode"), translate("records", "none")
+    return {"episode_id": (label, ChoiceEntry(plain(label), words | {None: none}))}
+
+
+def likely(kind: type[Record], records: PatientRecords) -> dict[str, Any]:
+    """Give what a new record most likely has in common with what is known."""
+    if kind is HandMeasure and records.episode is not None:
+        return {"side": records.episode.side}
+    if kind is TotalScore and records.scores:
+        return {"name": records.scores[-1].name, "maximum": records.scores[-1].maximum}
+    if kind is Episode and records.episode is not None:
+        return {"side": records.episode.side.other}
+    return {}

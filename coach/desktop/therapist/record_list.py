@@ -17,6 +17,8 @@ from PyQt6.QtWidgets import (
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.keys import key_name
+from coach.desktop.therapist.record_words import section_titles
 from coach.domain.practice import (
     Episode,
     HandMeasure,
@@ -30,21 +32,11 @@ from coach.domain.practice import (
 from coach.review.history import Series
 from coach.review.records import line_of
 from coach.review.wording import NONE
+from coach.texts import translate
 
-SECTIONS: dict[type[Record], str] = {
-    Episode: "Episodes: side, course and goals",
-    Treatment: "Treatments",
-    OtherSideMeasure: "Other side, to compare with",
-    HandMeasure: "Goniometer in the practice, beside the camera at home",
-    TotalScore: "Questionnaire totals",
-    IssuedPlan: "Plans given",
-}
-COLUMNS = ("Date", "What", "Value", "Beside it")
+_COLUMNS = 4
 _MARGIN_PX, _TALL_PX = 12, 10_000
 _ROLE = Qt.ItemDataRole.UserRole
-_NOTHING = dict.fromkeys(SECTIONS, "None yet. Enter adds one.") | {
-    IssuedPlan: "None yet. Enter opens the plan window (Ctrl+L)."
-}
 
 
 class _Wrapped(QStyledItemDelegate):
@@ -53,7 +45,7 @@ class _Wrapped(QStyledItemDelegate):
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:  # noqa: N802
         """Give the size of a cell."""
         hint, tree = super().sizeHint(option, index), self.parent()
-        if index.column() != len(COLUMNS) - 1 or not isinstance(tree, QTreeWidget):
+        if index.column() != _COLUMNS - 1 or not isinstance(tree, QTreeWidget):
             return hint
         room = QRect(0, 0, tree.columnWidth(index.column()) - _MARGIN_PX, _TALL_PX)
         text = str(index.data() or "")
@@ -72,9 +64,16 @@ class RecordList(QTreeWidget):
     def __init__(self) -> None:
         """Begin empty."""
         super().__init__()
-        self.setAccessibleName("Records")
-        self.setColumnCount(len(COLUMNS))
-        self.setHeaderLabels(COLUMNS)
+        self.setAccessibleName(translate("records", "Records"))
+        self.setColumnCount(_COLUMNS)
+        self.setHeaderLabels(
+            (
+                translate("records", "Date"),
+                translate("records", "What"),
+                translate("records", "Value"),
+                translate("records", "Beside it"),
+            )
+        )
         self.setRootIsDecorated(False)
         self.setIndentation(0)
         self.setItemsExpandable(False)
@@ -119,7 +118,7 @@ class RecordList(QTreeWidget):
             IssuedPlan: records.plans,
         }
         bold = font(type_scale().small_px + 1, bold=True)
-        for kind, title in SECTIONS.items():
+        for kind, title in section_titles().items():
             heading = QTreeWidgetItem([title])
             heading.setFlags(Qt.ItemFlag.ItemIsEnabled)
             heading.setFont(0, bold)
@@ -131,7 +130,7 @@ class RecordList(QTreeWidget):
                 cells = [line.on, line.what, line.value, line.beside]
                 self._add(heading, cells, (kind, record))
             if not kept[kind]:
-                item = self._add(heading, [_NOTHING[kind]], (kind, None))
+                item = self._add(heading, [_nothing(kind)], (kind, None))
                 item.setFirstColumnSpanned(True)
                 item.setForeground(0, self.palette().placeholderText())
             heading.setExpanded(True)
@@ -144,7 +143,7 @@ class RecordList(QTreeWidget):
         item.setData(0, _ROLE, data)
         words = ", ".join(cell for cell in cells if cell and cell != NONE)
         item.setData(0, Qt.ItemDataRole.AccessibleTextRole, words)
-        item.setToolTip(len(COLUMNS) - 1, cells[-1])
+        item.setToolTip(_COLUMNS - 1, cells[-1])
         heading.addChild(item)
         return item
 
@@ -174,3 +173,11 @@ class RecordList(QTreeWidget):
             self.remove_wanted.emit(record)
         else:
             super().keyPressEvent(event)
+
+
+def _nothing(kind: type[Record]) -> str:
+    if kind is IssuedPlan:
+        told = translate("records", "None yet. {enter} opens the plan window ({plan}).")
+    else:
+        told = translate("records", "None yet. {enter} adds one.")
+    return told.format(enter=key_name("Enter"), plan=key_name("Ctrl+L"))

@@ -19,38 +19,31 @@ from PyQt6.QtWidgets import (
 )
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.record_changes import RecordChanges
-from coach.desktop.therapist.record_forms import KIND_NAMES, RecordForm, episode_field, fields_of
+from coach.desktop.therapist.record_forms import RecordForm, episode_field, fields_of, likely
 from coach.desktop.therapist.record_list import RecordList
+from coach.desktop.therapist.record_words import (
+    added,
+    changed,
+    deleted,
+    entries_to_add,
+    how_to,
+    kind_name,
+    new_title,
+)
 from coach.domain.fault import Fault
 from coach.domain.practice import (
-    Episode,
-    HandMeasure,
     IssuedPlan,
     OfEpisode,
-    OtherSideMeasure,
     PatientRecords,
     Person,
     Record,
-    TotalScore,
-    Treatment,
 )
 from coach.review.history import Series
 from coach.storage.store import Store
-
-ADDED: dict[type[Record], str] = {
-    Episode: "&Episode",
-    Treatment: "&Treatment",
-    OtherSideMeasure: "&Other side",
-    HandMeasure: "&Goniometer reading",
-    TotalScore: "&Questionnaire total",
-}
-"""What the menu offers to add."""
-_HOW = (
-    "Enter changes the chosen record, Insert adds one in its section, Delete removes it, Ctrl+Z "
-    "takes the last change back. Numbers are told as they were typed in; their error is not known."
-)
+from coach.texts import translate
 
 
 class RecordsPage(QWidget):
@@ -77,11 +70,11 @@ class RecordsPage(QWidget):
         self.list.add_wanted.connect(self.ask_add)
         self.list.change_wanted.connect(self.ask_change)
         self.list.remove_wanted.connect(self.remove)
-        self.add = QPushButton("&Add\N{HORIZONTAL ELLIPSIS}")
+        self.add = QPushButton(translate("records", "&Add\N{HORIZONTAL ELLIPSIS}"))
         self.add.setProperty("role", "primary")
-        self.add.setToolTip("Insert")
+        self.add.setToolTip(key_name("Ins"))
         menu = QMenu(self.add)
-        for kind, text in ADDED.items():
+        for kind, text in entries_to_add().items():
             act = menu.addAction(text)
             assert act is not None
             act.triggered.connect(lambda _, kind=kind: self.ask_add(kind))
@@ -98,15 +91,15 @@ class RecordsPage(QWidget):
         head.addLayout(titles, 1)
         head.addWidget(self.add)
         for text, keys, act in (
-            ("C&hange\N{HORIZONTAL ELLIPSIS}", "Enter", self.ask_change),
-            ("&Delete", "Del", self.remove),
+            (translate("records", "C&hange\N{HORIZONTAL ELLIPSIS}"), "Enter", self.ask_change),
+            (translate("records", "&Delete"), "Del", self.remove),
         ):
             button = QPushButton(text)
-            button.setToolTip(keys)
+            button.setToolTip(key_name(keys))
             button.clicked.connect(lambda _, act=act: act(self.list.record))
             head.addWidget(button)
         how = said("soft", size_px=type_scale().small_px)
-        how.setText(_HOW)
+        how.setText(how_to())
         page = QVBoxLayout(self)
         page.setContentsMargins(SPACES_PX[3], SPACES_PX[2], SPACES_PX[3], SPACES_PX[2])
         page.setSpacing(SPACES_PX[2])
@@ -119,7 +112,8 @@ class RecordsPage(QWidget):
         self._records, self._series = records, series
         person = records.person
         self._title.setText(person.code)
-        self._under.setText(person.name or "no name written down (Patient, Change code or name)")
+        nameless = translate("records", "no name written down (Patient, Change code or name)")
+        self._under.setText(person.name or nameless)
         self.list.show_records(records, series)
 
     def ask_person(self, *, new: bool) -> None:
@@ -144,27 +138,26 @@ class RecordsPage(QWidget):
     def _ask(self, kind: type[Record], old: Record | None) -> None:
         episodes = self._records.episodes if self._records else ()
         fields = fields_of(kind, self._today()) | episode_field(kind, episodes)
-        name = KIND_NAMES[kind]
-        title = f"New {name}" if old is None else name.capitalize()
+        title = new_title(kind) if old is None else kind_name(kind)
         self.form = RecordForm(self, title, fields, lambda values: self._keep(kind, old, values))
         if old is not None:
             self.form.show_record(old)
         elif self._records is not None:
-            self.form.show_values(_likely(kind, self._records))
+            self.form.show_values(likely(kind, self._records))
         self.form.open()
 
     def _keep(self, kind: type[Record], old: Record | None, values: dict[str, Any]) -> None:
-        name = KIND_NAMES[kind]
         try:
             if old is not None:
                 new = msgspec.structs.replace(old, **values)
-                kept = self.changes.change(old, new, f"{name} changed")
+                kept = self.changes.change(old, new, changed(kind))
             else:
-                kept = self.changes.add(kind(**self._whose(kind, values)), f"{name} added")
+                kept = self.changes.add(kind(**self._whose(kind, values)), added(kind))
         except Fault:
             self.reread()
             raise
-        self._tell(kept, f"{name.capitalize()} kept.")
+        told = translate("records", "{record} kept.")
+        self._tell(kept, told.format(record=kind_name(kind)))
         if isinstance(kept, Person) and old is None:
             self.person_added.emit(kept.code)
         else:
@@ -182,26 +175,32 @@ class RecordsPage(QWidget):
         """Remove a record; it can be taken back."""
         if record is None:
             return
-        name = KIND_NAMES.get(type(record), "plan")
+        what = deleted(type(record))
         try:
-            self.changes.remove(record, f"{name} deleted")
+            self.changes.remove(record, what)
         except Fault as fault:
             self.reread()
             self.refused.emit(str(fault))
         else:
-            self._tell(record, f"{name.capitalize()} deleted. Ctrl+Z takes it back.")
+            told = translate("records", "{what}. {key} takes it back.")
+            self._tell(record, told.format(what=what, key=key_name("Ctrl+Z")))
 
     def ask_erase(self) -> None:
         """Erase the person shown, if that is really meant."""
         if self._records is None:
             return
         code, buttons = self._records.person.code, QMessageBox.StandardButton
-        question = (
-            f"Erase {code} with every session, record and plan? This cannot be taken back; backup "
-            "copies of the store are not touched."
-        )
+        question = translate(
+            "records",
+            "Erase {code} with every session, record and plan? This cannot be taken back; backup "
+            "copies of the store are not touched.",
+        ).format(code=code)
         answer = QMessageBox.question(
-            self, "Erase the patient", question, buttons.Yes | buttons.No, buttons.No
+            self,
+            translate("records", "Erase the patient"),
+            question,
+            buttons.Yes | buttons.No,
+            buttons.No,
         )
         if answer != buttons.Yes:
             return
@@ -213,7 +212,7 @@ class RecordsPage(QWidget):
         self._records = None
         self.changes.forget()
         self.changed.emit(code)
-        self.told.emit(f"{code} is erased.")
+        self.told.emit(translate("records", "{code} is erased.").format(code=code))
 
     def undo(self) -> None:
         """Take the last change back."""
@@ -224,7 +223,7 @@ class RecordsPage(QWidget):
             self.reread()
             self.refused.emit(str(fault))
         else:
-            self._tell(record, f"Taken back: {what}.")
+            self._tell(record, translate("records", "Taken back: {what}.").format(what=what))
 
     def _tell(self, record: Record, text: str) -> None:
         self.changed.emit(record.code)
@@ -237,14 +236,3 @@ class RecordsPage(QWidget):
                 self.show_person(self._store.records_of(self._records.person.code), self._series)
             except Fault as fault:
                 self.refused.emit(str(fault))
-
-
-def _likely(kind: type[Record], records: PatientRecords) -> dict[str, Any]:
-    """Give what a new record most likely has in common with what is known."""
-    if kind is HandMeasure and records.episode is not None:
-        return {"side": records.episode.side}
-    if kind is TotalScore and records.scores:
-        return {"name": records.scores[-1].name, "maximum": records.scores[-1].maximum}
-    if kind is Episode and records.episode is not None:
-        return {"side": records.episode.side.other}
-    return {}

@@ -13,6 +13,7 @@ from coach.domain.pose import Landmark
 from coach.review.recording import Floats
 from coach.review.replay import Replay
 from coach.review.replay_wording import heading, in_words, moment
+from coach.texts import translate
 
 _UNSURE = 0.5
 """Below this visibility the pose model itself takes a point for hidden (its middle)."""
@@ -32,7 +33,7 @@ class FigureView(QWidget):
         self._time_s = 0.0
         self.setMinimumSize(QSize(200, 260))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("Stick figure")
+        self.setAccessibleName(translate("replay", "Stick figure"))
 
     def show_replay(self, replay: Replay) -> None:
         """Show another repetition."""

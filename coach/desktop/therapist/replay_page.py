@@ -8,30 +8,22 @@ from functools import partial
 
 from PyQt6.QtCore import QElapsedTimer, Qt, QTimer
 from PyQt6.QtGui import QKeySequence, QShortcut
-from PyQt6.QtWidgets import QDialog, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.therapist.replay_buttons import SPEEDS, ReplayButtons, keys_told
 from coach.desktop.therapist.replay_figure import FigureView
-from coach.desktop.therapist.replay_sessions import Choose, same_exercise
+from coach.desktop.therapist.replay_sessions import Choose, began_on, same_exercise
 from coach.desktop.therapist.replay_trace import TraceView
 from coach.documents.archive import StoredSession
 from coach.domain.fault import Fault
 from coach.review.replay import Replay, repetitions_of, replay
 from coach.review.replay_axes import span_of, values_of
 from coach.review.replay_wording import exercise_name
+from coach.texts import translate
 
 _TICK_MS = 33
-_SPEEDS = (
-    (0.25, "\N{VULGAR FRACTION ONE QUARTER}"),
-    (0.5, "\N{VULGAR FRACTION ONE HALF}"),
-    (1, "1"),
-)
-_SPEED_NAMES = ("Quarter speed", "Half speed", "Full speed")
 _TOLERANCE_S = 1e-6
-_KEYS = (
-    "Space play or pause, Left and Right one picture, Home and End, Page Up and Page Down "
-    "repetition, 1 2 3 speed, C compare, Esc close"
-)
 
 
 class ReplayPage(QDialog):
@@ -52,8 +44,11 @@ class ReplayPage(QDialog):
         self._places = repetitions_of(session.document)
         if not self._places:
             raise Fault(
-                f"The session of {session.document.started_at[:10]} has no measured repetition to "
-                "replay; choose another one."
+                translate(
+                    "replay",
+                    "The session of {day} has no measured repetition to replay; choose another "
+                    "one.",
+                ).format(day=began_on(session))
             )
         self._at, self._speed, self.since_s = 0, 1.0, 0.0
         self._stamps: list[float] = []
@@ -65,7 +60,7 @@ class ReplayPage(QDialog):
         self._timer, self._elapsed = QTimer(self), QElapsedTimer()
         self._timer.setInterval(_TICK_MS)
         self._timer.timeout.connect(self._tick)
-        self.setWindowTitle("Replay")
+        self.setWindowTitle(translate("replay", "Replay"))
         self.setWindowFlag(Qt.WindowType.WindowMaximizeButtonHint)
         self._arrange()
         self.resize(1280, 800)
@@ -75,38 +70,20 @@ class ReplayPage(QDialog):
         for label, role in ((self._title, "lead"), (self._message, "caution")):
             label.setProperty("role", role)
             label.setTextFormat(Qt.TextFormat.PlainText)
-        self._message.setAccessibleName("Message")
+        self._message.setAccessibleName(translate("replay", "Message"))
         self._message.setWordWrap(True)
         self._message.hide()
-        self.play = self._button("Play", "Play or pause", "Space", self.toggle)
-        self.play.setProperty("role", "primary")
-        buttons = QHBoxLayout()
-        buttons.setSpacing(SPACES_PX[1])
-        buttons.addWidget(self.play)
-        back, on = "\N{LEFTWARDS ARROW}", "\N{RIGHTWARDS ARROW}"
-        steps: tuple[tuple[str, str, str, Callable[[], object]], ...] = (
-            (back, "One picture back", "Left", lambda: self.step(-1)),
-            (on, "One picture on", "Right", lambda: self.step(1)),
-        )
-        for parts in steps:
-            buttons.addWidget(self._button(*parts))
-        buttons.addSpacing(SPACES_PX[2])
-        buttons.addWidget(QLabel("Speed"))
-        self.speeds = []
-        for i, (speed, text) in enumerate(_SPEEDS):
-            button = self._button(text, _SPEED_NAMES[i], str(i + 1), partial(self.set_speed, speed))
-            button.setCheckable(True)
-            self.speeds.append(button)
-            buttons.addWidget(button)
-        buttons.addStretch(1)
-        turns: tuple[tuple[str, str, str, Callable[[], object]], ...] = (
-            ("Previous", "Previous repetition", "PgUp", lambda: self.go_to(self._at - 1)),
-            ("Next", "Next repetition", "PgDown", lambda: self.go_to(self._at + 1)),
-            ("Compare\N{HORIZONTAL ELLIPSIS}", "Compare with another session", "C", self._compare),
-            ("Close", "Close the replay", "Esc", self.close),
-        )
-        for parts in turns:
-            buttons.addWidget(self._button(*parts))
+        acts: dict[str, Callable[[], object]] = {
+            "Space": self.toggle,
+            "Left": lambda: self.step(-1),
+            "Right": lambda: self.step(1),
+            **{key: partial(self.set_speed, speed) for key, speed in SPEEDS.items()},
+            "PgUp": lambda: self.go_to(self._at - 1),
+            "PgDown": lambda: self.go_to(self._at + 1),
+            "C": self._compare,
+            "Esc": self.close,
+        }
+        self.buttons = ReplayButtons(acts)
         for keys, edge in (("Home", 0), ("End", -1)):
             shortcut = QShortcut(QKeySequence(keys), self)
             shortcut.activated.connect(partial(self._to_edge, edge))
@@ -118,7 +95,7 @@ class ReplayPage(QDialog):
         middle.setSpacing(SPACES_PX[3])
         middle.addLayout(figures, 2)
         middle.addLayout(traces, 3)
-        keys_line = QLabel(_KEYS)
+        keys_line = QLabel(keys_told())
         keys_line.setProperty("role", "soft")
         page = QVBoxLayout(self)
         page.setContentsMargins(SPACES_PX[3], SPACES_PX[2], SPACES_PX[3], SPACES_PX[2])
@@ -126,17 +103,9 @@ class ReplayPage(QDialog):
         for widget in (self._title, self._message):
             page.addWidget(widget)
         page.addLayout(middle, 1)
-        page.addLayout(buttons)
+        page.addWidget(self.buttons)
         page.addWidget(keys_line)
         self.set_speed(1.0)
-
-    def _button(self, text: str, name: str, keys: str, act: Callable[[], object]) -> QPushButton:
-        button = QPushButton(text)
-        button.setAccessibleName(name)
-        button.setToolTip(f"{name} ({keys})")
-        button.clicked.connect(lambda: act())
-        QShortcut(QKeySequence(keys), self).activated.connect(button.click)
-        return button
 
     @property
     def playing(self) -> bool:
@@ -152,14 +121,11 @@ class ReplayPage(QDialog):
             self.move_to(self._stamps[0])
         self._elapsed.start()
         self._timer.start()
-        self._say_playing()
+        self.buttons.show_playing(self.playing)
 
     def _pause(self) -> None:
         self._timer.stop()
-        self._say_playing()
-
-    def _say_playing(self) -> None:
-        self.play.setText("Pause" if self.playing else "Play")
+        self.buttons.show_playing(self.playing)
 
     def _tick(self) -> None:
         self.advance(self._elapsed.restart() / 1000)
@@ -173,8 +139,7 @@ class ReplayPage(QDialog):
     def set_speed(self, speed: float) -> None:
         """Play at so many seconds a second."""
         self._speed = speed
-        for button, (each, _) in zip(self.speeds, _SPEEDS, strict=True):
-            button.setChecked(each == speed)
+        self.buttons.show_speed(speed)
 
     def step(self, way: int) -> None:
         """Pause and go to the next (+1) or the previous (-1) picture with landmarks."""
@@ -234,8 +199,12 @@ class ReplayPage(QDialog):
         covered = min(lo for lo, _ in values), max(hi for _, hi in values)
         times = {float(t) - each.repetition.start_s for each in shown for t in each.stamps_s}
         self._stamps = sorted({*span, *times})
-        count = f"{self._at + 1} of {len(self._places)}"
-        self._title.setText(f"{exercise_name(shown[0])}, repetition {count} of the session")
+        title = translate("replay", "{exercise}, repetition {number} of {count} of the session")
+        self._title.setText(
+            title.format(
+                exercise=exercise_name(shown[0]), number=self._at + 1, count=len(self._places)
+            )
+        )
         for i, (figure, trace) in enumerate(zip(self.figures, self.traces, strict=True)):
             figure.setVisible(i < len(shown))
             trace.setVisible(i < len(shown))

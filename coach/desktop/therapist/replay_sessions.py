@@ -12,15 +12,19 @@ from coach.documents.archive import StoredSession, unpack_session
 from coach.domain.fault import Fault
 from coach.review.replay import Replay, repetitions_of
 from coach.review.replay_wording import exercise_name
-from coach.review.wording import counted, day
+from coach.review.wording import day
 from coach.storage.sealed import PracticeIdentity, open_session_bytes
 from coach.storage.store import Store
+from coach.texts import translate
 
 Choose = Callable[[QWidget], StoredSession | None]
 
-SESSION_FILES = "Session files (*.shoulder*.zip *.shoulder*.age *.zip);;All files (*)"
-"""What a dialog of files offers."""
-_FROM_FILE = "A session file\N{HORIZONTAL ELLIPSIS}"
+
+def session_file_kinds() -> str:
+    """Give what a dialog of files offers."""
+    return translate(
+        "replay", "Session files (*.shoulder*.zip *.shoulder*.age *.zip);;All files (*)"
+    )
 
 
 def choose_session(
@@ -36,17 +40,22 @@ def choose_session(
         count = len(repetitions_of(document))
         if count:
             began = datetime.fromisoformat(document.started_at)
-            when = f"{day(began.date())}, {began:%H:%M:%S}"
-            names[f"{when}, {counted(count, 'repetition')}"] = document.session_id
+            told = translate("replay", "{day}, {time}, {count} repetitions")
+            if count == 1:
+                told = translate("replay", "{day}, {time}, 1 repetition")
+            name = told.format(day=day(began.date()), time=f"{began:%H:%M:%S}", count=count)
+            names[name] = document.session_id
     if names:
-        chosen, taken = QInputDialog.getItem(
-            parent, "Replay", "Session to replay", [*names, _FROM_FILE], 0, False
-        )
+        title, label = translate("replay", "Replay"), translate("replay", "Session to replay")
+        from_file = translate("replay", "A session file\N{HORIZONTAL ELLIPSIS}")
+        chosen, taken = QInputDialog.getItem(parent, title, label, [*names, from_file], 0, False)
         if not taken:
             return None
         if chosen in names:
-            return unpack_session(store.original(names[chosen]), f"the session of {chosen}")
-    name, _ = QFileDialog.getOpenFileName(parent, "Session file to replay", "", SESSION_FILES)
+            where = translate("replay", "the session of {session}").format(session=chosen)
+            return unpack_session(store.original(names[chosen]), where)
+    title = translate("replay", "Session file to replay")
+    name, _ = QFileDialog.getOpenFileName(parent, title, "", session_file_kinds())
     if not name:
         return None
     path = Path(name)
@@ -65,8 +74,15 @@ def same_exercise(session: StoredSession, first: Replay) -> tuple[int, int]:
     ]
     if not found:
         raise Fault(
-            f"The session of {session.document.started_at[:10]} has no repetition of "
-            f"{exercise_name(first)}; choose another one."
+            translate(
+                "replay",
+                "The session of {day} has no repetition of {exercise}; choose another one.",
+            ).format(day=began_on(session), exercise=exercise_name(first))
         )
     upto = [place for place in found if place[1] <= first.repetition.number]
     return upto[-1] if upto else found[0]
+
+
+def began_on(session: StoredSession) -> str:
+    """Write the day of a session."""
+    return day(datetime.fromisoformat(session.document.started_at).date())

@@ -22,6 +22,7 @@ from coach.review.replay_wording import (
     result,
     unit_sign,
 )
+from coach.texts import translate
 
 _LEFT_EM, _HEAD_EM, _AXIS_EM, _LANE_EM = 14.5, 4.6, 1.7, 1.75
 
@@ -40,7 +41,7 @@ class TraceView(QWidget):
         """All but the cursor, which would take too long to paint for each picture of a second."""
         self.setMinimumSize(QSize(420, 240))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("Trace of the repetition")
+        self.setAccessibleName(translate("replay", "Trace of the repetition"))
 
     def show_replay(
         self, shown: Replay, span: tuple[float, float], values: tuple[float, float]
@@ -159,7 +160,9 @@ class _Trace:
         begin, end = (self._x(t) for t in self._shown.hold_s)
         canvas.fill(QRectF(begin, box.top(), end - begin, box.height()), colours.hold, 0.3)
         label = QRectF(begin, box.top() - 1.35 * em, max(end - begin, 5 * em), 1.3 * em)
-        canvas.text(label, "hold", size=0.9, bold=True, colour=colours.ink_soft)
+        canvas.text(
+            label, translate("replay", "hold"), size=0.9, bold=True, colour=colours.ink_soft
+        )
         for tick in self._axis.ticks:
             y = self._y(tick.at)
             canvas.line(QPointF(box.left(), y), QPointF(box.right(), y), colours.hairline, 0.06)

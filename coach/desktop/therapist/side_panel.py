@@ -17,11 +17,14 @@ from PyQt6.QtWidgets import (
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.patient_list import PatientList
 from coach.domain.practice import Person
 from coach.review.cohort import Standing
-from coach.review.wording import counted, day
+from coach.review.counts import sessions_counted
+from coach.review.wording import day
 from coach.storage.store import Batch, PatientEntry, Refusal
+from coach.texts import translate
 
 _WIDTH_PX = 246
 _REFUSED_PX = 150
@@ -46,39 +49,45 @@ class SidePanel(QWidget):
         self._patients = PatientList(self)
         self.list = QListView()
         self.list.setModel(self._patients)
-        self.list.setAccessibleName("Patients")
+        self.list.setAccessibleName(translate("therapist", "Patients"))
         self.list.setFont(font(type_scale().small_px + 1))
         self.list.setSpacing(2)
         self.list.setUniformItemSizes(True)
         selection = self.list.selectionModel()
         assert selection is not None
         selection.currentRowChanged.connect(self._choose)
-        self.import_files = _button("&Import files\N{HORIZONTAL ELLIPSIS}", "Ctrl+O")
+        self.import_files = _button(
+            translate("therapist", "&Import files\N{HORIZONTAL ELLIPSIS}"), "Ctrl+O"
+        )
         self.import_files.setProperty("role", "primary")
         self.import_files.clicked.connect(self.files_wanted)
-        self.new_patient = _button("&New patient\N{HORIZONTAL ELLIPSIS}", "Ctrl+N")
+        self.new_patient = _button(
+            translate("therapist", "&New patient\N{HORIZONTAL ELLIPSIS}"), "Ctrl+N"
+        )
         self.new_patient.clicked.connect(self.new_wanted)
-        self.make_plan = _button("Make a p&lan\N{HORIZONTAL ELLIPSIS}", "Ctrl+L")
+        self.make_plan = _button(
+            translate("therapist", "Make a p&lan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+L"
+        )
         self.make_plan.clicked.connect(self.plan_wanted)
-        self.stop = _button("&Stop importing", "Esc")
+        self.stop = _button(translate("therapist", "&Stop importing"), "Esc")
         self.stop.clicked.connect(self.stop_wanted)
         self.doubts = _button("", "Ctrl+D")
         self.doubts.setProperty("role", "stop")
         self.doubts.clicked.connect(self.doubts_wanted)
-        self.undo = _button("Und&o the last import", "Ctrl+Z")
+        self.undo = _button(translate("therapist", "Und&o the last import"), "Ctrl+Z")
         self.undo.clicked.connect(self.undo_wanted)
         self.progress = QProgressBar()
-        self.progress.setAccessibleName("Files imported")
+        self.progress.setAccessibleName(translate("therapist", "Files imported"))
         self._refused_title = QLabel()
         self._refused_title.setProperty("role", "caution")
         self.refused = QListWidget()
-        self.refused.setAccessibleName("Refused files with reasons")
+        self.refused.setAccessibleName(translate("therapist", "Refused files with reasons"))
         self.refused.setWordWrap(True)
         self.refused.setSpacing(3)
         self.refused.setFont(font(type_scale().small_px))
         self.refused.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.refused.setFixedHeight(_REFUSED_PX)
-        self.forget = _button("&Clear this list", "")
+        self.forget = _button(translate("therapist", "&Clear this list"), "")
         self.forget.clicked.connect(self.forget_wanted)
         self._arrange()
         self.show_progress(0, 0)
@@ -86,7 +95,7 @@ class SidePanel(QWidget):
         self.show_doubts(0)
 
     def _arrange(self) -> None:
-        title = QLabel("Patients")
+        title = QLabel(translate("therapist", "Patients"))
         title.setProperty("role", "lead")
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACES_PX[2], SPACES_PX[2], 0, SPACES_PX[2])
@@ -127,20 +136,28 @@ class SidePanel(QWidget):
         """Offer to undo an import; nothing where there is none."""
         self.undo.setVisible(batch is not None)
         if batch is not None:
-            words = f"Takes {counted(batch.sessions, 'session')} out again (Ctrl+Z)"
+            words = translate("therapist", "Takes {sessions} out again ({key})").format(
+                sessions=sessions_counted(batch.sessions), key=key_name("Ctrl+Z")
+            )
             self.undo.setToolTip(words)
             self.undo.setAccessibleDescription(words)
 
     def show_doubts(self, count: int) -> None:
         """Offer to decide about doubtful sessions; nothing where none waits."""
-        text = counted(count, "doubtful session")
-        self.doubts.setText(f"{text}\N{HORIZONTAL ELLIPSIS}")
-        self.doubts.setAccessibleName(f"{text} to decide about")
+        if count == 1:
+            text = translate("therapist", "1 doubtful session\N{HORIZONTAL ELLIPSIS}")
+            name = translate("therapist", "1 doubtful session to decide about")
+        else:
+            text = translate("therapist", "{count} doubtful sessions\N{HORIZONTAL ELLIPSIS}")
+            name = translate("therapist", "{count} doubtful sessions to decide about")
+        self.doubts.setText(text.format(count=count))
+        self.doubts.setAccessibleName(name.format(count=count))
         self.doubts.setVisible(count > 0)
 
     def show_refusals(self, refusals: Sequence[Refusal]) -> None:
         """Show what was refused; nothing where nothing was."""
-        self._refused_title.setText(f"{counted(len(refusals), 'file')} refused")
+        title = translate("therapist", "{files} refused")
+        self._refused_title.setText(title.format(files=files_counted(len(refusals))))
         self.refused.clear()
         for refusal in refusals:
             reason = refusal.reason
@@ -167,5 +184,12 @@ def _button(text: str, keys: str) -> QPushButton:
     button = QPushButton(text)
     button.setAccessibleName(text.replace("&", "").rstrip("\N{HORIZONTAL ELLIPSIS}"))
     if keys:
-        button.setToolTip(keys)
+        button.setToolTip(key_name(keys))
     return button
+
+
+def files_counted(count: int) -> str:
+    """Write a number of files."""
+    if count == 1:
+        return translate("therapist", "1 file")
+    return translate("therapist", "{count} files").format(count=count)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections import Counter
 from collections.abc import Callable, Iterable
 from datetime import date
 from pathlib import Path
@@ -13,7 +12,7 @@ from PyQt6.QtWidgets import QMainWindow, QWidget
 
 from coach.desktop.therapist.doubts_dialog import DoubtsDialog
 from coach.desktop.therapist.exports import Exports
-from coach.desktop.therapist.import_run import ImportRun
+from coach.desktop.therapist.import_run import ImportRun, outcomes_told
 from coach.desktop.therapist.menus import fill
 from coach.desktop.therapist.plan_window import PlanWindow
 from coach.desktop.therapist.replay_page import ReplayPage
@@ -22,11 +21,12 @@ from coach.desktop.therapist.window_parts import WindowParts
 from coach.documents.archive import StoredSession
 from coach.domain.fault import Fault
 from coach.review.cohort import in_need
+from coach.review.counts import sessions_counted
 from coach.review.overview import overview
-from coach.review.wording import counted
 from coach.storage.sealed import PracticeIdentity
-from coach.storage.store import ImportOutcome, Store
+from coach.storage.store import Store
 from coach.storage.store_import import FileOutcome
+from coach.texts import translate
 
 
 class ReviewWindow(QMainWindow):
@@ -46,7 +46,7 @@ class ReviewWindow(QMainWindow):
         self._store = store
         self._today = today
         self._code: str | None = None
-        self.setWindowTitle("Shoulder review")
+        self.setWindowTitle(translate("therapist", "Shoulder review"))
         self.setAcceptDrops(True)
         self.parts = WindowParts(store, today)
         self.panel, self.page, self.records = self.parts.panel, self.parts.page, self.parts.records
@@ -130,7 +130,10 @@ class ReviewWindow(QMainWindow):
     def _offer_undo(self) -> None:
         """Say what Ctrl+Z would take back."""
         what = self.records.changes.last if self.parts.on_records else ""
-        text = f"&Undo: {what}" if what else "&Undo the last import\N{HORIZONTAL ELLIPSIS}"
+        if what:
+            text = translate("therapist", "&Undo: {what}").format(what=what)
+        else:
+            text = translate("therapist", "&Undo the last import\N{HORIZONTAL ELLIPSIS}")
         self.entries["undo"].setText(text)
 
     def _undo(self) -> None:
@@ -162,17 +165,17 @@ class ReviewWindow(QMainWindow):
 
     def _imported(self, outcomes: list[FileOutcome]) -> None:
         self.panel.show_progress(0, 0)
-        counts = Counter(o.outcome for o in outcomes)
-        found = [f"{counts[o]} {o.value}" for o in ImportOutcome if counts[o]]
-        if found:
-            self.parts.tell(f"{counted(len(outcomes), 'file')}: {', '.join(found)}.")
+        if outcomes:
+            self.parts.tell(outcomes_told(outcomes))
         elif not self.parts.telling:
-            self.parts.tell("There was no session file to import there.")
+            nothing = translate("therapist", "There was no session file to import there.")
+            self.parts.tell(nothing)
         taken = {o.code for o in outcomes if o.code}
         self.refresh(taken.pop() if len(taken) == 1 else None)
 
     def _taken_back(self, sessions: int) -> None:
-        self.parts.tell(f"{counted(sessions, 'session')} taken out again.")
+        told = translate("therapist", "{sessions} taken out again.")
+        self.parts.tell(told.format(sessions=sessions_counted(sessions)))
         self.refresh()
 
     def _forget(self) -> None:

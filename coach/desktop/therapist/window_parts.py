@@ -9,25 +9,14 @@ from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QTabWidget, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.patient_page import PatientPage
 from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.records_page import RecordsPage
 from coach.desktop.therapist.side_panel import SidePanel
 from coach.review.overview import Overview
 from coach.storage.store import Store
-
-_NOBODY = (
-    "Nobody here yet.\n\n"
-    "Press New patient (Ctrl+N) to begin with a person, or drop session files or a folder of them "
-    "into this window (Import files, Ctrl+O).\n"
-    "A patient's program leaves one file a session, ending in .shoulder.zip or, where it is "
-    "sealed for the practice, in .shoulder.age."
-)
-_NO_SESSION = (
-    "No sessions yet.\n\n"
-    "Write down what you know under Records (Ctrl+2), make a plan (Ctrl+L) and send its file.\n"
-    "What comes back is imported with Ctrl+O."
-)
+from coach.texts import translate
 
 
 class WindowParts(QWidget):
@@ -45,23 +34,23 @@ class WindowParts(QWidget):
         self.page = PatientPage()
         self.records = RecordsPage(store, today)
         self._message = said()
-        self._message.setAccessibleName("Message")
+        self._message.setAccessibleName(translate("therapist", "Message"))
         self._message.setContentsMargins(SPACES_PX[3], SPACES_PX[1], SPACES_PX[3], SPACES_PX[1])
         self._message.hide()
-        self._course = _stack(_NO_SESSION, self.page)
+        self._course = _stack(_no_session(), self.page)
         self._tabs = QTabWidget()
         self._tabs.setDocumentMode(True)
-        self._tabs.setAccessibleName("Course and records")
+        self._tabs.setAccessibleName(translate("therapist", "Course and records"))
         if (bar := self._tabs.tabBar()) is not None:
             bar.setDrawBase(False)
-            bar.setAccessibleName("Course or records")
+            bar.setAccessibleName(translate("therapist", "Course or records"))
         for page, name, keys in (
-            (self._course, "Course", "Ctrl+1"),
-            (self.records, "Records", "Ctrl+2"),
+            (self._course, translate("therapist", "Course"), "Ctrl+1"),
+            (self.records, translate("therapist", "Records"), "Ctrl+2"),
         ):
-            self._tabs.setTabToolTip(self._tabs.addTab(page, name), keys)
+            self._tabs.setTabToolTip(self._tabs.addTab(page, name), key_name(keys))
         self._tabs.currentChanged.connect(self.turned)
-        self._stack = _stack(_NOBODY, self._tabs)
+        self._stack = _stack(_nobody(), self._tabs)
         right = QVBoxLayout()
         right.setSpacing(0)
         right.addWidget(self._message)
@@ -122,3 +111,23 @@ def _stack(nothing: str, page: QWidget) -> QStackedWidget:
     stack.addWidget(text)
     stack.addWidget(page)
     return stack
+
+
+def _nobody() -> str:
+    return translate(
+        "therapist",
+        "Nobody here yet.\n\n"
+        "Press New patient ({new}) to begin with a person, or drop session files or a folder of "
+        "them into this window (Import files, {files}).\n"
+        "A patient's program leaves one file a session, ending in .shoulder.zip or, where it is "
+        "sealed for the practice, in .shoulder.age.",
+    ).format(new=key_name("Ctrl+N"), files=key_name("Ctrl+O"))
+
+
+def _no_session() -> str:
+    return translate(
+        "therapist",
+        "No sessions yet.\n\n"
+        "Write down what you know under Records ({records}), make a plan ({plan}) and send its "
+        "file.\nWhat comes back is imported with {files}.",
+    ).format(records=key_name("Ctrl+2"), plan=key_name("Ctrl+L"), files=key_name("Ctrl+O"))

@@ -839,6 +839,16 @@
 </context><context>
     <name>dates</name>
     <message>
+        <location filename="../therapist/plan_fields.py" line="102" />
+        <source>YYYY-MM-DD</source>
+        <translation>TT.MM.JJJJ</translation>
+    </message>
+    <message>
+        <location filename="../therapist/typed_dates.py" line="15" />
+        <source>{year:04}-{month:02}-{day:02}</source>
+        <translation>{day:02}.{month:02}.{year:04}</translation>
+    </message>
+    <message>
         <location filename="../../review/plan_wording.py" line="17" />
         <source>Mon</source>
         <translation>Mo</translation>
@@ -1237,6 +1247,104 @@
         <translation>Zeichnung: Schmerz nach dem Üben. Nach einer halben Stunde wieder unten ist gut; ist er dann noch da, anrufen.</translation>
     </message>
 </context><context>
+    <name>exports</name>
+    <message>
+        <location filename="../therapist/export_words.py" line="33" />
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="34" />
+        <source>Write the report</source>
+        <translation>Bericht schreiben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="35" />
+        <source>The report is in {path}.</source>
+        <translation>Der Bericht steht in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="41" />
+        <source>FHIR as JSON (*.json)</source>
+        <translation>FHIR als JSON (*.json)</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="42" />
+        <source>Write the FHIR bundle</source>
+        <translation>FHIR-Bundle schreiben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="43" />
+        <source>The FHIR bundle is in {path}.</source>
+        <translation>Das FHIR-Bundle steht in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="57" />
+        <location filename="../therapist/export_words.py" line="49" />
+        <source>Table (*.csv)</source>
+        <translation>Tabelle (*.csv)</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="50" />
+        <source>Write the table of holds</source>
+        <translation>Tabelle der Haltephasen schreiben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="51" />
+        <source>The table of holds is in {path}.</source>
+        <translation>Die Tabelle der Haltephasen steht in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="58" />
+        <source>Write the table of own measures</source>
+        <translation>Tabelle der eigenen Messungen schreiben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="59" />
+        <source>The table of own measures is in {path}.</source>
+        <translation>Die Tabelle der eigenen Messungen steht in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="65" />
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="66" />
+        <source>Write the note</source>
+        <translation>Notiz schreiben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="67" />
+        <source>The note is in {path}.</source>
+        <translation>Die Notiz steht in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="67" />
+        <source>There is no session to report on: import session files first.</source>
+        <translation>Es gibt keine Sitzung, über die zu berichten wäre: Lesen Sie zuerst Sitzungsdateien ein.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="80" />
+        <source>There is no session to export: import session files first.</source>
+        <translation>Es gibt keine Sitzung, die sich ausgeben ließe: Lesen Sie zuerst Sitzungsdateien ein.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="92" />
+        <source>There is no session for a note: import session files first.</source>
+        <translation>Es gibt keine Sitzung für eine Notiz: Lesen Sie zuerst Sitzungsdateien ein.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="101" />
+        <source>The note is on the clipboard: paste it into the record.</source>
+        <translation>Die Notiz liegt in der Zwischenablage: Fügen Sie sie in Ihre Dokumentation ein.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="157" />
+        <source>The export ended without a result: try again, and tell who keeps the program.</source>
+        <translation>Die Ausgabe endete ohne Ergebnis: Versuchen Sie es noch einmal und sagen Sie denen Bescheid, die das Programm pflegen.</translation>
+    </message>
+</context><context>
     <name>faults</name>
     <message>
         <location filename="../../app/chosen_language.py" line="18" />
@@ -1252,6 +1360,16 @@
         <location filename="../../app/plan.py" line="51" />
         <source>The plan in {path} ended on {day}; ask your practice for a new one.</source>
         <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="43" />
+        <source>There is no file or folder '{path}'; check its name.</source>
+        <translation>Es gibt keine Datei und keinen Ordner „{path}“; prüfen Sie den Namen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="78" />
+        <source>The store is locked and stays closed without its passphrase.</source>
+        <translation>Die Datenbank ist verschlossen und bleibt es ohne ihre Passphrase.</translation>
     </message>
     <message>
         <location filename="../../app/sitting.py" line="126" />
@@ -1795,7 +1913,7 @@
         <translation>Sitzungen von {count} Personen ergeben keinen gemeinsamen Verlauf: Sehen Sie jeden Code für sich an</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="151" />
+        <location filename="../../review/report.py" line="154" />
         <source>There is no session to report on: import session files first.</source>
         <translation>Es gibt keine Sitzung, über die zu berichten wäre: Lesen Sie zuerst Sitzungsdateien ein.</translation>
     </message>
@@ -3011,6 +3129,1112 @@
         <translation>{least} bis {most} am Tag für Halten und Pausen</translation>
     </message>
 </context><context>
+    <name>plans</name>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="45" />
+        <source>Filter the catalogue</source>
+        <translation>Katalog filtern</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="46" />
+        <source>Filter ({find}), {enter} adds</source>
+        <translation>Filtern ({find}), {enter} fügt hinzu</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="51" />
+        <source>Exercises of the catalogue by position</source>
+        <translation>Übungen des Katalogs nach Ausgangsstellung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="128" />
+        <source>Standing</source>
+        <translation>Stand</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="130" />
+        <source>Sitting</source>
+        <translation>Sitz</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="132" />
+        <source>Supine</source>
+        <translation>Rückenlage</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="134" />
+        <source>Prone</source>
+        <translation>Bauchlage</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="136" />
+        <source>Side-lying</source>
+        <translation>Seitenlage</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="138" />
+        <source>Door frame</source>
+        <translation>Türrahmen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="218" />
+        <location filename="../therapist/catalogue_list.py" line="144" />
+        <source>By time, not measured; {camera}</source>
+        <translation>Nach Zeit, nicht gemessen; {camera}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="145" />
+        <source>Measured: {movement}; {camera}</source>
+        <translation>Gemessen: {movement}; {camera}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="59" />
+        <source>What is unusual in this dose</source>
+        <translation>Was an dieser Dosis unüblich ist</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="60" />
+        <source>Hold</source>
+        <translation>Halten</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="61" />
+        <source>Repetitions</source>
+        <translation>Wiederholungen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="62" />
+        <source>Rest</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="63" />
+        <source>Times a day</source>
+        <translation>Mal am Tag</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="64" />
+        <source>Pain limit</source>
+        <translation>Schmerzgrenze</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="65" />
+        <source>Not beyond, in degrees</source>
+        <translation>Höchstens bis, in Grad</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="66" />
+        <source>Side of this exercise</source>
+        <translation>Seite dieser Übung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="68" />
+        <source>Ne&amp;xt step after</source>
+        <translation>&amp;Nächster Schritt nach</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="69" />
+        <source>Sittings in a row</source>
+        <translation>Sitzungen in Folge</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="70" />
+        <source>At least, in degrees</source>
+        <translation>Mindestens, in Grad</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="112" />
+        <location filename="../therapist/exercise_editor.py" line="71" />
+        <source>Pain at most</source>
+        <translation>Schmerz höchstens</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="73" />
+        <source>What to propose</source>
+        <translation>Was vorgeschlagen wird</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="78" />
+        <source>Dose &amp;anew</source>
+        <translation>&amp;Dosis neu</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="79" />
+        <source>Propose this exercise's dose anew</source>
+        <translation>Dosis dieser Übung neu vorschlagen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="87" />
+        <source>Not &amp;beyond °</source>
+        <translation>Höchstens &amp;bis °</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="88" />
+        <source>Reaching °</source>
+        <translation>Erreicht °</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="93" />
+        <source>Ho&amp;ld</source>
+        <translation>&amp;Halten</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="94" />
+        <source>&amp;Repetitions</source>
+        <translation>Wiede&amp;rholungen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="97" />
+        <source>R&amp;est</source>
+        <translation>Paus&amp;e</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="98" />
+        <source>Times a da&amp;y</source>
+        <translation>&amp;Mal am Tag</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="100" />
+        <source>Pai&amp;n limit</source>
+        <translation>Schmer&amp;zgrenze</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="34" />
+        <location filename="../therapist/exercise_editor.py" line="101" />
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="107" />
+        <source>Sittings</source>
+        <translation>Sitzungen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="114" />
+        <source>Propose</source>
+        <translation>Vorschlag</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="150" />
+        <source>No exercise chosen</source>
+        <translation>Keine Übung gewählt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="151" />
+        <source>Add one from the catalogue on the left.</source>
+        <translation>Fügen Sie links aus dem Katalog eine hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="189" />
+        <source>what the therapist will choose</source>
+        <translation>was die Therapeutin oder der Therapeut wählt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="215" />
+        <source>An exercise needs a day of the week: tick one, or remove the exercise.</source>
+        <translation>Eine Übung braucht einen Wochentag: Haken Sie einen an oder entfernen Sie die Übung.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="248" />
+        <source>Outside the usual. {reason}</source>
+        <translation>Unüblich. {reason}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="71" />
+        <source>A plan has at most {most} exercises: remove one first.</source>
+        <translation>Ein Plan hat höchstens {most} Übungen: Entfernen Sie zuerst eine.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="101" />
+        <source>The plan has no patient code: write the practice's code for the person.</source>
+        <translation>Der Plan hat keinen Patientencode: Tragen Sie den Code ein, den die Praxis für die Person verwendet.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="107" />
+        <source>The plan has no exercise: add one from the catalogue.</source>
+        <translation>Der Plan hat keine Übung: Fügen Sie eine aus dem Katalog hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="115" />
+        <source>The plan</source>
+        <translation>Der Plan</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="151" />
+        <source>Outside the usual dose</source>
+        <translation>Außerhalb der üblichen Dosis</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="157" />
+        <source>No exercises yet. {find} to the catalogue, {enter} adds.</source>
+        <translation>Noch keine Übungen. {find} führt zum Katalog, {enter} fügt hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="160" />
+        <source>{count} exercises</source>
+        <translation>{count} Übungen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="162" />
+        <source>1 exercise</source>
+        <translation>1 Übung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="166" />
+        <source>no irritability said: proposed as for high, doses not compared</source>
+        <translation>Irritierbarkeit nicht genannt: vorgeschlagen wie für hohe, Dosen nicht verglichen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="169" />
+        <source>{count} outside the usual dose</source>
+        <translation>{count} außerhalb der üblichen Dosis</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="178" />
+        <source>The practice key is mistyped or cut short: copy it again from the practice's own, or leave it empty.</source>
+        <translation>Der Schlüssel der Praxis ist vertippt oder abgeschnitten: Kopieren Sie ihn noch einmal aus der Praxis oder lassen Sie das Feld leer.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="67" />
+        <source>none</source>
+        <translation>keine Angabe</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="85" />
+        <source>{field} is '{text}': write a number from {least} to {most}, or leave it empty.</source>
+        <translation>„{field}“ ist „{text}“: Schreiben Sie eine Zahl von {least} bis {most} oder lassen Sie das Feld leer.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="117" />
+        <source>{field} is '{text}', which is no date: write it like {example}, or leave it empty.</source>
+        <translation>„{field}“ ist „{text}“ und damit kein Datum: Schreiben Sie es wie {example} oder lassen Sie das Feld leer.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="155" />
+        <source>Days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="219" />
+        <source>Measured: {movement}, {position}; {camera}</source>
+        <translation>Gemessen: {movement}, {position}; {camera}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="231" />
+        <source>camera in front</source>
+        <translation>Kamera vorn</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="233" />
+        <source>camera at the stiff side</source>
+        <translation>Kamera auf der steifen Seite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="235" />
+        <source>camera behind</source>
+        <translation>Kamera hinten</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="237" />
+        <source>camera raised at the foot end</source>
+        <translation>Kamera erhöht am Fußende</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="31" />
+        <source>not said</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="32" />
+        <source>Patient code</source>
+        <translation>Patientencode</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="33" />
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="34" />
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="35" />
+        <source>Phase</source>
+        <translation>Phase</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="36" />
+        <source>Irritability</source>
+        <translation>Irritierbarkeit</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="37" />
+        <source>Sessions a week</source>
+        <translation>Sitzungen pro Woche</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="38" />
+        <source>Valid until</source>
+        <translation>Gültig bis</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="39" />
+        <source>Contact</source>
+        <translation>Kontakt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="40" />
+        <source>Practice key</source>
+        <translation>Schlüssel der Praxis</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="41" />
+        <source>optional, age1…</source>
+        <translation>freiwillig, age1…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="57" />
+        <source>&amp;Patient code</source>
+        <translation>&amp;Patientencode</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="58" />
+        <source>&amp;Title</source>
+        <translation>&amp;Titel</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="59" />
+        <source>Si&amp;de</source>
+        <translation>&amp;Seite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="60" />
+        <source>P&amp;hase</source>
+        <translation>Ph&amp;ase</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="61" />
+        <source>&amp;Irritability</source>
+        <translation>&amp;Irritierbarkeit</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="64" />
+        <source>Sessions a &amp;week</source>
+        <translation>Sitzungen pro &amp;Woche</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="65" />
+        <source>&amp;Valid until</source>
+        <translation>&amp;Gültig bis</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="66" />
+        <source>&amp;Contact</source>
+        <translation>&amp;Kontakt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="67" />
+        <source>Practice &amp;key</source>
+        <translation>Schlüsse&amp;l der Praxis</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="29" />
+        <source>Exercises of the plan</source>
+        <translation>Übungen des Plans</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="42" />
+        <source>&amp;Up</source>
+        <translation>Nach &amp;oben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="43" />
+        <source>D&amp;own</source>
+        <translation>Nach &amp;unten</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="44" />
+        <source>Re&amp;move</source>
+        <translation>Ent&amp;fernen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="61" />
+        <source>What changed against the opened plan</source>
+        <translation>Was sich gegenüber dem geöffneten Plan geändert hat</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="158" />
+        <source>Added: {exercise}, {dose}.</source>
+        <translation>Hinzugefügt: {exercise}, {dose}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="220" />
+        <source>What changed against revision {revision}</source>
+        <translation>Änderungen gegenüber Fassung {revision}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="222" />
+        <source>What changed against revision {revision} of {day}</source>
+        <translation>Änderungen gegenüber Fassung {revision} vom {day}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="229" />
+        <source>Nothing.</source>
+        <translation>Keine.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="218" />
+        <location filename="../therapist/plan_window.py" line="159" />
+        <location filename="../therapist/plan_window.py" line="47" />
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="51" />
+        <source>Message</source>
+        <translation>Meldung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="69" />
+        <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
+        <translation>Das Programm schlägt übliche Dosen vor; es entscheidet, wer die Schulter untersucht hat und zur Behandlung zugelassen ist.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="96" />
+        <location filename="../therapist/plan_window.py" line="83" />
+        <source>New plan</source>
+        <translation>Neuer Plan</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="84" />
+        <source>Open plan…</source>
+        <translation>Plan öffnen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="85" />
+        <source>&amp;Save plan…</source>
+        <translation>Plan spei&amp;chern…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="96" />
+        <source>Plan for {code}</source>
+        <translation>Plan für {code}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="109" />
+        <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
+        <translation>Der Plan hier hat Änderungen, die nicht gespeichert sind: Speichern Sie ihn oder beginnen Sie mit {key} neu, bevor einer für {code} entsteht.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="139" />
+        <source>Opened {file}.</source>
+        <translation>{file} ist geöffnet.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="149" />
+        <source>The practice's key was renewed: this plan carries the new one.</source>
+        <translation>Der Schlüssel der Praxis wurde erneuert: Dieser Plan trägt den neuen.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="160" />
+        <source>The plan has changes that are not saved. Discard them?</source>
+        <translation>Der Plan hat Änderungen, die nicht gespeichert sind. Verwerfen?</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="174" />
+        <source>Open a plan</source>
+        <translation>Plan öffnen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="191" />
+        <source>Save the plan</source>
+        <translation>Plan speichern</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="202" />
+        <source>Revision {revision} of the plan is in {path}.</source>
+        <translation>Fassung {revision} des Plans steht in {path}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="204" />
+        <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
+        <translation>Fassung {revision} des Plans steht in {path} und als ausgegeben in der Datenbank.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="219" />
+        <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
+        <translation>{code} hat Fassung {revision} eines Plans bekommen, die neuer ist als die, mit der dieser hier begonnen wurde. Diesen als nächste Fassung ausgeben?</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="242" />
+        <source>Plans (*.json);;All files (*)</source>
+        <translation>Pläne (*.json);;Alle Dateien (*)</translation>
+    </message>
+</context><context>
+    <name>records</name>
+    <message>
+        <location filename="../therapist/record_fields.py" line="67" />
+        <source>{field} is empty: write something there.</source>
+        <translation>„{field}“ ist leer: Tragen Sie etwas ein.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="94" />
+        <source>{field} has {count} characters: shorten it to at most {most}.</source>
+        <translation>„{field}“ hat {count} Zeichen: Kürzen Sie auf höchstens {most}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="120" />
+        <source>{field} is '{text}', which is no date: write it like {example}.</source>
+        <translation>„{field}“ ist „{text}“ und damit kein Datum: Schreiben Sie es wie {example}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="124" />
+        <source>{field} is empty: write it like {example}.</source>
+        <translation>„{field}“ ist leer: Schreiben Sie den Tag wie {example}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="130" />
+        <source>{field} is {day}, which is yet to come: write the day on which it was.</source>
+        <translation>„{field}“ ist der {day}, der noch kommt: Tragen Sie den Tag ein, an dem es war.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="156" />
+        <source>{least} to {most}</source>
+        <translation>{least} bis {most}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="171" />
+        <source>{field} is '{text}': write a number from {least} to {most}.</source>
+        <translation>„{field}“ ist „{text}“: Schreiben Sie eine Zahl von {least} bis {most}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="175" />
+        <source>{field} is empty: write a number from {least} to {most}.</source>
+        <translation>„{field}“ ist leer: Schreiben Sie eine Zahl von {least} bis {most}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="54" />
+        <source>&amp;Date</source>
+        <translation>&amp;Datum</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="48" />
+        <location filename="../therapist/record_forms.py" line="58" />
+        <source>&amp;Treatment</source>
+        <translation>&amp;Behandlung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="97" />
+        <location filename="../therapist/record_forms.py" line="58" />
+        <source>&amp;Note</source>
+        <translation>Be&amp;merkung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="64" />
+        <source>&amp;Questionnaire</source>
+        <translation>&amp;Fragebogen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="64" />
+        <source>&amp;Total</source>
+        <translation>&amp;Punktzahl</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="65" />
+        <source>Out &amp;of</source>
+        <translation>&amp;Von höchstens</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="71" />
+        <source>&amp;Movement</source>
+        <translation>&amp;Bewegung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="74" />
+        <source>&amp;Side</source>
+        <translation>&amp;Seite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="74" />
+        <source>&amp;How</source>
+        <translation>&amp;Ausführung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="75" />
+        <source>passive</source>
+        <translation>passiv</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="75" />
+        <source>active</source>
+        <translation>aktiv</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="78" />
+        <source>De&amp;grees</source>
+        <translation>&amp;Grad</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="84" />
+        <source>&amp;Code</source>
+        <translation>&amp;Code</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="84" />
+        <source>&amp;Name</source>
+        <translation>&amp;Name</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="85" />
+        <source>as it will stand in plans and files</source>
+        <translation>wie er in Plänen und Dateien stehen soll</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="86" />
+        <source>optional; it stays in this practice</source>
+        <translation>freiwillig; er bleibt in dieser Praxis</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="94" />
+        <source>Si&amp;de</source>
+        <translation>&amp;Seite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="94" />
+        <source>&amp;Began on</source>
+        <translation>&amp;Begonnen am</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="95" />
+        <source>P&amp;hase</source>
+        <translation>&amp;Phase</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="95" />
+        <source>&amp;Irritability</source>
+        <translation>&amp;Irritierbarkeit</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="96" />
+        <source>&amp;Goals, in the person's own words</source>
+        <translation>&amp;Ziele in eigenen Worten der Person</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="98" />
+        <source>not said</source>
+        <translation>nicht genannt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="141" />
+        <source>What to correct</source>
+        <translation>Was zu berichtigen ist</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="150" />
+        <source>{enter}, or {save} out of a text of several lines</source>
+        <translation>{enter}, oder {save} aus einem Text mit mehreren Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="195" />
+        <source>{side}, since {day}</source>
+        <translation>{side}, seit {day}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="47" />
+        <location filename="../therapist/record_forms.py" line="199" />
+        <source>&amp;Episode</source>
+        <translation>&amp;Episode</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="199" />
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="67" />
+        <source>Records</source>
+        <translation>Akte</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="71" />
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="72" />
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="73" />
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="74" />
+        <source>Beside it</source>
+        <translation>Daneben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="180" />
+        <source>None yet. {enter} opens the plan window ({plan}).</source>
+        <translation>Noch keine. {enter} öffnet das Planfenster ({plan}).</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="182" />
+        <source>None yet. {enter} adds one.</source>
+        <translation>Noch kein Eintrag. {enter} legt einen an.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="22" />
+        <source>Person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="23" />
+        <source>Episode</source>
+        <translation>Episode</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="24" />
+        <source>Treatment</source>
+        <translation>Behandlung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="25" />
+        <source>Measure of the other side</source>
+        <translation>Messung der Gegenseite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="26" />
+        <source>Goniometer reading</source>
+        <translation>Goniometermessung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="27" />
+        <source>Questionnaire total</source>
+        <translation>Fragebogen-Punktzahl</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="28" />
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="35" />
+        <source>New person</source>
+        <translation>Neue Person</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="36" />
+        <source>New episode</source>
+        <translation>Neue Episode</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="37" />
+        <source>New treatment</source>
+        <translation>Neue Behandlung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="38" />
+        <source>New measure of the other side</source>
+        <translation>Neue Messung der Gegenseite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="39" />
+        <source>New goniometer reading</source>
+        <translation>Neue Goniometermessung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="40" />
+        <source>New questionnaire total</source>
+        <translation>Neue Fragebogen-Punktzahl</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="49" />
+        <source>&amp;Other side</source>
+        <translation>Gegen&amp;seite</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="50" />
+        <source>&amp;Goniometer reading</source>
+        <translation>&amp;Goniometermessung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="51" />
+        <source>&amp;Questionnaire total</source>
+        <translation>&amp;Fragebogen-Punktzahl</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="58" />
+        <source>Episodes: side, course and goals</source>
+        <translation>Episoden: Seite, Verlauf und Ziele</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="59" />
+        <source>Treatments</source>
+        <translation>Behandlungen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="60" />
+        <source>Other side, to compare with</source>
+        <translation>Gegenseite zum Vergleich</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="61" />
+        <source>Goniometer in the practice, beside the camera at home</source>
+        <translation>Goniometer in der Praxis, neben der Kamera zu Hause</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="62" />
+        <source>Questionnaire totals</source>
+        <translation>Fragebogen-Punktzahlen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="63" />
+        <source>Plans given</source>
+        <translation>Ausgegebene Pläne</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="69" />
+        <source>{record} added</source>
+        <translation>{record} hinzugefügt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="74" />
+        <source>{record} changed</source>
+        <translation>{record} geändert</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="79" />
+        <source>{record} deleted</source>
+        <translation>{record} gelöscht</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="84" />
+        <source>{enter} changes the chosen record, {insert} adds one in its section, {delete} removes it, {undo} takes the last change back. Numbers are told as they were typed in; their error is not known.</source>
+        <translation>{enter} ändert den gewählten Eintrag, {insert} legt in seinem Abschnitt einen an, {delete} entfernt ihn, {undo} nimmt die letzte Änderung zurück. Zahlen stehen so da, wie sie eingetippt wurden; ihr Fehler ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="73" />
+        <source>&amp;Add…</source>
+        <translation>Hinzu&amp;fügen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="94" />
+        <source>C&amp;hange…</source>
+        <translation>&amp;Ändern…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="95" />
+        <source>&amp;Delete</source>
+        <translation>Lös&amp;chen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="115" />
+        <source>no name written down (Patient, Change code or name)</source>
+        <translation>kein Name eingetragen (Menü „Patient“, „Code oder Namen ändern“)</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="159" />
+        <source>{record} kept.</source>
+        <translation>{record} gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="185" />
+        <source>{what}. {key} takes it back.</source>
+        <translation>{what}. {key} nimmt es zurück.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="193" />
+        <source>Erase {code} with every session, record and plan? This cannot be taken back; backup copies of the store are not touched.</source>
+        <translation>{code} mit allen Sitzungen, Einträgen und Plänen löschen? Das lässt sich nicht zurücknehmen; Sicherungskopien der Datenbank bleiben unberührt.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="200" />
+        <source>Erase the patient</source>
+        <translation>Person löschen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="215" />
+        <source>{code} is erased.</source>
+        <translation>{code} ist gelöscht.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="226" />
+        <source>Taken back: {what}.</source>
+        <translation>Zurückgenommen: {what}.</translation>
+    </message>
+</context><context>
+    <name>replay</name>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="25" />
+        <source>Play or pause</source>
+        <translation>Abspielen oder anhalten</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="28" />
+        <source>One picture back</source>
+        <translation>Ein Bild zurück</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="30" />
+        <source>One picture on</source>
+        <translation>Ein Bild weiter</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="40" />
+        <source>Previous repetition</source>
+        <translation>Vorige Wiederholung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="41" />
+        <source>Previous</source>
+        <translation>Vorige</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="42" />
+        <source>Next repetition</source>
+        <translation>Nächste Wiederholung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="43" />
+        <source>Next</source>
+        <translation>Nächste</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="44" />
+        <source>Compare with another session</source>
+        <translation>Mit einer anderen Sitzung vergleichen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="45" />
+        <source>Compare…</source>
+        <translation>Vergleichen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="46" />
+        <source>Close the replay</source>
+        <translation>Wiedergabe schließen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="47" />
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="54" />
+        <source>Speed</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="71" />
+        <source>Pause</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="71" />
+        <source>Play</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="82" />
+        <source>Quarter speed</source>
+        <translation>Viertel des Tempos</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="83" />
+        <source>Half speed</source>
+        <translation>Halbes Tempo</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="84" />
+        <source>Full speed</source>
+        <translation>Volles Tempo</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="90" />
+        <source>Space play or pause, Left and Right one picture, Home and End, Page Up and Page Down repetition, 1 2 3 speed, C compare, Esc close</source>
+        <translation>Leertaste: abspielen oder anhalten; Links, Rechts: ein Bild; Pos1, Ende; Bild auf, Bild ab: Wiederholung; 1 2 3: Tempo; C: vergleichen; Esc: schließen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_figure.py" line="36" />
+        <source>Stick figure</source>
+        <translation>Strichfigur</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_page.py" line="47" />
+        <source>The session of {day} has no measured repetition to replay; choose another one.</source>
+        <translation>Die Sitzung vom {day} hat keine gemessene Wiederholung, die sich wiedergeben ließe; wählen Sie eine andere.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="49" />
+        <location filename="../therapist/replay_page.py" line="63" />
+        <source>Replay</source>
+        <translation>Wiedergabe</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_page.py" line="73" />
+        <source>Message</source>
+        <translation>Meldung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_page.py" line="202" />
+        <source>{exercise}, repetition {number} of {count} of the session</source>
+        <translation>{exercise}, Wiederholung {number} von {count} der Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="25" />
+        <source>Session files (*.shoulder*.zip *.shoulder*.age *.zip);;All files (*)</source>
+        <translation>Sitzungsdateien (*.shoulder*.zip *.shoulder*.age *.zip);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="43" />
+        <source>{day}, {time}, {count} repetitions</source>
+        <translation>{day}, {time}, {count} Wiederholungen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="45" />
+        <source>{day}, {time}, 1 repetition</source>
+        <translation>{day}, {time}, 1 Wiederholung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="49" />
+        <source>Session to replay</source>
+        <translation>Sitzung, die wiedergegeben wird</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="50" />
+        <source>A session file…</source>
+        <translation>Eine Sitzungsdatei…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="55" />
+        <source>the session of {session}</source>
+        <translation>die Sitzung vom {session}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="57" />
+        <source>Session file to replay</source>
+        <translation>Sitzungsdatei, die wiedergegeben wird</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="77" />
+        <source>The session of {day} has no repetition of {exercise}; choose another one.</source>
+        <translation>Die Sitzung vom {day} hat keine Wiederholung von {exercise}; wählen Sie eine andere.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_trace.py" line="44" />
+        <source>Trace of the repetition</source>
+        <translation>Verlaufskurve der Wiederholung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_trace.py" line="164" />
+        <source>hold</source>
+        <translation>Halten</translation>
+    </message>
+</context><context>
     <name>review</name>
     <message>
         <location filename="../../review/chart.py" line="160" />
@@ -3380,7 +4604,7 @@
         <translation>Gegenseite</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="131" />
+        <location filename="../../review/report.py" line="132" />
         <location filename="../../review/findings_beside.py" line="34" />
         <source>Form</source>
         <translation>Ausführung</translation>
@@ -3686,73 +4910,73 @@
         <translation>{what}: Die nachweisbare Änderung besteht aus der eigenen Streuung, gemittelt über diese Sitzungen, soweit sich ihre Tage unterscheiden, und aus dem Platz der Kamera, nicht gemittelt; für zwei einzelne Sitzungen wären es bis zu {single} (veröffentlicht, von Hand: {figure}, {source}).</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="29" />
+        <location filename="../../review/overview.py" line="30" />
         <source>Since a visit: the mean of up to a week of sessions, the last ones against the last ones up to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval (Theil and Sen). Days of treatments, measures, scores and plans count as visits.</source>
         <translation>Seit einem Termin: Mittel der Sitzungen von bis zu einer Woche, die letzten gegen die letzten bis zum Termin. Je Woche: Median aller Steigungen zwischen den Wochenmedianen, mit 95-%-Konfidenzintervall (Theil und Sen). Tage von Behandlungen, Messungen, Punktwerten und Plänen zählen als Termine.</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="64" />
+        <location filename="../../review/overview.py" line="66" />
         <source>Poorly measured</source>
         <translation>Schlecht gemessen</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="66" />
+        <location filename="../../review/overview.py" line="68" />
         <source>{sessions}: {doubt}</source>
         <translation>{sessions}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="68" />
+        <location filename="../../review/overview.py" line="70" />
         <source>Doubtful</source>
         <translation>Zweifelhaft</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="70" />
+        <location filename="../../review/overview.py" line="72" />
         <source>Episode</source>
         <translation>Episode</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="72" />
+        <location filename="../../review/overview.py" line="74" />
         <source>none written down</source>
         <translation>keine eingetragen</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="73" />
+        <location filename="../../review/overview.py" line="75" />
         <source>Treatments</source>
         <translation>Behandlungen</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="90" />
+        <location filename="../../review/overview.py" line="92" />
         <source>{concern} in {count} rows of the table.</source>
         <translation>{concern} in {count} Zeilen der Tabelle.</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="101" />
+        <location filename="../../review/overview.py" line="103" />
         <source>none of {sittings}</source>
         <translation>keine von {sittings}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="102" />
+        <location filename="../../review/overview.py" line="104" />
         <source>{poor} of {sittings}; on {day} {what}</source>
         <translation>{poor} von {sittings}; am {day} {what}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="108" />
+        <location filename="../../review/overview.py" line="110" />
         <source>{side}, since {day}</source>
         <translation>{side}, seit {day}</translation>
     </message>
     <message>
         <location filename="../../review/records.py" line="117" />
-        <location filename="../../review/overview.py" line="111" />
+        <location filename="../../review/overview.py" line="113" />
         <source>phase {phase_words}</source>
         <translation>Phase {phase_words}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="114" />
+        <location filename="../../review/overview.py" line="116" />
         <source>{irritability} irritability</source>
         <translation>Irritierbarkeit {irritability}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="119" />
+        <location filename="../../review/overview.py" line="121" />
         <source>{course}. Goals: {goals}</source>
         <translation>{course}. Ziele: {goals}</translation>
     </message>
@@ -3907,7 +5131,7 @@
         <translation>Schmerz vorher {before}, nachher {after}</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="114" />
+        <location filename="../../review/report.py" line="115" />
         <location filename="../../review/replay_wording.py" line="80" />
         <source>not given</source>
         <translation>nicht angegeben</translation>
@@ -3968,69 +5192,69 @@
         <translation>{repetition}: {moment}, {seconds} s nach Beginn der Haltephase</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="92" />
+        <location filename="../../review/report.py" line="93" />
         <source>{done} done of {asked} asked for</source>
         <translation>{done} von {asked} vorgesehenen gemacht</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="93" />
+        <location filename="../../review/report.py" line="94" />
         <source>{done} completed of {asked}</source>
         <translation>{done} von {asked} vollständig</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="94" />
+        <location filename="../../review/report.py" line="95" />
         <source>{done} of {asked}</source>
         <translation>{done} von {asked}</translation>
     </message>
     <message>
         <location filename="../../review/report_columns.py" line="18" />
-        <location filename="../../review/report.py" line="97" />
+        <location filename="../../review/report.py" line="98" />
         <source>Sessions</source>
         <translation>Sitzungen</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="101" />
+        <location filename="../../review/report.py" line="102" />
         <source>Holds</source>
         <translation>Haltephasen</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="105" />
+        <location filename="../../review/report.py" line="106" />
         <source>Hold time</source>
         <translation>Haltezeit</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="108" />
+        <location filename="../../review/report.py" line="109" />
         <source>Pain 0–10</source>
         <translation>Schmerz 0–10</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="115" />
+        <location filename="../../review/report.py" line="116" />
         <source>first {first}, last {last}, worst {worst} ({day})</source>
         <translation>zuerst {first}, zuletzt {last}, höchster {worst} ({day})</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="127" />
+        <location filename="../../review/report.py" line="128" />
         <source>arm seen in {seen} of hold time, {lost} of frames lost</source>
         <translation>Arm in {seen} der Haltezeit gesehen, {lost} der Bilder verloren</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="128" />
+        <location filename="../../review/report.py" line="129" />
         <source>Camera</source>
         <translation>Kamera</translation>
     </message>
     <message>
         <location filename="../../review/sittings.py" line="87" />
-        <location filename="../../review/report.py" line="130" />
+        <location filename="../../review/report.py" line="131" />
         <source>trunk leaned or turned in {share} of holds</source>
         <translation>Rumpf in {share} der Haltephasen geneigt oder gedreht</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="133" />
+        <location filename="../../review/report.py" line="134" />
         <source>Files refused</source>
         <translation>Abgewiesene Dateien</translation>
     </message>
     <message>
-        <location filename="../../review/report.py" line="232" />
+        <location filename="../../review/report.py" line="237" />
         <source>{name} {version} (angle definitions {definitions})</source>
         <translation>{name} {version} (Winkeldefinitionen {definitions})</translation>
     </message>
@@ -4243,5 +5467,543 @@
         <location filename="../../review/wording.py" line="217" />
         <source>{first} and {last}</source>
         <translation>{first} und {last}</translation>
+    </message>
+</context><context>
+    <name>therapist</name>
+    <message>
+        <location filename="../therapist/window.py" line="49" />
+        <location filename="../therapist/passphrase_dialog.py" line="53" />
+        <location filename="../therapist/import_run.py" line="100" />
+        <location filename="../../app/review.py" line="40" />
+        <source>Shoulder review</source>
+        <translation>Schulterverlauf</translation>
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="64" />
+        <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
+        <translation>Die Passphrase zum Schlüssel der Praxis, um versiegelte Dateien zu öffnen (Abbrechen: ohne ihn weitermachen und später mit {key} aufschließen):</translation>
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="75" />
+        <source>The passphrase of the store:</source>
+        <translation>Die Passphrase der Datenbank:</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="52" />
+        <location filename="../therapist/doubts_dialog.py" line="41" />
+        <source>Doubtful sessions</source>
+        <translation>Zweifelhafte Sitzungen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="45" />
+        <source>These sessions contradict what the practice knows. Until you decide, each counts as the person's whom its file names. A decision can be taken back at any time.</source>
+        <translation>Diese Sitzungen widersprechen dem, was die Praxis weiß. Bis Sie entscheiden, zählt jede für die Person, die ihre Datei nennt. Eine Entscheidung lässt sich jederzeit zurücknehmen.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="37" />
+        <location filename="../therapist/doubts_dialog.py" line="63" />
+        <source>Message</source>
+        <translation>Meldung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="75" />
+        <source>&amp;Belongs to…</source>
+        <translation>&amp;Gehört zu…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="76" />
+        <source>&amp;Leave out</source>
+        <translation>&amp;Auslassen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="77" />
+        <source>&amp;Take back</source>
+        <translation>&amp;Zurücknehmen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="78" />
+        <source>&amp;Close</source>
+        <translation>&amp;Schließen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="131" />
+        <source>Doubtful session</source>
+        <translation>Zweifelhafte Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="132" />
+        <source>The session of {day} belongs to</source>
+        <translation>Die Sitzung vom {day} gehört zu</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="164" />
+        <source>Not decided, session of {day}, {time}: {doubt}</source>
+        <translation>Nicht entschieden, Sitzung vom {day}, {time}: {doubt}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="166" />
+        <source>Belongs to {code}, session of {day}, {time}: {doubt}</source>
+        <translation>Gehört zu {code}, Sitzung vom {day}, {time}: {doubt}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="168" />
+        <source>Left out, session of {day}, {time}: {doubt}</source>
+        <translation>Ausgelassen, Sitzung vom {day}, {time}: {doubt}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/drawings.py" line="26" />
+        <source>Chart</source>
+        <translation>Diagramm</translation>
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="29" />
+        <source>R&amp;ules</source>
+        <translation>&amp;Regeln</translation>
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="32" />
+        <source>Show the rule and the source of each hint ({key})</source>
+        <translation>Regel und Quelle jedes Hinweises zeigen ({key})</translation>
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="34" />
+        <source>Rules and sources of the hints</source>
+        <translation>Regeln und Quellen der Hinweise</translation>
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="36" />
+        <source>Hints to weigh, no diagnosis</source>
+        <translation>Hinweise zum Abwägen, keine Diagnose</translation>
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="55" />
+        <source>Rule: {rule} Source: {source}</source>
+        <translation>Regel: {rule} Quelle: {source}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="62" />
+        <source>None: a pattern is named only where the errors leave no doubt of it.</source>
+        <translation>Keine: Ein Muster wird nur genannt, wo die Fehler keinen Zweifel daran lassen.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="80" />
+        <source>Import session files</source>
+        <translation>Sitzungsdateien einlesen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="86" />
+        <source>Import a folder of session files</source>
+        <translation>Ordner mit Sitzungsdateien einlesen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="97" />
+        <source>Take {sessions} of the last import out again?</source>
+        <translation>{sessions} des letzten Einlesens wieder herausnehmen?</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="111" />
+        <source>The passphrase of the practice's key:</source>
+        <translation>Die Passphrase zum Schlüssel der Praxis:</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="119" />
+        <source>The practice's key is unlocked: sealed files can be imported now.</source>
+        <translation>Der Schlüssel der Praxis ist aufgeschlossen: Versiegelte Dateien lassen sich jetzt einlesen.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="152" />
+        <source>{count} accepted</source>
+        <translation>{count} angenommen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="153" />
+        <source>{count} doubtful</source>
+        <translation>{count} zweifelhaft</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="154" />
+        <source>{count} already known</source>
+        <translation>{count} schon bekannt</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="155" />
+        <source>{count} refused</source>
+        <translation>{count} abgewiesen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="158" />
+        <source>{files}: {outcomes}.</source>
+        <translation>{files}: {outcomes}.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="16" />
+        <source>Fil&amp;e</source>
+        <translation>&amp;Datei</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="41" />
+        <source>Patien&amp;t</source>
+        <translation>&amp;Patient</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="50" />
+        <source>E&amp;xport</source>
+        <translation>A&amp;usgabe</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="60" />
+        <location filename="../therapist/menus.py" line="19" />
+        <source>&amp;Import files…</source>
+        <translation>Dateien e&amp;inlesen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="24" />
+        <source>Import a &amp;folder…</source>
+        <translation>&amp;Ordner einlesen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="72" />
+        <location filename="../therapist/menus.py" line="27" />
+        <source>&amp;Stop importing</source>
+        <translation>Einlesen &amp;stoppen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="30" />
+        <source>Unloc&amp;k the practice's key…</source>
+        <translation>Schlüssel der Praxis auf&amp;schließen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="33" />
+        <source>&amp;Undo</source>
+        <translation>&amp;Rückgängig</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="36" />
+        <source>&amp;Doubtful sessions…</source>
+        <translation>&amp;Zweifelhafte Sitzungen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="39" />
+        <source>&amp;Quit</source>
+        <translation>&amp;Beenden</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="65" />
+        <location filename="../therapist/menus.py" line="42" />
+        <source>&amp;New patient…</source>
+        <translation>&amp;Neu anlegen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="43" />
+        <source>&amp;Change code or name…</source>
+        <translation>&amp;Code oder Namen ändern…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="44" />
+        <source>C&amp;ourse</source>
+        <translation>&amp;Verlauf</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="45" />
+        <source>R&amp;ecords</source>
+        <translation>&amp;Akte</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="46" />
+        <source>P&amp;lan…</source>
+        <translation>&amp;Plan…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="47" />
+        <source>&amp;Replay…</source>
+        <translation>&amp;Wiedergabe…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="48" />
+        <source>Er&amp;ase the patient…</source>
+        <translation>Person &amp;löschen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="51" />
+        <source>&amp;Report as PDF…</source>
+        <translation>&amp;Bericht als PDF…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="54" />
+        <source>&amp;Note, S-O-A-P…</source>
+        <translation>&amp;Notiz, S-O-A-P…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="57" />
+        <source>&amp;Copy the note</source>
+        <translation>Notiz &amp;kopieren</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="60" />
+        <source>&amp;Table of holds (CSV)…</source>
+        <translation>&amp;Tabelle der Haltephasen (CSV)…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="65" />
+        <source>Table of own &amp;measures (CSV)…</source>
+        <translation>Tabelle der eigenen &amp;Messungen (CSV)…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="68" />
+        <source>&amp;FHIR bundle…</source>
+        <translation>&amp;FHIR-Bundle…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="39" />
+        <source>What was done, pain, camera</source>
+        <translation>Was gemacht wurde, Schmerz, Kamera</translation>
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="40" />
+        <source>How to read this</source>
+        <translation>Wie das zu lesen ist</translation>
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="60" />
+        <source>Change, hints, what was done, pain, camera, and how to read this</source>
+        <translation>Änderung, Hinweise, was gemacht wurde, Schmerz, Kamera und wie das zu lesen ist</translation>
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="78" />
+        <source>Movement</source>
+        <translation>Bewegung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="79" />
+        <source>no session gave a value</source>
+        <translation>keine Sitzung ergab einen Wert</translation>
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="80" />
+        <source>Change</source>
+        <translation>Änderung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="56" />
+        <source>Passphrase</source>
+        <translation>Passphrase</translation>
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="62" />
+        <source>Unlocking</source>
+        <translation>Wird aufgeschlossen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="63" />
+        <source>&amp;Unlock</source>
+        <translation>Auf&amp;schließen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="67" />
+        <source>&amp;Cancel</source>
+        <translation>&amp;Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="101" />
+        <source>Unlocking, a moment please…</source>
+        <translation>Wird aufgeschlossen, einen Augenblick bitte…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="79" />
+        <source>nothing stands out</source>
+        <translation>nichts fällt auf</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="82" />
+        <source>Patient {name}, {sessions}. {reasons}</source>
+        <translation>Patient {name}, {sessions}. {reasons}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="91" />
+        <source>no session yet</source>
+        <translation>noch keine Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="92" />
+        <source>{sessions}, last {day}</source>
+        <translation>{sessions}, zuletzt {day}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="56" />
+        <source>Why to look at this patient</source>
+        <translation>Warum diese Person anzusehen ist</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="60" />
+        <source>Range by movement</source>
+        <translation>Bewegungsausmaß nach Bewegung</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="72" />
+        <source>Write &amp;report…</source>
+        <translation>&amp;Bericht schreiben…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="76" />
+        <source>Write the one-page report as a PDF file</source>
+        <translation>Bericht von einer Seite als PDF-Datei schreiben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="80" />
+        <source>Re&amp;play…</source>
+        <translation>Wieder&amp;gabe…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="81" />
+        <source>Replay repetitions of a session</source>
+        <translation>Wiederholungen einer Sitzung wiedergeben</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="118" />
+        <source>{period}, {sessions}. Plan: {title}</source>
+        <translation>{period}, {sessions}. Plan: {title}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="120" />
+        <source>{period}, {sessions}</source>
+        <translation>{period}, {sessions}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="166" />
+        <source>Nothing stands out.</source>
+        <translation>Nichts fällt auf.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="98" />
+        <location filename="../therapist/side_panel.py" line="52" />
+        <source>Patients</source>
+        <translation>Patienten</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="69" />
+        <source>Make a p&amp;lan…</source>
+        <translation>Plan &amp;erstellen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="77" />
+        <source>Und&amp;o the last import</source>
+        <translation>Einlesen &amp;zurücknehmen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="80" />
+        <source>Files imported</source>
+        <translation>Eingelesene Dateien</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="84" />
+        <source>Refused files with reasons</source>
+        <translation>Abgewiesene Dateien mit Gründen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="90" />
+        <source>&amp;Clear this list</source>
+        <translation>Liste &amp;leeren</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="139" />
+        <source>Takes {sessions} out again ({key})</source>
+        <translation>Nimmt {sessions} wieder heraus ({key})</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="148" />
+        <source>1 doubtful session…</source>
+        <translation>1 zweifelhafte Sitzung…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="149" />
+        <source>1 doubtful session to decide about</source>
+        <translation>Über 1 zweifelhafte Sitzung ist zu entscheiden</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="151" />
+        <source>{count} doubtful sessions…</source>
+        <translation>{count} zweifelhafte Sitzungen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="152" />
+        <source>{count} doubtful sessions to decide about</source>
+        <translation>Über {count} zweifelhafte Sitzungen ist zu entscheiden</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="159" />
+        <source>{files} refused</source>
+        <translation>{files} abgewiesen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="194" />
+        <source>1 file</source>
+        <translation>1 Datei</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="195" />
+        <source>{count} files</source>
+        <translation>{count} Dateien</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="134" />
+        <source>&amp;Undo: {what}</source>
+        <translation>&amp;Rückgängig: {what}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="136" />
+        <source>&amp;Undo the last import…</source>
+        <translation>Letztes Einlesen zu&amp;rücknehmen…</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="171" />
+        <source>There was no session file to import there.</source>
+        <translation>Dort war keine Sitzungsdatei, die sich einlesen ließe.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="177" />
+        <source>{sessions} taken out again.</source>
+        <translation>{sessions} wieder herausgenommen.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="43" />
+        <source>Course and records</source>
+        <translation>Verlauf und Akte</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="46" />
+        <source>Course or records</source>
+        <translation>Verlauf oder Akte</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="48" />
+        <source>Course</source>
+        <translation>Verlauf</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="49" />
+        <source>Records</source>
+        <translation>Akte</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="117" />
+        <source>Nobody here yet.
+
+Press New patient ({new}) to begin with a person, or drop session files or a folder of them into this window (Import files, {files}).
+A patient's program leaves one file a session, ending in .shoulder.zip or, where it is sealed for the practice, in .shoulder.age.</source>
+        <translation>Noch niemand da.
+
+Beginnen Sie mit „Neu anlegen“ ({new}) oder legen Sie Sitzungsdateien oder einen Ordner davon in dieses Fenster („Dateien einlesen“, {files}).
+Das Programm zu Hause hinterlässt für jede Sitzung eine Datei, die auf .shoulder.zip endet oder, für die Praxis versiegelt, auf .shoulder.age.</translation>
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="128" />
+        <source>No sessions yet.
+
+Write down what you know under Records ({records}), make a plan ({plan}) and send its file.
+What comes back is imported with {files}.</source>
+        <translation>Noch keine Sitzungen.
+
+Tragen Sie unter „Akte“ ein, was Sie wissen ({records}), erstellen Sie einen Plan ({plan}) und geben Sie dessen Datei mit.
+Was zurückkommt, lesen Sie mit {files} ein.</translation>
     </message>
 </context></TS>

@@ -839,6 +839,16 @@
 </context><context>
     <name>dates</name>
     <message>
+        <location filename="../therapist/plan_fields.py" line="102" />
+        <source>YYYY-MM-DD</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/typed_dates.py" line="15" />
+        <source>{year:04}-{month:02}-{day:02}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../../review/plan_wording.py" line="17" />
         <source>Mon</source>
         <translation type="unfinished" />
@@ -1237,6 +1247,104 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>exports</name>
+    <message>
+        <location filename="../therapist/export_words.py" line="33" />
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="34" />
+        <source>Write the report</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="35" />
+        <source>The report is in {path}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="41" />
+        <source>FHIR as JSON (*.json)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="42" />
+        <source>Write the FHIR bundle</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="43" />
+        <source>The FHIR bundle is in {path}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="57" />
+        <location filename="../therapist/export_words.py" line="49" />
+        <source>Table (*.csv)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="50" />
+        <source>Write the table of holds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="51" />
+        <source>The table of holds is in {path}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="58" />
+        <source>Write the table of own measures</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="59" />
+        <source>The table of own measures is in {path}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="65" />
+        <source>Text (*.txt)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="66" />
+        <source>Write the note</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/export_words.py" line="67" />
+        <source>The note is in {path}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="67" />
+        <source>There is no session to report on: import session files first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="80" />
+        <source>There is no session to export: import session files first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="92" />
+        <source>There is no session for a note: import session files first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="101" />
+        <source>The note is on the clipboard: paste it into the record.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exports.py" line="157" />
+        <source>The export ended without a result: try again, and tell who keeps the program.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>faults</name>
     <message>
         <location filename="../../app/chosen_language.py" line="18" />
@@ -1251,6 +1359,16 @@
     <message>
         <location filename="../../app/plan.py" line="51" />
         <source>The plan in {path} ended on {day}; ask your practice for a new one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="43" />
+        <source>There is no file or folder '{path}'; check its name.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="78" />
+        <source>The store is locked and stays closed without its passphrase.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -1795,7 +1913,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="151" />
+        <location filename="../../review/report.py" line="154" />
         <source>There is no session to report on: import session files first.</source>
         <translation type="unfinished" />
     </message>
@@ -3011,6 +3129,1112 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>plans</name>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="45" />
+        <source>Filter the catalogue</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="46" />
+        <source>Filter ({find}), {enter} adds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="51" />
+        <source>Exercises of the catalogue by position</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="128" />
+        <source>Standing</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="130" />
+        <source>Sitting</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="132" />
+        <source>Supine</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="134" />
+        <source>Prone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="136" />
+        <source>Side-lying</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="138" />
+        <source>Door frame</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="218" />
+        <location filename="../therapist/catalogue_list.py" line="144" />
+        <source>By time, not measured; {camera}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="145" />
+        <source>Measured: {movement}; {camera}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="59" />
+        <source>What is unusual in this dose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="60" />
+        <source>Hold</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="61" />
+        <source>Repetitions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="62" />
+        <source>Rest</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="63" />
+        <source>Times a day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="64" />
+        <source>Pain limit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="65" />
+        <source>Not beyond, in degrees</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="66" />
+        <source>Side of this exercise</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="68" />
+        <source>Ne&amp;xt step after</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="69" />
+        <source>Sittings in a row</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="70" />
+        <source>At least, in degrees</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="112" />
+        <location filename="../therapist/exercise_editor.py" line="71" />
+        <source>Pain at most</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="73" />
+        <source>What to propose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="78" />
+        <source>Dose &amp;anew</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="79" />
+        <source>Propose this exercise's dose anew</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="87" />
+        <source>Not &amp;beyond °</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="88" />
+        <source>Reaching °</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="93" />
+        <source>Ho&amp;ld</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="94" />
+        <source>&amp;Repetitions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="97" />
+        <source>R&amp;est</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="98" />
+        <source>Times a da&amp;y</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="100" />
+        <source>Pai&amp;n limit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="34" />
+        <location filename="../therapist/exercise_editor.py" line="101" />
+        <source>Side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="107" />
+        <source>Sittings</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="114" />
+        <source>Propose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="150" />
+        <source>No exercise chosen</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="151" />
+        <source>Add one from the catalogue on the left.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="189" />
+        <source>what the therapist will choose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="215" />
+        <source>An exercise needs a day of the week: tick one, or remove the exercise.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/exercise_editor.py" line="248" />
+        <source>Outside the usual. {reason}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="71" />
+        <source>A plan has at most {most} exercises: remove one first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="101" />
+        <source>The plan has no patient code: write the practice's code for the person.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="107" />
+        <source>The plan has no exercise: add one from the catalogue.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="115" />
+        <source>The plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="151" />
+        <source>Outside the usual dose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="157" />
+        <source>No exercises yet. {find} to the catalogue, {enter} adds.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="160" />
+        <source>{count} exercises</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="162" />
+        <source>1 exercise</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="166" />
+        <source>no irritability said: proposed as for high, doses not compared</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="169" />
+        <source>{count} outside the usual dose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="178" />
+        <source>The practice key is mistyped or cut short: copy it again from the practice's own, or leave it empty.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="67" />
+        <source>none</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="85" />
+        <source>{field} is '{text}': write a number from {least} to {most}, or leave it empty.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="117" />
+        <source>{field} is '{text}', which is no date: write it like {example}, or leave it empty.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="155" />
+        <source>Days</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="219" />
+        <source>Measured: {movement}, {position}; {camera}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="231" />
+        <source>camera in front</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="233" />
+        <source>camera at the stiff side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="235" />
+        <source>camera behind</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="237" />
+        <source>camera raised at the foot end</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="31" />
+        <source>not said</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="32" />
+        <source>Patient code</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="33" />
+        <source>Title</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="34" />
+        <source>both</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="35" />
+        <source>Phase</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="36" />
+        <source>Irritability</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="37" />
+        <source>Sessions a week</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="38" />
+        <source>Valid until</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="39" />
+        <source>Contact</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="40" />
+        <source>Practice key</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="41" />
+        <source>optional, age1…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="57" />
+        <source>&amp;Patient code</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="58" />
+        <source>&amp;Title</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="59" />
+        <source>Si&amp;de</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="60" />
+        <source>P&amp;hase</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="61" />
+        <source>&amp;Irritability</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="64" />
+        <source>Sessions a &amp;week</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="65" />
+        <source>&amp;Valid until</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="66" />
+        <source>&amp;Contact</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_head.py" line="67" />
+        <source>Practice &amp;key</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="29" />
+        <source>Exercises of the plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="42" />
+        <source>&amp;Up</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="43" />
+        <source>D&amp;own</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_list.py" line="44" />
+        <source>Re&amp;move</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="61" />
+        <source>What changed against the opened plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="158" />
+        <source>Added: {exercise}, {dose}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="220" />
+        <source>What changed against revision {revision}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="222" />
+        <source>What changed against revision {revision} of {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_page.py" line="229" />
+        <source>Nothing.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="218" />
+        <location filename="../therapist/plan_window.py" line="159" />
+        <location filename="../therapist/plan_window.py" line="47" />
+        <source>Plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="51" />
+        <source>Message</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="69" />
+        <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="96" />
+        <location filename="../therapist/plan_window.py" line="83" />
+        <source>New plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="84" />
+        <source>Open plan…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="85" />
+        <source>&amp;Save plan…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="96" />
+        <source>Plan for {code}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="109" />
+        <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="139" />
+        <source>Opened {file}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="149" />
+        <source>The practice's key was renewed: this plan carries the new one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="160" />
+        <source>The plan has changes that are not saved. Discard them?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="174" />
+        <source>Open a plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="191" />
+        <source>Save the plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="202" />
+        <source>Revision {revision} of the plan is in {path}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="204" />
+        <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="219" />
+        <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_window.py" line="242" />
+        <source>Plans (*.json);;All files (*)</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>records</name>
+    <message>
+        <location filename="../therapist/record_fields.py" line="67" />
+        <source>{field} is empty: write something there.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="94" />
+        <source>{field} has {count} characters: shorten it to at most {most}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="120" />
+        <source>{field} is '{text}', which is no date: write it like {example}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="124" />
+        <source>{field} is empty: write it like {example}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="130" />
+        <source>{field} is {day}, which is yet to come: write the day on which it was.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="156" />
+        <source>{least} to {most}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="171" />
+        <source>{field} is '{text}': write a number from {least} to {most}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_fields.py" line="175" />
+        <source>{field} is empty: write a number from {least} to {most}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="54" />
+        <source>&amp;Date</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="48" />
+        <location filename="../therapist/record_forms.py" line="58" />
+        <source>&amp;Treatment</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="97" />
+        <location filename="../therapist/record_forms.py" line="58" />
+        <source>&amp;Note</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="64" />
+        <source>&amp;Questionnaire</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="64" />
+        <source>&amp;Total</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="65" />
+        <source>Out &amp;of</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="71" />
+        <source>&amp;Movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="74" />
+        <source>&amp;Side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="74" />
+        <source>&amp;How</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="75" />
+        <source>passive</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="75" />
+        <source>active</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="78" />
+        <source>De&amp;grees</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="84" />
+        <source>&amp;Code</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="84" />
+        <source>&amp;Name</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="85" />
+        <source>as it will stand in plans and files</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="86" />
+        <source>optional; it stays in this practice</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="94" />
+        <source>Si&amp;de</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="94" />
+        <source>&amp;Began on</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="95" />
+        <source>P&amp;hase</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="95" />
+        <source>&amp;Irritability</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="96" />
+        <source>&amp;Goals, in the person's own words</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="98" />
+        <source>not said</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="141" />
+        <source>What to correct</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="150" />
+        <source>{enter}, or {save} out of a text of several lines</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="195" />
+        <source>{side}, since {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="47" />
+        <location filename="../therapist/record_forms.py" line="199" />
+        <source>&amp;Episode</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="199" />
+        <source>none</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="67" />
+        <source>Records</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="71" />
+        <source>Date</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="72" />
+        <source>What</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="73" />
+        <source>Value</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="74" />
+        <source>Beside it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="180" />
+        <source>None yet. {enter} opens the plan window ({plan}).</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_list.py" line="182" />
+        <source>None yet. {enter} adds one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="22" />
+        <source>Person</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="23" />
+        <source>Episode</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="24" />
+        <source>Treatment</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="25" />
+        <source>Measure of the other side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="26" />
+        <source>Goniometer reading</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="27" />
+        <source>Questionnaire total</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="28" />
+        <source>Plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="35" />
+        <source>New person</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="36" />
+        <source>New episode</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="37" />
+        <source>New treatment</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="38" />
+        <source>New measure of the other side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="39" />
+        <source>New goniometer reading</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="40" />
+        <source>New questionnaire total</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="49" />
+        <source>&amp;Other side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="50" />
+        <source>&amp;Goniometer reading</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="51" />
+        <source>&amp;Questionnaire total</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="58" />
+        <source>Episodes: side, course and goals</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="59" />
+        <source>Treatments</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="60" />
+        <source>Other side, to compare with</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="61" />
+        <source>Goniometer in the practice, beside the camera at home</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="62" />
+        <source>Questionnaire totals</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="63" />
+        <source>Plans given</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="69" />
+        <source>{record} added</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="74" />
+        <source>{record} changed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="79" />
+        <source>{record} deleted</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/record_words.py" line="84" />
+        <source>{enter} changes the chosen record, {insert} adds one in its section, {delete} removes it, {undo} takes the last change back. Numbers are told as they were typed in; their error is not known.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="73" />
+        <source>&amp;Add…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="94" />
+        <source>C&amp;hange…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="95" />
+        <source>&amp;Delete</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="115" />
+        <source>no name written down (Patient, Change code or name)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="159" />
+        <source>{record} kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="185" />
+        <source>{what}. {key} takes it back.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="193" />
+        <source>Erase {code} with every session, record and plan? This cannot be taken back; backup copies of the store are not touched.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="200" />
+        <source>Erase the patient</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="215" />
+        <source>{code} is erased.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/records_page.py" line="226" />
+        <source>Taken back: {what}.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>replay</name>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="25" />
+        <source>Play or pause</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="28" />
+        <source>One picture back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="30" />
+        <source>One picture on</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="40" />
+        <source>Previous repetition</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="41" />
+        <source>Previous</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="42" />
+        <source>Next repetition</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="43" />
+        <source>Next</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="44" />
+        <source>Compare with another session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="45" />
+        <source>Compare…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="46" />
+        <source>Close the replay</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="47" />
+        <source>Close</source>
+        <translation type="unfinished">Fermer</translation>
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="54" />
+        <source>Speed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="71" />
+        <source>Pause</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="71" />
+        <source>Play</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="82" />
+        <source>Quarter speed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="83" />
+        <source>Half speed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="84" />
+        <source>Full speed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_buttons.py" line="90" />
+        <source>Space play or pause, Left and Right one picture, Home and End, Page Up and Page Down repetition, 1 2 3 speed, C compare, Esc close</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_figure.py" line="36" />
+        <source>Stick figure</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_page.py" line="47" />
+        <source>The session of {day} has no measured repetition to replay; choose another one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="49" />
+        <location filename="../therapist/replay_page.py" line="63" />
+        <source>Replay</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_page.py" line="73" />
+        <source>Message</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_page.py" line="202" />
+        <source>{exercise}, repetition {number} of {count} of the session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="25" />
+        <source>Session files (*.shoulder*.zip *.shoulder*.age *.zip);;All files (*)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="43" />
+        <source>{day}, {time}, {count} repetitions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="45" />
+        <source>{day}, {time}, 1 repetition</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="49" />
+        <source>Session to replay</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="50" />
+        <source>A session file…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="55" />
+        <source>the session of {session}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="57" />
+        <source>Session file to replay</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_sessions.py" line="77" />
+        <source>The session of {day} has no repetition of {exercise}; choose another one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_trace.py" line="44" />
+        <source>Trace of the repetition</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/replay_trace.py" line="164" />
+        <source>hold</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>review</name>
     <message>
         <location filename="../../review/chart.py" line="160" />
@@ -3380,7 +4604,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="131" />
+        <location filename="../../review/report.py" line="132" />
         <location filename="../../review/findings_beside.py" line="34" />
         <source>Form</source>
         <translation type="unfinished" />
@@ -3686,73 +4910,73 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="29" />
+        <location filename="../../review/overview.py" line="30" />
         <source>Since a visit: the mean of up to a week of sessions, the last ones against the last ones up to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval (Theil and Sen). Days of treatments, measures, scores and plans count as visits.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="64" />
+        <location filename="../../review/overview.py" line="66" />
         <source>Poorly measured</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="66" />
+        <location filename="../../review/overview.py" line="68" />
         <source>{sessions}: {doubt}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="68" />
+        <location filename="../../review/overview.py" line="70" />
         <source>Doubtful</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="70" />
+        <location filename="../../review/overview.py" line="72" />
         <source>Episode</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="72" />
+        <location filename="../../review/overview.py" line="74" />
         <source>none written down</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="73" />
+        <location filename="../../review/overview.py" line="75" />
         <source>Treatments</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="90" />
+        <location filename="../../review/overview.py" line="92" />
         <source>{concern} in {count} rows of the table.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="101" />
+        <location filename="../../review/overview.py" line="103" />
         <source>none of {sittings}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="102" />
+        <location filename="../../review/overview.py" line="104" />
         <source>{poor} of {sittings}; on {day} {what}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="108" />
+        <location filename="../../review/overview.py" line="110" />
         <source>{side}, since {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/records.py" line="117" />
-        <location filename="../../review/overview.py" line="111" />
+        <location filename="../../review/overview.py" line="113" />
         <source>phase {phase_words}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="114" />
+        <location filename="../../review/overview.py" line="116" />
         <source>{irritability} irritability</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="119" />
+        <location filename="../../review/overview.py" line="121" />
         <source>{course}. Goals: {goals}</source>
         <translation type="unfinished" />
     </message>
@@ -3907,7 +5131,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="114" />
+        <location filename="../../review/report.py" line="115" />
         <location filename="../../review/replay_wording.py" line="80" />
         <source>not given</source>
         <translation type="unfinished" />
@@ -3968,69 +5192,69 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="92" />
+        <location filename="../../review/report.py" line="93" />
         <source>{done} done of {asked} asked for</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="93" />
+        <location filename="../../review/report.py" line="94" />
         <source>{done} completed of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="94" />
+        <location filename="../../review/report.py" line="95" />
         <source>{done} of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/report_columns.py" line="18" />
-        <location filename="../../review/report.py" line="97" />
+        <location filename="../../review/report.py" line="98" />
         <source>Sessions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="101" />
+        <location filename="../../review/report.py" line="102" />
         <source>Holds</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="105" />
+        <location filename="../../review/report.py" line="106" />
         <source>Hold time</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="108" />
+        <location filename="../../review/report.py" line="109" />
         <source>Pain 0–10</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="115" />
+        <location filename="../../review/report.py" line="116" />
         <source>first {first}, last {last}, worst {worst} ({day})</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="127" />
+        <location filename="../../review/report.py" line="128" />
         <source>arm seen in {seen} of hold time, {lost} of frames lost</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="128" />
+        <location filename="../../review/report.py" line="129" />
         <source>Camera</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/sittings.py" line="87" />
-        <location filename="../../review/report.py" line="130" />
+        <location filename="../../review/report.py" line="131" />
         <source>trunk leaned or turned in {share} of holds</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="133" />
+        <location filename="../../review/report.py" line="134" />
         <source>Files refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/report.py" line="232" />
+        <location filename="../../review/report.py" line="237" />
         <source>{name} {version} (angle definitions {definitions})</source>
         <translation type="unfinished" />
     </message>
@@ -4242,6 +5466,538 @@
     <message>
         <location filename="../../review/wording.py" line="217" />
         <source>{first} and {last}</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>therapist</name>
+    <message>
+        <location filename="../therapist/window.py" line="49" />
+        <location filename="../therapist/passphrase_dialog.py" line="53" />
+        <location filename="../therapist/import_run.py" line="100" />
+        <location filename="../../app/review.py" line="40" />
+        <source>Shoulder review</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="64" />
+        <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/review.py" line="75" />
+        <source>The passphrase of the store:</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="52" />
+        <location filename="../therapist/doubts_dialog.py" line="41" />
+        <source>Doubtful sessions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="45" />
+        <source>These sessions contradict what the practice knows. Until you decide, each counts as the person's whom its file names. A decision can be taken back at any time.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="37" />
+        <location filename="../therapist/doubts_dialog.py" line="63" />
+        <source>Message</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="75" />
+        <source>&amp;Belongs to…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="76" />
+        <source>&amp;Leave out</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="77" />
+        <source>&amp;Take back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="78" />
+        <source>&amp;Close</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="131" />
+        <source>Doubtful session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="132" />
+        <source>The session of {day} belongs to</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="164" />
+        <source>Not decided, session of {day}, {time}: {doubt}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="166" />
+        <source>Belongs to {code}, session of {day}, {time}: {doubt}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/doubts_dialog.py" line="168" />
+        <source>Left out, session of {day}, {time}: {doubt}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/drawings.py" line="26" />
+        <source>Chart</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="29" />
+        <source>R&amp;ules</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="32" />
+        <source>Show the rule and the source of each hint ({key})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="34" />
+        <source>Rules and sources of the hints</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="36" />
+        <source>Hints to weigh, no diagnosis</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="55" />
+        <source>Rule: {rule} Source: {source}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/hints_view.py" line="62" />
+        <source>None: a pattern is named only where the errors leave no doubt of it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="80" />
+        <source>Import session files</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="86" />
+        <source>Import a folder of session files</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="97" />
+        <source>Take {sessions} of the last import out again?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="111" />
+        <source>The passphrase of the practice's key:</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="119" />
+        <source>The practice's key is unlocked: sealed files can be imported now.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="152" />
+        <source>{count} accepted</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="153" />
+        <source>{count} doubtful</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="154" />
+        <source>{count} already known</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="155" />
+        <source>{count} refused</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_run.py" line="158" />
+        <source>{files}: {outcomes}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="16" />
+        <source>Fil&amp;e</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="41" />
+        <source>Patien&amp;t</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="50" />
+        <source>E&amp;xport</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="60" />
+        <location filename="../therapist/menus.py" line="19" />
+        <source>&amp;Import files…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="24" />
+        <source>Import a &amp;folder…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="72" />
+        <location filename="../therapist/menus.py" line="27" />
+        <source>&amp;Stop importing</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="30" />
+        <source>Unloc&amp;k the practice's key…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="33" />
+        <source>&amp;Undo</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="36" />
+        <source>&amp;Doubtful sessions…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="39" />
+        <source>&amp;Quit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="65" />
+        <location filename="../therapist/menus.py" line="42" />
+        <source>&amp;New patient…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="43" />
+        <source>&amp;Change code or name…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="44" />
+        <source>C&amp;ourse</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="45" />
+        <source>R&amp;ecords</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="46" />
+        <source>P&amp;lan…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="47" />
+        <source>&amp;Replay…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="48" />
+        <source>Er&amp;ase the patient…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="51" />
+        <source>&amp;Report as PDF…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="54" />
+        <source>&amp;Note, S-O-A-P…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="57" />
+        <source>&amp;Copy the note</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="60" />
+        <source>&amp;Table of holds (CSV)…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="65" />
+        <source>Table of own &amp;measures (CSV)…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="68" />
+        <source>&amp;FHIR bundle…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="39" />
+        <source>What was done, pain, camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="40" />
+        <source>How to read this</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="60" />
+        <source>Change, hints, what was done, pain, camera, and how to read this</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="78" />
+        <source>Movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="79" />
+        <source>no session gave a value</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="80" />
+        <source>Change</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="56" />
+        <source>Passphrase</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="62" />
+        <source>Unlocking</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="63" />
+        <source>&amp;Unlock</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="67" />
+        <source>&amp;Cancel</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/passphrase_dialog.py" line="101" />
+        <source>Unlocking, a moment please…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="79" />
+        <source>nothing stands out</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="82" />
+        <source>Patient {name}, {sessions}. {reasons}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="91" />
+        <source>no session yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_list.py" line="92" />
+        <source>{sessions}, last {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="56" />
+        <source>Why to look at this patient</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="60" />
+        <source>Range by movement</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="72" />
+        <source>Write &amp;report…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="76" />
+        <source>Write the one-page report as a PDF file</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="80" />
+        <source>Re&amp;play…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="81" />
+        <source>Replay repetitions of a session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="118" />
+        <source>{period}, {sessions}. Plan: {title}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="120" />
+        <source>{period}, {sessions}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/patient_page.py" line="166" />
+        <source>Nothing stands out.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="98" />
+        <location filename="../therapist/side_panel.py" line="52" />
+        <source>Patients</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="69" />
+        <source>Make a p&amp;lan…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="77" />
+        <source>Und&amp;o the last import</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="80" />
+        <source>Files imported</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="84" />
+        <source>Refused files with reasons</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="90" />
+        <source>&amp;Clear this list</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="139" />
+        <source>Takes {sessions} out again ({key})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="148" />
+        <source>1 doubtful session…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="149" />
+        <source>1 doubtful session to decide about</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="151" />
+        <source>{count} doubtful sessions…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="152" />
+        <source>{count} doubtful sessions to decide about</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="159" />
+        <source>{files} refused</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="194" />
+        <source>1 file</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="195" />
+        <source>{count} files</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="134" />
+        <source>&amp;Undo: {what}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="136" />
+        <source>&amp;Undo the last import…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="171" />
+        <source>There was no session file to import there.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window.py" line="177" />
+        <source>{sessions} taken out again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="43" />
+        <source>Course and records</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="46" />
+        <source>Course or records</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="48" />
+        <source>Course</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="49" />
+        <source>Records</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="117" />
+        <source>Nobody here yet.
+
+Press New patient ({new}) to begin with a person, or drop session files or a folder of them into this window (Import files, {files}).
+A patient's program leaves one file a session, ending in .shoulder.zip or, where it is sealed for the practice, in .shoulder.age.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/window_parts.py" line="128" />
+        <source>No sessions yet.
+
+Write down what you know under Records ({records}), make a plan ({plan}) and send its file.
+What comes back is imported with {files}.</source>
         <translation type="unfinished" />
     </message>
 </context></TS>

@@ -13,6 +13,7 @@ from PyQt6.QtCore import Qt
 from PyQt6.QtWidgets import QApplication, QFileDialog
 
 from coach.desktop.therapist.doubts_dialog import DoubtsDialog
+from coach.desktop.therapist.export_words import ExportedFile
 from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.movement import Movement, Side
 from coach.domain.practice import (
@@ -24,7 +25,6 @@ from coach.domain.practice import (
     Treatment,
     TreatmentKind,
 )
-from coach.exchange.kind import Kind
 from coach.storage.store import Decision
 
 TODAY = date(2026, 2, 1)
@@ -103,8 +103,8 @@ def test_each_kind_is_written_from_the_keyboard(window, qtbot, tmp_path, monkeyp
 
 def test_the_store_is_never_written_over(window, store, qtbot, monkeypatch):
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (store.name, ""))
-    files = dict.fromkeys(Kind, ("holds", "The table", "", ".sqlite"))
-    monkeypatch.setattr("coach.desktop.therapist.exports._FILES", files)
+    files = ExportedFile("holds", ".sqlite", "", "", "{path}")
+    monkeypatch.setattr("coach.desktop.therapist.exports.exported_file", lambda _: files)
     with qtbot.waitSignal(window.exports.refused, timeout=30_000) as said:
         window.entries["csv"].trigger()
     assert "is the store itself" in said.args[0]

@@ -9,7 +9,7 @@ from PyQt6.QtCore import Qt
 from PyQt6.QtWidgets import QApplication, QLabel
 
 from coach.desktop.therapist.hints_view import HintsView
-from coach.desktop.therapist.patient_page import NOTHING, PatientPage
+from coach.desktop.therapist.patient_page import PatientPage, nothing
 from coach.domain.movement import Movement
 from coach.review.hints import hints
 from coach.review.overview import overview
@@ -78,7 +78,7 @@ def test_nothing_of_the_last_patient_stays(app, qtbot, stiff, invented):
     page.show_overview(calm)
     texts = shown(page.column.hints) + shown(page.column.findings) + shown(page.column.facts)
     assert not any("limited" in text for text in texts)
-    assert page.reasons.text() == NOTHING
+    assert page.reasons.text() == nothing()
     assert shown(page.column.facts) == [
         text for line in (*calm.report.facts, *calm.lines) for text in line
     ]

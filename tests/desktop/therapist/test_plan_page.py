@@ -250,8 +250,8 @@ def test_a_dose_outside_the_usual_is_a_hint_with_its_source_and_still_saved(
 def test_a_target_is_asked_for_only_where_degrees_are_measured(window):
     editor = window.page.editor
     for slug, shown, said in (
-        ("stick-flexion-lying", True, "Measured: flexion, supine; camera at the stiff side"),
-        ("stick-pull-up-behind", False, "Measured: hand behind back, standing; camera behind"),
+        ("stick-flexion-lying", True, "Measured: Flexion, supine; camera at the stiff side"),
+        ("stick-pull-up-behind", False, "Measured: Hand behind back, standing; camera behind"),
         ("pendulum", False, "By time, not measured"),
     ):
         window.page.add(slug)

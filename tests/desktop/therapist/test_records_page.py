@@ -119,8 +119,16 @@ def test_each_kind_is_written_down_with_keys(window, store, fill, qtbot):
 REFUSED = (
     (Episode, ("left", "2026-02-02"), "Began on is 2026-02-02, which is yet to come"),
     (Episode, ("left", "3.10.25"), "Began on is '3.10.25', which is no date: write it like"),
-    (HandMeasure, (None, None, None, None, "17O"), "Degrees is '17O': write a number from -90"),
-    (OtherSideMeasure, (None, None, "1700"), "Degrees is '1700': write a number from -90"),
+    (
+        HandMeasure,
+        (None, None, None, None, "17O"),
+        "Degrees is '17O': write a number from \N{MINUS SIGN}90",
+    ),
+    (
+        OtherSideMeasure,
+        (None, None, "1700"),
+        "Degrees is '1700': write a number from \N{MINUS SIGN}90",
+    ),
     (TotalScore, (None, "", "1", "2"), "Questionnaire is empty"),
     (TotalScore, (None, "Pain", "61", "50"), "total is 61, more than the maximum 50"),
     (TotalScore, (None, "Pain", "", "50"), "Total is empty: write a number from 0 to 10000."),

@@ -83,10 +83,10 @@ def test_space_plays_at_the_speed_of_the_key_and_pauses(page, qtbot):
         qtbot.keyClick(page, key)
         page.advance(2.0)
         assert page.since_s == pytest.approx(seconds)
-        assert [b.isChecked() for b in page.speeds].count(True) == 1
+        assert [b.isChecked() for b in page.buttons.speeds.values()].count(True) == 1
     qtbot.keyClick(page, KEY.Key_Space)
     assert page.playing
-    assert page.play.text() == "Pause"
+    assert page.buttons.play.text() == "Pause"
     qtbot.keyClick(page, KEY.Key_Space)
     assert not page.playing
     qtbot.keyClick(page, KEY.Key_Space)

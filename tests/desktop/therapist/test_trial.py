@@ -8,7 +8,6 @@ import pytest
 from PyQt6.QtCore import Qt
 from PyQt6.QtWidgets import QApplication, QLabel
 
-from coach.desktop.therapist.patient_page import NOTHING
 from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.practice import Treatment, TreatmentKind
 from coach.review.change import Verdict
@@ -18,8 +17,8 @@ LAST_DAY = BEGIN.date() + timedelta(days=58)
 INJECTED = BEGIN.date() + timedelta(days=20)
 READABLE = {
     "steady gain": (True, "Last 3 sittings in a row: completed"),
-    "no change": (False, NOTHING),
-    "noise that looks like gain": (False, NOTHING),
+    "no change": (False, "Nothing stands out."),
+    "noise that looks like gain": (False, "Nothing stands out."),
     "camera moved": (False, "another camera set-up than the first"),
     "stopped after a week": (False, "No sitting since 10 Jan 2026, 53 days"),
     "pain rising": (False, "Pain rose from 2 to 6 of 10"),
