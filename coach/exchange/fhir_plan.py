@@ -20,7 +20,7 @@ from coach.exchange.fhir_elements import (
     unit_name,
 )
 from coach.exchange.wording import dose, next_step, planned_name, unit_of
-from coach.review.wording import MOVEMENTS, amount
+from coach.review.wording import amount, movement_name
 
 
 def plan_identity(patient: str, plan: Plan) -> str:
@@ -90,7 +90,7 @@ def _notes(plan: Plan) -> list[str]:
     if plan.irritability is not None:
         notes.append(f"Irritability, as set by the therapist: {plan.irritability}.")
     notes += [
-        f"Other shoulder, as entered in the plan: {MOVEMENTS[o.movement]} "
+        f"Other shoulder, as entered in the plan: {movement_name(o.movement)} "
         f"{amount(o.value_deg, o.movement.unit)}."
         for o in plan.other_side
     ]

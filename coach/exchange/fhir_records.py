@@ -31,7 +31,7 @@ from coach.exchange.fhir_elements import (
 )
 from coach.exchange.wording import BY_HAND, OTHER_SIDE, QUESTIONNAIRE
 from coach.review.records import treatment_name
-from coach.review.wording import MOVEMENTS, SIDES
+from coach.review.wording import movement_name, side_word
 
 
 def practice_resources(
@@ -116,7 +116,7 @@ def _treatment(
 
 def _by_hand(reading: HandMeasure, patient: str) -> Resource:
     how = "passive" if reading.passive else "active"
-    name = f"{MOVEMENTS[reading.movement]}, {SIDES[reading.side]}"
+    name = f"{movement_name(reading.movement)}, {side_word(reading.side)}"
     return {
         **_observation(reading, patient, "exam", f"{name}: {how} range by goniometer", reading.on),
         "valueQuantity": measured(reading.value_deg, Unit.DEGREES),
@@ -127,7 +127,7 @@ def _by_hand(reading: HandMeasure, patient: str) -> Resource:
 
 def _other_side(measure: OtherSideMeasure, patient: str, episode: Episode | None) -> Resource:
     where = f"{'other' if episode is None else episode.side.other} shoulder"
-    name = f"{MOVEMENTS[measure.movement]}, {where}: range to compare with"
+    name = f"{movement_name(measure.movement)}, {where}: range to compare with"
     return {
         **_observation(measure, patient, "exam", name, measure.on),
         "valueQuantity": measured(measure.value_deg, Unit.DEGREES),

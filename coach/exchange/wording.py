@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.domain.plan import EVERY_DAY, PlannedExercise, Weekday
 from coach.review.counts import sittings_counted
+from coach.review.plan_wording import plain
 from coach.review.wording import amount, movement_of, side_word
 from coach.texts import translate
 
@@ -50,9 +51,9 @@ def dose(planned: PlannedExercise) -> str:
     """Write what the therapist prescribed of one exercise."""
     daily = set(planned.days) == set(EVERY_DAY)
     said = [
-        translate("note", "hold {hold_s:g} s").format(hold_s=planned.hold_s),
+        translate("note", "hold {hold} s").format(hold=plain(planned.hold_s)),
         _times(planned.repetitions),
-        translate("note", "rest {rest_s:g} s").format(rest_s=planned.rest_s),
+        translate("note", "rest {rest} s").format(rest=plain(planned.rest_s)),
         translate("note", "every day") if daily else ", ".join(map(_weekday, planned.days)),
         _times_a_day(planned.per_day),
         translate("note", "pain limit {pain_limit} of 10").format(pain_limit=planned.pain_limit),

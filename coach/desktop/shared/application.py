@@ -98,8 +98,11 @@ def _choose_platform(*, offscreen_allowed: bool) -> None:
         return
     if not offscreen_allowed:
         raise Fault(
-            "There is no screen to open a window on: start the program from a desktop, "
-            "or use a command that needs none."
+            texts.translate(
+                "faults",
+                "There is no screen to open a window on: start the program from a desktop, "
+                "or use a command that needs none.",
+            )
         )
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
 

@@ -8,9 +8,11 @@ from PyQt6.QtCore import QRectF, Qt
 from PyQt6.QtGui import QColor
 
 from coach.desktop.shared.canvas import Align
-from coach.desktop.shared.card_page import BANK_CARD_MM, BLACK, SHEET_MM, Sheet, landscape_pdf
+from coach.desktop.shared.card_page import BANK_CARD_MM
+from coach.desktop.shared.sheet import BLACK, SHEET_MM, Sheet, landscape_pdf
 from coach.domain.card_sheet import Paper
 from coach.domain.lens import BOARD_MM, CELLS, COLUMNS, MARKER_MM, ROWS, SQUARE_MM
+from coach.texts import translate
 
 _BOARD = QRectF(4, 13, *BOARD_MM)
 _RULER_MM = 100.0
@@ -24,16 +26,23 @@ def board_pdf(cells: NDArray[np.bool_], paper: Paper) -> bytes:
     ``cells`` (17, 6, 6) are the markers' patterns in the order of the white squares, rows from
     above, True is white. Needs a running QGuiApplication with the fonts loaded.
     """
-    return landscape_pdf(paper, "Lens board", (lambda sheet: _paint(sheet, cells),))
+    return landscape_pdf(
+        paper, translate("card", "Lens board"), (lambda sheet: _paint(sheet, cells),)
+    )
 
 
 def _paint(sheet: Sheet, cells: NDArray[np.bool_]) -> None:
-    sheet.text(QRectF(0, 0, 60, 7), "Lens board", size=1.7, bold=True)
-    line = QRectF(38, 0.4, SHEET_MM[0] - 38, 6)
+    title = translate("card", "Lens board")
+    sheet.text(QRectF(0, 0, 60, 7), title, size=1.7, bold=True)
+    left = 8 + sheet.width(title, size=1.7, bold=True)
+    line = QRectF(left, 0.4, SHEET_MM[0] - left, 6)
     sheet.text(
         line,
-        "Print at 100 % on matt white paper and stick it flat on something stiff."
-        " It measures your camera, not you.",
+        translate(
+            "card",
+            "Print at 100 % on matt white paper and stick it flat on something stiff."
+            " It measures your camera, not you.",
+        ),
         size=1.05,
     )
     _board(sheet, cells)
@@ -74,10 +83,9 @@ def _rulers(sheet: Sheet) -> None:
     sheet.line(x - 2, _DOWN.top() + card, x + 4, _DOWN.top() + card, thick)
     sheet.line(_ACROSS.left() + card, y - 2, _ACROSS.left() + card, y + 4, thick)
     sheet.text(QRectF(x - 4, _DOWN.top() + _RULER_MM + 1, 22, 5), "100 mm", align=Align.AlignLeft)
-    words = (
-        "Was it printed true? A bank card's long edge reaches from 0 to the thick mark on both",
+    words = translate(
+        "card",
+        "Was it printed true? A bank card's long edge reaches from 0 to the thick mark on both "
         "lines, each 100 mm long. Where one is longer than the other, use another printer.",
     )
-    for number, text in enumerate(words):
-        row = QRectF(_ACROSS.right() + 5, y - 2.5 + 4.6 * number, SHEET_MM[0] - 109, 4.6)
-        sheet.text(row, text)
+    sheet.paragraph(QRectF(_ACROSS.right() + 5, y - 2.5, SHEET_MM[0] - 109, 4.6), words)

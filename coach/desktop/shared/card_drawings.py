@@ -9,6 +9,7 @@ from PyQt6.QtGui import QColor, QPainterPath
 
 from coach.desktop.shared.canvas import Align, Canvas
 from coach.domain.card_sheet import TENT_DEG
+from coach.texts import translate
 
 _MIDDLE = Align.AlignCenter
 _SLOPE = math.tan(math.radians(TENT_DEG))
@@ -17,14 +18,14 @@ _SLOPE = math.tan(math.radians(TENT_DEG))
 def paint_from_above(canvas: Canvas, box: QRectF) -> None:
     """Draw chest, strip and tent as seen from above."""
     em, colours = canvas.em, canvas.palette
-    _title(canvas, box, "Seen from above")
+    _title(canvas, box, translate("card", "Seen from above"))
     half = box.width() / 2 - em
     base = box.top() + 5.4 * em
     left, right = (QPointF(box.center().x() + side * half, base) for side in (-1, 1))
     ridge = QPointF(box.center().x(), base + half * _SLOPE)
     chest = QRectF(box.left(), base - 2.4 * em, box.width(), 2.2 * em)
     canvas.fill(chest, colours.accent_wash)
-    canvas.text(chest, "chest", size=1.2, align=_MIDDLE)
+    canvas.text(chest, translate("card", "chest"), size=1.2, align=_MIDDLE)
     canvas.line(left, right, colours.ink, 0.25)
     canvas.line(left, ridge, colours.ink, 0.45)
     canvas.line(ridge, right, colours.ink, 0.45)
@@ -33,17 +34,17 @@ def paint_from_above(canvas: Canvas, box: QRectF) -> None:
         tab = QPointF(side * 2.6 * em, 2.6 * em * _SLOPE)
         canvas.line(inside, inside + tab, colours.series[1], 0.3)
     row = QRectF(left.x(), base + 0.3 * em, 2 * half, 1.6 * em)
-    canvas.text(row, "strip", size=1.2, align=_MIDDLE)
+    canvas.text(row, translate("card", "strip"), size=1.2, align=_MIDDLE)
     canvas.text(
         row.translated(0, 1.8 * em),
-        "tabs inside",
+        translate("card", "tabs inside"),
         size=1.2,
         colour=colours.series[1],
         align=_MIDDLE,
     )
     canvas.text(
         QRectF(box.left(), ridge.y() + 0.4 * em, box.width(), 1.6 * em),
-        "ridge, to the front",
+        translate("card", "ridge, to the front"),
         size=1.2,
         align=_MIDDLE,
     )
@@ -52,7 +53,7 @@ def paint_from_above(canvas: Canvas, box: QRectF) -> None:
 def paint_worn(canvas: Canvas, box: QRectF) -> None:
     """Draw where on the chest the card sits."""
     em, colours = canvas.em, canvas.palette
-    _title(canvas, box, "Worn")
+    _title(canvas, box, translate("card", "Worn"))
     x, top = box.center().x(), box.top() + 2.6 * em
     unit = min(box.width() / 10, (box.bottom() - top) / 12)
 

@@ -7,6 +7,7 @@ from PyQt6.QtCore import QPointF, QRectF
 from coach.desktop.shared.canvas import Align, Canvas
 from coach.desktop.shared.chart_marks import LevelLine, level_lines, paint_week
 from coach.review.chart import Chart
+from coach.texts import translate
 
 _LEGEND = 0.85
 
@@ -29,20 +30,23 @@ def paint_heading(canvas: Canvas, rect: QRectF, chart: Chart) -> float:
 
 
 def _entries(chart: Chart) -> list[tuple[str, str]]:
-    entries = [("dot", "session")]
+    entries = [("dot", translate("chart", "session"))]
     if chart.weekly:
-        entries = [("small", "session"), ("weeks", "weeks' medians")]
+        entries = [
+            ("small", translate("chart", "session")),
+            ("weeks", translate("chart", "weeks' medians")),
+        ]
     elif not all(d.complete for d in chart.dots):
-        entries.append(("hollow", "let go early"))
-    entries.append(("band", "95 % error"))
+        entries.append(("hollow", translate("chart", "let go early")))
+    entries.append(("band", translate("chart", "95 % error")))
     if chart.first or chart.last:
-        entries.append(("level", "first, last mean"))
+        entries.append(("level", translate("chart", "first, last mean")))
     if chart.undecided:
-        entries.append(("undecided", "no real change"))
+        entries.append(("undecided", translate("chart", "no real change")))
     if chart.weeks:
-        entries.append(("week", "week's median"))
+        entries.append(("week", translate("chart", "week's median")))
     if chart.slope:
-        entries.append(("slope", "slope"))
+        entries.append(("slope", translate("chart", "slope")))
     return entries
 
 

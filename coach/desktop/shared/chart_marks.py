@@ -14,6 +14,7 @@ from coach.desktop.shared.theme import Palette
 from coach.review.axis import Axis
 from coach.review.chart import Chart, Event
 from coach.review.wording import amount
+from coach.texts import translate
 
 _WORDS = 0.85
 _LANE_EM = 1.25
@@ -34,13 +35,28 @@ class LevelLine:
 def level_lines(chart: Chart, palette: Palette) -> tuple[LevelLine, ...]:
     """Give the levels that a chart has: the other side's, and the plan's two."""
     kinds = (
-        (chart.other_side_deg, "other side", palette.series[2], _PEN.DashLine),
-        (chart.next_step_deg, "next step from", palette.accent, _PEN.DotLine),
-        (chart.not_beyond_deg, "not beyond", palette.caution, _PEN.DashDotLine),
+        (
+            chart.other_side_deg,
+            translate("chart", "other side {angle}"),
+            palette.series[2],
+            _PEN.DashLine,
+        ),
+        (
+            chart.next_step_deg,
+            translate("chart", "next step from {angle}"),
+            palette.accent,
+            _PEN.DotLine,
+        ),
+        (
+            chart.not_beyond_deg,
+            translate("chart", "not beyond {angle}"),
+            palette.caution,
+            _PEN.DashDotLine,
+        ),
     )
     return tuple(
-        LevelLine(value, f"{name} {amount(value, chart.unit)}", colour, style)
-        for value, name, colour, style in kinds
+        LevelLine(value, told.format(angle=amount(value, chart.unit)), colour, style)
+        for value, told, colour, style in kinds
         if value is not None
     )
 

@@ -11,6 +11,7 @@ from coach.desktop.shared.chart_plot import Plot
 from coach.review.adherence import Week
 from coach.review.axis import Axis, Tick
 from coach.review.chart import Chart
+from coach.texts import translate
 
 PAIN = Axis(-0.8, 10.8, (Tick(0, "0"), Tick(5, "5"), Tick(10, "10")))
 WEEKS_EM = 3.6
@@ -41,7 +42,7 @@ def weeks_plot(box: QRectF, days: Axis, weeks: Sequence[Week]) -> Plot:
 def paint_done(canvas: Canvas, plot: Plot, weeks: Sequence[Week]) -> None:
     """Draw one column a week: filled for what was done, an open frame for what was asked."""
     em, colours = canvas.em, canvas.palette
-    _heading(canvas, plot, "Sessions by week: done / asked for")
+    _heading(canvas, plot, translate("chart", "Sessions by week: done / asked for"))
     canvas.painter.save()
     canvas.painter.setClipRect(plot.box.adjusted(-0.1 * em, 0, 0.1 * em, 0.1 * em))
     for week in weeks:
@@ -73,9 +74,14 @@ def _heading(canvas: Canvas, plot: Plot, words: str) -> None:
 def paint_pain(canvas: Canvas, plot: Plot, chart: Chart) -> None:
     """Draw the pain before and after each session, the highest only where there are many."""
     colour = canvas.palette.series[1]
-    words = "Pain 0\N{EN DASH}10: "
     stems = len(chart.pains) > _STEMS_FROM
-    words += "highest of a session" if stems else "\N{WHITE CIRCLE} before, \N{BLACK CIRCLE} after"
+    words = (
+        translate("chart", "Pain 0\N{EN DASH}10: highest of a session")
+        if stems
+        else translate(
+            "chart", "Pain 0\N{EN DASH}10: \N{WHITE CIRCLE} before, \N{BLACK CIRCLE} after"
+        )
+    )
     _heading(canvas, plot, words)
     for mark in chart.pains:
         scores = [s for s in (mark.before, mark.after) if s is not None]

@@ -12,16 +12,19 @@ from coach.desktop.shared.theme import LIGHT, Palette
 from coach.desktop.shared.weeks_chart import paint_weeks
 from coach.domain.fault import Fault
 from coach.review.change import Verdict
+from coach.review.counts import sessions_counted
 from coach.review.report import Report
 from coach.review.report_columns import COLUMNS, column_title
 from coach.review.verdict_wording import verdict_words
-from coach.review.wording import counted, day
+from coach.review.wording import day
+from coach.texts import translate
 
 _DPI = 1200
 _MARGIN_MM = 13.0
 _TEXT_POINT = 8.0
 _HEAD_SIZE = 0.85
 _CELL_SIZE = 0.97
+_LINE = 1.2
 _MOST_ROWS = 12
 _MOST_CHARTS = 6
 _RIGHT = frozenset(COLUMNS) - {"Movement", "Verdict"}
@@ -39,12 +42,15 @@ def report_pdf(report: Report, palette: Palette = LIGHT) -> bytes:
     writer.setPageSize(QPageSize(QPageSize.PageSizeId.A4))
     margins = QMarginsF(_MARGIN_MM, _MARGIN_MM, _MARGIN_MM, _MARGIN_MM)
     writer.setPageMargins(margins, QPageLayout.Unit.Millimeter)
-    writer.setTitle(f"Shoulder report {report.patient_code}")
+    writer.setTitle(_title(report))
     writer.setCreator(report.software)
     painter = QPainter()
     if not painter.begin(writer):
         raise Fault(
-            "The report could not be drawn: try again, and restart the program if it fails."
+            translate(
+                "faults",
+                "The report could not be drawn: try again, and restart the program if it fails.",
+            )
         )
     box = QRectF(0, 0, writer.width(), writer.height())
     paint_report(painter, box, report, _TEXT_POINT * _DPI / 72, palette)
@@ -69,16 +75,25 @@ def paint_report(
     _foot(canvas, QRectF(box.left(), bottom, box.width(), foot), report)
 
 
+def _title(report: Report) -> str:
+    return translate("report", "Shoulder report: {patient_code}").format(
+        patient_code=report.patient_code
+    )
+
+
 def _head(canvas: Canvas, box: QRectF, report: Report) -> float:
     em, soft = canvas.em, canvas.palette.ink_soft
     row = QRectF(box.left(), box.top(), box.width(), 2.6 * em)
-    canvas.text(row, f"Shoulder report: {report.patient_code}", size=2.0, bold=True)
+    canvas.text(row, _title(report), size=2.0, bold=True)
     if report.printed_on:
         right = Align.AlignRight | Align.AlignVCenter
-        canvas.text(row, f"Written on {day(report.printed_on)}", colour=soft, align=right)
-    under = f"{report.period}, {counted(report.sessions, 'session')}"
-    if report.title:
-        under += f". Plan: {report.title}"
+        written = translate("report", "Written on {day}").format(day=day(report.printed_on))
+        canvas.text(row, written, colour=soft, align=right)
+    under = (
+        translate("report", "{period}, {sessions}. Plan: {title}")
+        if report.title
+        else translate("report", "{period}, {sessions}")
+    ).format(period=report.period, sessions=sessions_counted(report.sessions), title=report.title)
     canvas.text(row.translated(0, 2.2 * em), under, size=1.1, colour=soft)
     return box.top() + 5.0 * em
 
@@ -88,30 +103,41 @@ def _table(canvas: Canvas, box: QRectF, top: float, report: Report) -> float:
     rows = report.rows[:_MOST_ROWS]
     edges = _columns(canvas, box, [r.cells for r in rows])
 
-    def write(cells: tuple[str, ...], y: float, *, head: bool) -> None:
+    def write(cells: tuple[str, ...], y: float, *, head: bool) -> float:
+        size = _HEAD_SIZE if head else _CELL_SIZE
+        lines = 1
         for (column, cell), (left, right) in zip(
             zip(COLUMNS, cells, strict=True), edges, strict=True
         ):
             side = Align.AlignRight if column in _RIGHT else Align.AlignLeft
-            canvas.text(
-                QRectF(left, y, right - left, 1.7 * em),
-                cell,
-                size=_HEAD_SIZE if head else _CELL_SIZE,
-                bold=head or cell == verdict_words(Verdict.REAL),
-                colour=colours.ink_soft if head else colours.ink,
-                align=side | Align.AlignVCenter,
-            )
+            bold = head or cell == verdict_words(Verdict.REAL)
+            within = [cell]
+            if column == COLUMNS[0]:
+                within = broken(cell, canvas.metrics(size, bold=bold), right - left)
+            lines = max(lines, len(within))
+            for number, line in enumerate(within):
+                canvas.text(
+                    QRectF(left, y + number * _LINE * em, right - left, 1.7 * em),
+                    line,
+                    size=size,
+                    bold=bold,
+                    colour=colours.ink_soft if head else colours.ink,
+                    align=side | Align.AlignVCenter,
+                )
+        return y + (1.7 + (lines - 1) * _LINE) * em
 
-    write(tuple(map(column_title, COLUMNS)), top, head=True)
-    y = top + 1.7 * em
+    y = write(tuple(map(column_title, COLUMNS)), top, head=True)
     canvas.line(QPointF(box.left(), y), QPointF(box.right(), y), colours.line, 0.12)
     for row in rows:
-        write(row.cells, y, head=False)
-        y += 1.7 * em
+        y = write(row.cells, y, head=False)
         canvas.line(QPointF(box.left(), y), QPointF(box.right(), y), colours.hairline, 0.06)
     left_out = len(report.rows) - _MOST_ROWS
     if left_out > 0:
-        words = f"{counted(left_out, 'more movement')} in the program"
+        words = (
+            translate("report", "1 more movement in the program")
+            if left_out == 1
+            else translate("report", "{count} more movements in the program")
+        ).format(count=left_out)
         canvas.text(QRectF(box.left(), y, box.width(), 1.7 * em), words, colour=colours.ink_soft)
         y += 1.7 * em
     return y
@@ -148,7 +174,7 @@ def _charts(canvas: Canvas, box: QRectF, report: Report) -> None:
     if not charts:
         canvas.text(
             QRectF(box.left(), box.top(), box.width(), 2 * canvas.em),
-            "No session gave a value to draw.",
+            translate("report", "No session gave a value to draw."),
             colour=canvas.palette.ink_soft,
         )
         return
@@ -168,12 +194,14 @@ def _done(canvas: Canvas, box: QRectF, report: Report) -> None:
     em, colours = canvas.em, canvas.palette
     half = box.width() * 0.45
     title = QRectF(box.left(), box.top(), half, 1.6 * em)
-    canvas.text(title, "Sessions by week, done / asked for", size=1.1, bold=True)
+    words = translate("report", "Sessions by week, done / asked for")
+    canvas.text(title, words, size=1.1, bold=True)
     weeks = QRectF(box.left(), title.bottom() + 0.3 * em, half, box.bottom() - title.bottom())
     paint_weeks(canvas.painter, weeks, report.adherence.weeks, 0.95 * em, colours)
     left = box.left() + half + 2 * em
     title = QRectF(left, box.top(), box.right() - left, 1.6 * em)
-    canvas.text(title, "What was done, pain, camera", size=1.1, bold=True)
+    words = translate("report", "What was done, pain, camera")
+    canvas.text(title, words, size=1.1, bold=True)
     y = title.bottom() + 0.2 * em
     name_width = max(canvas.width(name) for name, _ in report.facts) + em
     for name, text in report.facts:
@@ -184,7 +212,8 @@ def _done(canvas: Canvas, box: QRectF, report: Report) -> None:
 
 
 def _foot_lines(report: Report) -> tuple[str, ...]:
-    return (*report.notes, report.method, f"Measured with {report.software}.")
+    measured = translate("report", "Measured with {software}.").format(software=report.software)
+    return (*report.notes, report.method, measured)
 
 
 def _foot_height(canvas: Canvas, box: QRectF, report: Report) -> float:
@@ -197,7 +226,8 @@ def _foot(canvas: Canvas, box: QRectF, report: Report) -> None:
     em, colours = canvas.em, canvas.palette
     canvas.line(box.topLeft(), box.topRight(), colours.line, 0.12)
     top = box.top() + 0.3 * em
-    canvas.text(QRectF(box.left(), top, box.width(), 1.5 * em), "How to read this", bold=True)
+    words = translate("report", "How to read this")
+    canvas.text(QRectF(box.left(), top, box.width(), 1.5 * em), words, bold=True)
     top += 1.5 * em
     for text in _foot_lines(report):
         row = QRectF(box.left(), top, box.width(), em)

@@ -7,6 +7,7 @@ from importlib.resources import files
 from PyQt6.QtGui import QFont, QFontDatabase
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 FAMILY = "Atkinson Hyperlegible Next"
 SIGNS_FAMILY = "Noto Sans Math"
@@ -26,9 +27,15 @@ def load_fonts() -> str:
         try:
             data = folder.joinpath(name).read_bytes()
         except OSError as error:
-            raise Fault(f"The font file {name} is missing: install the program again.") from error
+            told = translate(
+                "faults", "The font file {name} is missing: install the program again."
+            )
+            raise Fault(told.format(name=name)) from error
         if QFontDatabase.addApplicationFontFromData(data) < 0:
-            raise Fault(f"The font file {name} is damaged: install the program again.")
+            told = translate(
+                "faults", "The font file {name} is damaged: install the program again."
+            )
+            raise Fault(told.format(name=name))
     return FAMILY
 
 

@@ -800,6 +800,283 @@
         <translation>So</translation>
     </message>
 </context><context>
+    <name>card</name>
+    <message>
+        <location filename="../shared/board_page.py" line="35" />
+        <location filename="../shared/board_page.py" line="30" />
+        <source>Lens board</source>
+        <translation>Linsentafel</translation>
+    </message>
+    <message>
+        <location filename="../shared/board_page.py" line="41" />
+        <source>Print at 100 % on matt white paper and stick it flat on something stiff. It measures your camera, not you.</source>
+        <translation>In Originalgröße (100 %) auf mattes weißes Papier drucken, flach auf etwas Steifes kleben. Gemessen wird die Kamera, nicht Sie.</translation>
+    </message>
+    <message>
+        <location filename="../shared/board_page.py" line="86" />
+        <source>Was it printed true? A bank card's long edge reaches from 0 to the thick mark on both lines, each 100 mm long. Where one is longer than the other, use another printer.</source>
+        <translation>Maßhaltig gedruckt? Die lange Kante einer Bankkarte reicht auf beiden Linien, je 100 mm lang, von 0 bis zur dicken Marke. Ist eine Linie länger, nehmen Sie einen anderen Drucker.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="21" />
+        <source>Seen from above</source>
+        <translation>Von oben gesehen</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="28" />
+        <source>chest</source>
+        <translation>Brust</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="37" />
+        <source>strip</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="40" />
+        <source>tabs inside</source>
+        <translation>Laschen innen</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="47" />
+        <source>ridge, to the front</source>
+        <translation>First, nach vorn</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="56" />
+        <source>Worn</source>
+        <translation>Getragen</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="20" />
+        <source>How to make and wear the chest card</source>
+        <translation>Brustkarte basteln und tragen</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="22" />
+        <source>With this card the camera sees how far your trunk is turned, which matters most for turning the arm outward.</source>
+        <translation>Mit dieser Karte sieht die Kamera, wie weit Ihr Rumpf gedreht ist. Das ist am wichtigsten, wenn Sie den Arm nach außen drehen.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="34" />
+        <source>Make it</source>
+        <translation>Basteln</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="41" />
+        <source>Wear it</source>
+        <translation>Tragen</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="62" />
+        <source>Take care</source>
+        <translation>Achtung</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="81" />
+        <source>Print the first page at 100 % ('actual size', not 'fit to page') on stiff, matt, white paper. Keep this page apart.</source>
+        <translation>Drucken Sie die erste Seite mit 100 % („Originalgröße“, nicht „an Seite anpassen“) auf steifes, mattes, weißes Papier. Legen Sie diese Seite beiseite.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="86" />
+        <source>Check the size: a bank card fills its outline, the ruler is 100 mm long.</source>
+        <translation>Prüfen Sie die Größe: Eine Bankkarte füllt ihren Umriss, das Lineal ist 100 mm lang.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="90" />
+        <source>Cut out the front and the strip along the solid lines.</source>
+        <translation>Schneiden Sie die Front und den Streifen an den durchgezogenen Linien aus.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="94" />
+        <source>Fold along the dashed lines, print outside, and press the folds sharp.</source>
+        <translation>Falten Sie an den gestrichelten Linien, den Druck nach außen, und streichen Sie die Falze scharf.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="98" />
+        <source>Glue the strip's tabs behind the outer edges of the front: folds on edges, both level at the top, the tongue standing out above. The front now is a tent.</source>
+        <translation>Kleben Sie die Laschen des Streifens hinter die äußeren Kanten der Front: Falz auf Kante, oben beide bündig, die Zunge steht oben über. Die Front ist jetzt ein Zelt.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="109" />
+        <source>Wear it over clothes that lie close and do not slide, on the upper breastbone, its ridge upright and in the middle of the chest.</source>
+        <translation>Tragen Sie sie über Kleidung, die eng anliegt und nicht rutscht, oben auf dem Brustbein, den First aufrecht und in der Mitte der Brust.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="114" />
+        <source>Hold the tongue to the neckline with a clothes peg, and the strip's lower edge with tape.</source>
+        <translation>Befestigen Sie die Zunge mit einer Wäscheklammer am Ausschnitt und die untere Kante des Streifens mit Klebeband.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="119" />
+        <source>Keep hair, chin and hands off both squares.</source>
+        <translation>Haare, Kinn und Hände dürfen kein Quadrat verdecken.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="123" />
+        <source>Set the camera to 1280 by 720 or more, 1.5 to 2.8 metres away. There is nothing to switch on: the program uses the card while it sees both squares.</source>
+        <translation>Stellen Sie die Kamera auf 1280 mal 720 oder mehr, 1,5 bis 2,8 Meter entfernt. Einzuschalten ist nichts: Das Programm nutzt die Karte, solange es beide Quadrate sieht.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="134" />
+        <source>It is an extra, for use only where your therapist agrees. It measures how the trunk turns and diagnoses nothing.</source>
+        <translation>Die Karte ist ein Zusatz und nur zu nutzen, wenn die Praxis zustimmt. Sie misst, wie der Rumpf sich dreht, und stellt keine Diagnose.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="139" />
+        <source>Let somebody else put it on where reaching up hurts.</source>
+        <translation>Lassen Sie sie von jemand anderem anlegen, wenn das Hochgreifen weh tut.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="143" />
+        <source>No pins: if your therapist does use one, through clothes only and away from the skin. Nothing round the neck.</source>
+        <translation>Keine Nadeln: Nimmt die Praxis doch eine, dann nur durch die Kleidung und weg von der Haut. Nichts um den Hals.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="148" />
+        <source>Not over a wound, a dressing, sore skin or a device under the skin.</source>
+        <translation>Nicht über einer Wunde, einem Verband, wunder Haut oder einem Gerät unter der Haut.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="152" />
+        <source>Take it off before you lie down or lean close to a wall, and when it presses, rubs or gets in the way of the arm.</source>
+        <translation>Legen Sie sie ab, bevor Sie sich hinlegen oder nah an eine Wand lehnen, und wenn sie drückt, reibt oder dem Arm im Weg ist.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="63" />
+        <location filename="../shared/card_page.py" line="44" />
+        <source>Chest card</source>
+        <translation>Brustkarte</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="66" />
+        <source>Print this page at 100 % on stiff, matt, white paper.</source>
+        <translation>Diese Seite mit 100 % auf steifes, mattes, weißes Papier drucken.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="70" />
+        <source>cut</source>
+        <translation>schneiden</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="71" />
+        <source>fold back, print outside</source>
+        <translation>falten, Druck nach außen</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="117" />
+        <source>glue</source>
+        <translation>kleben</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="130" />
+        <source>Was it printed at full size?</source>
+        <translation>In voller Größe gedruckt?</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="131" />
+        <source>Lay a bank card here:</source>
+        <translation>Legen Sie eine Bankkarte hin:</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="132" />
+        <source>it must fill this outline.</source>
+        <translation>Sie muss den Umriss füllen.</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="152" />
+        <source>Front, 1 piece</source>
+        <translation>Front, 1 Stück</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="156" />
+        <source>Strip for the back, 1 piece</source>
+        <translation>Streifen für hinten, 1 Stück</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="160" />
+        <source>Glue the tabs behind the front's outer edges,</source>
+        <translation>Laschen hinter die Außenkanten der Front kleben,</translation>
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="161" />
+        <source>fold on edge, both pieces level at the top.</source>
+        <translation>Falz auf Kante, beide Teile oben bündig.</translation>
+    </message>
+</context><context>
+    <name>chart</name>
+    <message>
+        <location filename="../shared/chart_heading.py" line="36" />
+        <location filename="../shared/chart_heading.py" line="33" />
+        <source>session</source>
+        <translation>Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="37" />
+        <source>weeks' medians</source>
+        <translation>Wochenmediane</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="40" />
+        <source>let go early</source>
+        <translation>vorzeitig gelöst</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="41" />
+        <source>95 % error</source>
+        <translation>95-%-Fehler</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="43" />
+        <source>first, last mean</source>
+        <translation>Mittel zuerst, zuletzt</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="45" />
+        <source>no real change</source>
+        <translation>keine echte Änderung</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="47" />
+        <source>week's median</source>
+        <translation>Wochenmedian</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="49" />
+        <source>slope</source>
+        <translation>Steigung</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_marks.py" line="40" />
+        <source>other side {angle}</source>
+        <translation>Gegenseite {angle}</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_marks.py" line="46" />
+        <source>next step from {angle}</source>
+        <translation>nächster Schritt ab {angle}</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_marks.py" line="52" />
+        <source>not beyond {angle}</source>
+        <translation>nicht über {angle}</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_strips.py" line="45" />
+        <source>Sessions by week: done / asked for</source>
+        <translation>Sitzungen je Woche: gemacht / vorgesehen</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_strips.py" line="79" />
+        <source>Pain 0–10: highest of a session</source>
+        <translation>Schmerz 0–10: höchster einer Sitzung</translation>
+    </message>
+    <message>
+        <location filename="../shared/chart_strips.py" line="81" />
+        <source>Pain 0–10: ○ before, ● after</source>
+        <translation>Schmerz 0–10: ○ vorher, ● nachher</translation>
+    </message>
+</context><context>
     <name>concern</name>
     <message>
         <location filename="../../review/cohort_reasons.py" line="43" />
@@ -1485,6 +1762,31 @@
         <location filename="../patient/trouble.py" line="34" />
         <source>Something inside the program went wrong; what was recorded so far is kept: close the program and start it again.</source>
         <translation>Im Programm ist etwas schiefgegangen; was bisher aufgezeichnet wurde, ist aufgehoben: Schließen Sie das Programm und starten Sie es neu.</translation>
+    </message>
+    <message>
+        <location filename="../shared/application.py" line="101" />
+        <source>There is no screen to open a window on: start the program from a desktop, or use a command that needs none.</source>
+        <translation>Es gibt keinen Bildschirm für ein Fenster: Starten Sie das Programm von einer Arbeitsoberfläche aus, oder nehmen Sie einen Befehl, der keinen braucht.</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="50" />
+        <source>The report could not be drawn: try again, and restart the program if it fails.</source>
+        <translation>Der Bericht ließ sich nicht zeichnen: Versuchen Sie es noch einmal, und starten Sie das Programm neu, wenn es wieder misslingt.</translation>
+    </message>
+    <message>
+        <location filename="../shared/sheet.py" line="103" />
+        <source>{title} could not be drawn: try again, and restart the program if it fails.</source>
+        <translation>„{title}“ ließ sich nicht zeichnen: Versuchen Sie es noch einmal, und starten Sie das Programm neu, wenn es wieder misslingt.</translation>
+    </message>
+    <message>
+        <location filename="../shared/typeface.py" line="30" />
+        <source>The font file {name} is missing: install the program again.</source>
+        <translation>Die Schriftdatei {name} fehlt: Installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../shared/typeface.py" line="35" />
+        <source>The font file {name} is damaged: install the program again.</source>
+        <translation>Die Schriftdatei {name} ist beschädigt: Installieren Sie das Programm neu.</translation>
     </message>
     <message>
         <location filename="../../documents/archive.py" line="136" />
@@ -2473,102 +2775,102 @@
         <translation>Mit dem Goniometer, {what}: {value} ({on}); {beside}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="36" />
+        <location filename="../../exchange/wording.py" line="37" />
         <source>Exercise, {side}</source>
         <translation>Übung, {side}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="53" />
-        <source>hold {hold_s:g} s</source>
-        <translation>{hold_s:g} s halten</translation>
-    </message>
-    <message>
-        <location filename="../../exchange/wording.py" line="55" />
-        <source>rest {rest_s:g} s</source>
-        <translation>{rest_s:g} s Pause</translation>
+        <location filename="../../exchange/wording.py" line="54" />
+        <source>hold {hold} s</source>
+        <translation>{hold} s halten</translation>
     </message>
     <message>
         <location filename="../../exchange/wording.py" line="56" />
+        <source>rest {rest} s</source>
+        <translation>{rest} s Pause</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="57" />
         <source>every day</source>
         <translation>jeden Tag</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="58" />
+        <location filename="../../exchange/wording.py" line="59" />
         <source>pain limit {pain_limit} of 10</source>
         <translation>Schmerzgrenze {pain_limit} von 10</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="62" />
+        <location filename="../../exchange/wording.py" line="63" />
         <source>not beyond {amount}</source>
         <translation>nicht über {amount} hinaus</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="74" />
+        <location filename="../../exchange/wording.py" line="75" />
         <source>the therapist's choice</source>
         <translation>nach therapeutischer Wahl</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="79" />
+        <location filename="../../exchange/wording.py" line="80" />
         <source>after {sittings} in a row, completed with pain at most {pain} of 10: propose {proposed}</source>
         <translation>nach {sittings} in Folge, vollständig und mit Schmerz von höchstens {pain} von 10: vorschlagen: {proposed}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="85" />
+        <location filename="../../exchange/wording.py" line="86" />
         <source>after {sittings} in a row, completed with {least} or further, pain at most {pain} of 10: propose {proposed}</source>
         <translation>nach {sittings} in Folge, vollständig, mit {least} oder mehr und Schmerz von höchstens {pain} von 10: vorschlagen: {proposed}</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="96" />
+        <location filename="../../exchange/wording.py" line="97" />
         <source>1 time</source>
         <translation>1-mal</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="97" />
+        <location filename="../../exchange/wording.py" line="98" />
         <source>{count} times</source>
         <translation>{count}-mal</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="102" />
+        <location filename="../../exchange/wording.py" line="103" />
         <source>1 time a day</source>
         <translation>1-mal am Tag</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="103" />
+        <location filename="../../exchange/wording.py" line="104" />
         <source>{count} times a day</source>
         <translation>{count}-mal am Tag</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="108" />
+        <location filename="../../exchange/wording.py" line="109" />
         <source>mon</source>
         <translation>Mo</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="109" />
+        <location filename="../../exchange/wording.py" line="110" />
         <source>tue</source>
         <translation>Di</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="110" />
+        <location filename="../../exchange/wording.py" line="111" />
         <source>wed</source>
         <translation>Mi</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="111" />
+        <location filename="../../exchange/wording.py" line="112" />
         <source>thu</source>
         <translation>Do</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="112" />
+        <location filename="../../exchange/wording.py" line="113" />
         <source>fri</source>
         <translation>Fr</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="113" />
+        <location filename="../../exchange/wording.py" line="114" />
         <source>sat</source>
         <translation>Sa</translation>
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="114" />
+        <location filename="../../exchange/wording.py" line="115" />
         <source>sun</source>
         <translation>So</translation>
     </message>
@@ -4233,6 +4535,63 @@
         <location filename="../therapist/replay_trace.py" line="164" />
         <source>hold</source>
         <translation>Halten</translation>
+    </message>
+</context><context>
+    <name>report</name>
+    <message>
+        <location filename="../shared/report_page.py" line="79" />
+        <source>Shoulder report: {patient_code}</source>
+        <translation>Schulterbericht: {patient_code}</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="90" />
+        <source>Written on {day}</source>
+        <translation>Geschrieben am {day}</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="93" />
+        <source>{period}, {sessions}. Plan: {title}</source>
+        <translation>{period}, {sessions}. Plan: {title}</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="95" />
+        <source>{period}, {sessions}</source>
+        <translation>{period}, {sessions}</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="137" />
+        <source>1 more movement in the program</source>
+        <translation>1 weitere Bewegung im Programm</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="139" />
+        <source>{count} more movements in the program</source>
+        <translation>{count} weitere Bewegungen im Programm</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="177" />
+        <source>No session gave a value to draw.</source>
+        <translation>Keine Sitzung ergab einen Wert zum Zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="197" />
+        <source>Sessions by week, done / asked for</source>
+        <translation>Sitzungen je Woche, gemacht / vorgesehen</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="203" />
+        <source>What was done, pain, camera</source>
+        <translation>Durchführung, Schmerz, Kamera</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="215" />
+        <source>Measured with {software}.</source>
+        <translation>Gemessen mit {software}.</translation>
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="229" />
+        <source>How to read this</source>
+        <translation>Zum Lesen</translation>
     </message>
 </context><context>
     <name>review</name>

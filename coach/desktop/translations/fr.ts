@@ -800,6 +800,283 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>card</name>
+    <message>
+        <location filename="../shared/board_page.py" line="35" />
+        <location filename="../shared/board_page.py" line="30" />
+        <source>Lens board</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/board_page.py" line="41" />
+        <source>Print at 100 % on matt white paper and stick it flat on something stiff. It measures your camera, not you.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/board_page.py" line="86" />
+        <source>Was it printed true? A bank card's long edge reaches from 0 to the thick mark on both lines, each 100 mm long. Where one is longer than the other, use another printer.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="21" />
+        <source>Seen from above</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="28" />
+        <source>chest</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="37" />
+        <source>strip</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="40" />
+        <source>tabs inside</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="47" />
+        <source>ridge, to the front</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_drawings.py" line="56" />
+        <source>Worn</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="20" />
+        <source>How to make and wear the chest card</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="22" />
+        <source>With this card the camera sees how far your trunk is turned, which matters most for turning the arm outward.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="34" />
+        <source>Make it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="41" />
+        <source>Wear it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="62" />
+        <source>Take care</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="81" />
+        <source>Print the first page at 100 % ('actual size', not 'fit to page') on stiff, matt, white paper. Keep this page apart.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="86" />
+        <source>Check the size: a bank card fills its outline, the ruler is 100 mm long.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="90" />
+        <source>Cut out the front and the strip along the solid lines.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="94" />
+        <source>Fold along the dashed lines, print outside, and press the folds sharp.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="98" />
+        <source>Glue the strip's tabs behind the outer edges of the front: folds on edges, both level at the top, the tongue standing out above. The front now is a tent.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="109" />
+        <source>Wear it over clothes that lie close and do not slide, on the upper breastbone, its ridge upright and in the middle of the chest.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="114" />
+        <source>Hold the tongue to the neckline with a clothes peg, and the strip's lower edge with tape.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="119" />
+        <source>Keep hair, chin and hands off both squares.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="123" />
+        <source>Set the camera to 1280 by 720 or more, 1.5 to 2.8 metres away. There is nothing to switch on: the program uses the card while it sees both squares.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="134" />
+        <source>It is an extra, for use only where your therapist agrees. It measures how the trunk turns and diagnoses nothing.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="139" />
+        <source>Let somebody else put it on where reaching up hurts.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="143" />
+        <source>No pins: if your therapist does use one, through clothes only and away from the skin. Nothing round the neck.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="148" />
+        <source>Not over a wound, a dressing, sore skin or a device under the skin.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_howto.py" line="152" />
+        <source>Take it off before you lie down or lean close to a wall, and when it presses, rubs or gets in the way of the arm.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="63" />
+        <location filename="../shared/card_page.py" line="44" />
+        <source>Chest card</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="66" />
+        <source>Print this page at 100 % on stiff, matt, white paper.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="70" />
+        <source>cut</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="71" />
+        <source>fold back, print outside</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="117" />
+        <source>glue</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="130" />
+        <source>Was it printed at full size?</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="131" />
+        <source>Lay a bank card here:</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="132" />
+        <source>it must fill this outline.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="152" />
+        <source>Front, 1 piece</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="156" />
+        <source>Strip for the back, 1 piece</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="160" />
+        <source>Glue the tabs behind the front's outer edges,</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/card_page.py" line="161" />
+        <source>fold on edge, both pieces level at the top.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>chart</name>
+    <message>
+        <location filename="../shared/chart_heading.py" line="36" />
+        <location filename="../shared/chart_heading.py" line="33" />
+        <source>session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="37" />
+        <source>weeks' medians</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="40" />
+        <source>let go early</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="41" />
+        <source>95 % error</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="43" />
+        <source>first, last mean</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="45" />
+        <source>no real change</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="47" />
+        <source>week's median</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_heading.py" line="49" />
+        <source>slope</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_marks.py" line="40" />
+        <source>other side {angle}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_marks.py" line="46" />
+        <source>next step from {angle}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_marks.py" line="52" />
+        <source>not beyond {angle}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_strips.py" line="45" />
+        <source>Sessions by week: done / asked for</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_strips.py" line="79" />
+        <source>Pain 0–10: highest of a session</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/chart_strips.py" line="81" />
+        <source>Pain 0–10: ○ before, ● after</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>concern</name>
     <message>
         <location filename="../../review/cohort_reasons.py" line="43" />
@@ -1484,6 +1761,31 @@
     <message>
         <location filename="../patient/trouble.py" line="34" />
         <source>Something inside the program went wrong; what was recorded so far is kept: close the program and start it again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/application.py" line="101" />
+        <source>There is no screen to open a window on: start the program from a desktop, or use a command that needs none.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="50" />
+        <source>The report could not be drawn: try again, and restart the program if it fails.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/sheet.py" line="103" />
+        <source>{title} could not be drawn: try again, and restart the program if it fails.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/typeface.py" line="30" />
+        <source>The font file {name} is missing: install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/typeface.py" line="35" />
+        <source>The font file {name} is damaged: install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2473,102 +2775,102 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="36" />
+        <location filename="../../exchange/wording.py" line="37" />
         <source>Exercise, {side}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="53" />
-        <source>hold {hold_s:g} s</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../exchange/wording.py" line="55" />
-        <source>rest {rest_s:g} s</source>
+        <location filename="../../exchange/wording.py" line="54" />
+        <source>hold {hold} s</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../exchange/wording.py" line="56" />
+        <source>rest {rest} s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/wording.py" line="57" />
         <source>every day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="58" />
+        <location filename="../../exchange/wording.py" line="59" />
         <source>pain limit {pain_limit} of 10</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="62" />
+        <location filename="../../exchange/wording.py" line="63" />
         <source>not beyond {amount}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="74" />
+        <location filename="../../exchange/wording.py" line="75" />
         <source>the therapist's choice</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="79" />
+        <location filename="../../exchange/wording.py" line="80" />
         <source>after {sittings} in a row, completed with pain at most {pain} of 10: propose {proposed}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="85" />
+        <location filename="../../exchange/wording.py" line="86" />
         <source>after {sittings} in a row, completed with {least} or further, pain at most {pain} of 10: propose {proposed}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="96" />
+        <location filename="../../exchange/wording.py" line="97" />
         <source>1 time</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="97" />
+        <location filename="../../exchange/wording.py" line="98" />
         <source>{count} times</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="102" />
+        <location filename="../../exchange/wording.py" line="103" />
         <source>1 time a day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="103" />
+        <location filename="../../exchange/wording.py" line="104" />
         <source>{count} times a day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="108" />
+        <location filename="../../exchange/wording.py" line="109" />
         <source>mon</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="109" />
+        <location filename="../../exchange/wording.py" line="110" />
         <source>tue</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="110" />
+        <location filename="../../exchange/wording.py" line="111" />
         <source>wed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="111" />
+        <location filename="../../exchange/wording.py" line="112" />
         <source>thu</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="112" />
+        <location filename="../../exchange/wording.py" line="113" />
         <source>fri</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="113" />
+        <location filename="../../exchange/wording.py" line="114" />
         <source>sat</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/wording.py" line="114" />
+        <location filename="../../exchange/wording.py" line="115" />
         <source>sun</source>
         <translation type="unfinished" />
     </message>
@@ -4232,6 +4534,63 @@
     <message>
         <location filename="../therapist/replay_trace.py" line="164" />
         <source>hold</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>report</name>
+    <message>
+        <location filename="../shared/report_page.py" line="79" />
+        <source>Shoulder report: {patient_code}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="90" />
+        <source>Written on {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="93" />
+        <source>{period}, {sessions}. Plan: {title}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="95" />
+        <source>{period}, {sessions}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="137" />
+        <source>1 more movement in the program</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="139" />
+        <source>{count} more movements in the program</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="177" />
+        <source>No session gave a value to draw.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="197" />
+        <source>Sessions by week, done / asked for</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="203" />
+        <source>What was done, pain, camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="215" />
+        <source>Measured with {software}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../shared/report_page.py" line="229" />
+        <source>How to read this</source>
         <translation type="unfinished" />
     </message>
 </context><context>
