@@ -9,10 +9,12 @@ from typing import Literal
 from coach import cues, gestures
 from coach.domain.agenda import AgendaItem
 from coach.domain.frame import Frame
+from coach.domain.looked import Looked
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.plan import Plan
 from coach.domain.progress import EndedBecause, ProgressEvent
 from coach.exercising import Exercising
+from coach.looking import Looking
 from coach.outcome import Outcome, Standing
 from coach.ports import PoseEstimator
 from coach.readying import Readying
@@ -26,11 +28,6 @@ from coach.session.recorder import Recorder
 Record = Callable[[Iterable[Entry]], None]
 """Takes entries for the journal, in order."""
 
-LOOK_GAP_S = 0.2
-"""How often somebody is looked at who only may raise a hand: five times a second tell a raise, and
-leave the laptop cool."""
-DESERTED_S = 2.0
-"""Where nobody was in view for so long, somebody is looked for as seldom as for a raised hand."""
 OFFER_S = 25.0
 """So long an offer stands: to hear it twice and raise a hand."""
 
@@ -39,8 +36,8 @@ class Pipeline:
     """A sitting, frame by frame.
 
     frame -> pose -> signals of the other hand, reading -> hold and repetition events -> course of
-    the sitting -> cues, journal entries and the ``Moment`` to show. Every method is to be called
-    in one thread; stamps must not run backwards.
+    the sitting -> cues, journal entries and the ``Moment`` to show. Every method but ``look`` is to
+    be called in one thread; stamps must not run backwards.
     """
 
     def __init__(
@@ -58,7 +55,7 @@ class Pipeline:
         what is due, by default the whole plan.
         """
         self._field_of_view_deg = field_of_view_deg
-        self._estimator = estimator
+        self._looking = Looking(estimator, started_s)
         self._record = record
         self._course: Course = courses.begin(plan, started_s, items)
         self._recorder = Recorder(started_s)
@@ -66,8 +63,6 @@ class Pipeline:
         self._hearing = cues.Hearing()
         self._now_s = started_s
         self._entered_s = started_s
-        self._looked_s = float("-inf")
-        self._seen_s, self._deserted = started_s, False
         self._exercising: Exercising | None = None
         self._readying: Readying | None = None
         self._asking: Asking | None = None
@@ -81,18 +76,29 @@ class Pipeline:
 
     def step(self, frame: Frame, frames_lost: int = 0) -> Moment:
         """Take the next frame; ``frames_lost`` counts those never seen since the start."""
-        self._now_s = max(self._now_s, frame.time_s)
+        return self.take(self.look(frame), frames_lost)
+
+    def look(self, frame: Frame) -> Looked:
+        """Ask the pose model about the next frame, where it is to be asked.
+
+        May run in a thread of its own while the frame before is taken: whether to ask then follows
+        from how the sitting stood before that one.
+        """
+        return self._looking.look(frame, self._course.stage, max(self._now_s, frame.time_s))
+
+    def take(self, looked: Looked, frames_lost: int = 0) -> Moment:
+        """Take the next frame, looked at."""
+        self._now_s = max(self._now_s, looked.frame.time_s)
         self._move(courses.tick(self._course, self._now_s))
-        outcome = Outcome()
+        outcome = Outcome(looked.pose)
         stage, index = self._course.stage, self._course.exercise_index
-        if self._looks(stage):
-            self._looked_s = self._now_s
-            outcome.pose = self._estimator.estimate(frame)
-            self._seen_s = self._now_s if outcome.pose is not None else self._seen_s
-            self._deserted = self._now_s - self._seen_s >= DESERTED_S
+        # Of a frame from before the stage in which every frame counts, nothing is known.
+        known = looked.asked or not self._looking.at_work(stage)
+        if looked.asked:
+            self._looking.seen(looked, self._now_s)
             self._signals(outcome)
-        if (stage, index) == (self._course.stage, self._course.exercise_index):
-            self._work(outcome, frame.time_s)
+        if known and (stage, index) == (self._course.stage, self._course.exercise_index):
+            self._work(outcome, looked.frame.time_s)
         moment = self._moment(outcome)
         self._record(self._recorder.note(moment, frames_lost))
         return moment
@@ -110,11 +116,6 @@ class Pipeline:
         self._end_hold(outcome, EndedBecause.INPUT_ENDED)
         self._move(courses.end_input(self._course, self._now_s))
         return self._moment(outcome)
-
-    def _looks(self, stage: Stage) -> bool:
-        if stage in (Stage.EXERCISE, Stage.PREPARE) and not self._deserted:
-            return True
-        return stage is not Stage.FINISHED and self._now_s - self._looked_s >= LOOK_GAP_S
 
     def _signals(self, outcome: Outcome) -> None:
         """Take what the other hand says: up to choose, pause and go on, kept up to stop."""
@@ -233,7 +234,7 @@ class Pipeline:
             None if self._readying is None else self._readying.doubt,
             None if self._asking is None else self._asking.shown(self._now_s),
             self._watch.raised_s,
-            self._deserted,
+            self._looking.deserted,
         )
         self._rules, said = cues.advance(self._rules, standing.happening)
         self._hearing = cues.hear(self._hearing, self._now_s, said)

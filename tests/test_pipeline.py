@@ -211,3 +211,42 @@ def test_where_nobody_is_in_view_the_model_rests_and_misses_nobody_who_comes_bac
     back = next(m.time_s for m in moments if m.time_s >= 24.0 and m.pose is not None)
     assert back < 24.25
     assert all(m.pose is not None for m in moments if m.time_s >= back)
+
+
+def test_looking_one_frame_ahead_changes_nothing_that_is_measured() -> None:
+    in_turn, ahead = Sitting(plan()), Sitting(plan())
+    for sitting in (in_turn, ahead):
+        sitting.give(0.0, Order.PAIN, 2)
+        sitting.give(0.0, Order.READY)
+    in_turn.play(0.0, 28.0, 30.0)
+    pipeline = ahead.pipeline
+    looked = pipeline.look(Frame(0, 0.0, PICTURE))
+    for n in range(1, 28 * 30 + 1):
+        following = pipeline.look(Frame(n, n / 30.0, PICTURE))
+        ahead.moments.append(pipeline.take(looked))
+        looked = following
+    assert len(in_turn.document.exercises[0].repetitions) == 2
+    assert ahead.document == in_turn.document
+    assert ahead.said() == in_turn.said()
+    assert ahead.entries == in_turn.entries
+
+
+def test_a_frame_looked_past_during_a_pause_is_not_taken_for_nobody_after_it() -> None:
+    sitting = Sitting(plan())
+    sitting.give(0.0, Order.PAIN, 2)
+    sitting.give(0.0, Order.READY)
+    sitting.play(0.0, 5.0, 30.0)
+    sitting.give(5.0, Order.PAUSE)
+    sitting.play(5.0, 6.0, 30.0)
+    past = next(
+        looked
+        for n in range(30)
+        if not (looked := sitting.pipeline.look(Frame(n, 6.0 + n / 30.0, PICTURE))).asked
+    )
+    sitting.give(6.0, Order.RESUME)
+    moment = sitting.pipeline.take(past)
+    assert moment.stage is Stage.EXERCISE
+    assert moment.reading is None
+    after = sitting.pipeline.step(Frame(0, 7.0, PICTURE))
+    assert after.reading is not None
+    assert after.reading.usable

@@ -14,6 +14,7 @@ from coach.desktop.patient.coaching import Outcome
 from coach.domain.agenda import AgendaItem
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
+from coach.domain.looked import Looked
 from coach.domain.moment import Moment, Order
 from coach.domain.plan import Plan
 from coach.domain.session import Camera, SessionEnd, Software
@@ -72,9 +73,17 @@ class Sitting:
         self._pipeline = Pipeline(plan, estimator, self._keep, started_s, field_of_view_deg, items)
 
     def step(self, frame: Frame) -> Moment:
-        """Take the next frame."""
-        self._now_s = max(self._now_s, frame.time_s)
-        return self._pipeline.step(frame, self._source.frames_lost)
+        """Look at the next frame and take it."""
+        return self.take(self.look(frame))
+
+    def look(self, frame: Frame) -> Looked:
+        """Look at the next frame; may run in a thread of its own while the one before is taken."""
+        return self._pipeline.look(frame)
+
+    def take(self, looked: Looked) -> Moment:
+        """Take the next frame, looked at."""
+        self._now_s = max(self._now_s, looked.frame.time_s)
+        return self._pipeline.take(looked, self._source.frames_lost)
 
     def order(self, time_s: float, order: Order, pain: int | None = None) -> Moment:
         """Take what the person said."""

@@ -32,6 +32,7 @@ from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.shared.application import create_application
 from coach.domain.frame import Frame
+from coach.domain.looked import Looked
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.movement import Movement
 from coach.domain.pose import Pose
@@ -120,14 +121,17 @@ class Watched:
         self.due_s = EVERY_S
         self.held: list[Held] = []
 
-    def step(self, frame: Frame) -> Moment:
+    def look(self, frame: Frame) -> Looked:
+        return self.sitting.look(frame)
+
+    def take(self, looked: Looked) -> Moment:
         before = time.thread_time()
-        moment = self.sitting.step(frame)
+        moment = self.sitting.take(looked)
         if moment.stage is Stage.EXERCISE and moment.reading is not None:
             self.costs_ms.append(1000 * (time.thread_time() - before))
-        if frame.time_s >= self.due_s:
+        if looked.frame.time_s >= self.due_s:
             self.due_s += EVERY_S
-            self._look(frame.time_s)
+            self._look(looked.frame.time_s)
         return self._took(moment)
 
     def order(self, time_s: float, order: Order, pain: int | None = None) -> Moment:

@@ -1,4 +1,4 @@
-"""The worker behind the window: takes frames, asks the coaching, hands out what is to be shown."""
+"""The worker behind the window: frames looked at go in, what is to be shown comes out."""
 
 from __future__ import annotations
 
@@ -11,6 +11,7 @@ from PyQt6.QtGui import QImage
 
 from coach.desktop.patient.coaching import BeginCoaching, Coaching
 from coach.desktop.patient.intake import Intake
+from coach.desktop.patient.looker import Looker
 from coach.desktop.patient.trouble import unexpected
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
@@ -47,12 +48,17 @@ def _at_the_edge(do: Callable[[Coaching], object], coaching: Coaching) -> None:
 
 
 class Analysis(QObject):
-    """Lives in the worker thread and is the only one to touch the coaching."""
+    """Lives in the worker thread and is the only one to touch the coaching.
+
+    But for its looks at frames, which a thread of their own takes, one frame ahead.
+    """
 
     stepped = pyqtSignal(object)
     finished = pyqtSignal(object)
     failed = pyqtSignal(str)
     troubled = pyqtSignal(str)
+    _looked = pyqtSignal()
+    _drained = pyqtSignal(object)
 
     def __init__(self, begin: BeginCoaching) -> None:
         """Remember how to begin."""
@@ -60,9 +66,19 @@ class Analysis(QObject):
         self._begin = begin
         self._coaching: Coaching | None = None
         self._intake: Intake | None = None
+        self._looker: Looker | None = None
         self._time_s = 0.0
         self._stage = Stage.WELCOME
         self._over = False
+        # Both come from the thread that looks, so Qt queues them.
+        self._looked.connect(self.take)
+        self._drained.connect(self._end_input)
+
+    def wake(self) -> None:
+        """Have the frame looked at that has just arrived; may be called from any thread."""
+        looker = self._looker
+        if looker is not None:
+            looker.wake()
 
     @pyqtSlot(object, object)
     def opened(self, intake: Intake, source: FrameSource) -> None:
@@ -73,16 +89,25 @@ class Analysis(QObject):
                 self._coaching = self._begin(source)
             except Exception as error:
                 self._fail(error)
+                return
+            self._looker = Looker(
+                intake.take,
+                self._coaching.look,
+                looked=self._looked.emit,
+                drained=self._drained.emit,
+            )
 
     @pyqtSlot()
     def take(self) -> None:
-        """Measure the next frame, if there is one."""
-        frame = None if self._intake is None else self._intake.take()
-        if frame is None or self._coaching is None or self._over:
+        """Measure the frame that was looked at."""
+        if self._looker is None or self._coaching is None or self._over:
             return
         try:
-            self._time_s = max(self._time_s, frame.time_s)
-            self._show(Step(self._coaching.step(frame), to_image(frame)))
+            looked = self._looker.fetch()
+            if looked is None:
+                return
+            self._time_s = max(self._time_s, looked.frame.time_s)
+            self._show(Step(self._coaching.take(looked), to_image(looked.frame)))
         except Exception as error:
             self._fail(error)
 
@@ -106,7 +131,14 @@ class Analysis(QObject):
 
     @pyqtSlot(object)
     def input_ended(self, fault: str | None) -> None:
-        """End the session because nothing more will be seen."""
+        """End the session because nothing more will be seen, after all that has been."""
+        if self._looker is not None and not self._over:
+            self._looker.end(fault)
+        else:
+            self._end_input(fault)
+
+    @pyqtSlot(object)
+    def _end_input(self, fault: str | None) -> None:
         if fault is not None:
             self.failed.emit(fault)
         if self._coaching is not None and self._stage is not Stage.WELCOME:
@@ -134,7 +166,7 @@ class Analysis(QObject):
         began = self._stage is not Stage.WELCOME
         if began:
             self._finish(SessionEnd.STOPPED)
-        self._over = True
+        self._end_looking()
         if self._coaching is not None:
             if not began:  # nothing to tell of, but nothing may be left behind either
                 _at_the_edge(lambda coaching: coaching.finish(SessionEnd.STOPPED), self._coaching)
@@ -159,7 +191,7 @@ class Analysis(QObject):
     def _finish(self, because: SessionEnd) -> None:
         if self._over or self._coaching is None:
             return
-        self._over = True
+        self._end_looking()
         try:
             outcome = self._coaching.finish(because)
         except Exception as error:
@@ -171,7 +203,12 @@ class Analysis(QObject):
         self._say(error)
         if self._stage is not Stage.WELCOME:
             self._finish(SessionEnd.INTERRUPTED)
+        self._end_looking()
+
+    def _end_looking(self) -> None:
         self._over = True
+        if self._looker is not None:
+            self._looker.stop()
 
     def _say(self, error: Exception) -> None:
         if isinstance(error, Fault):

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Protocol
 
 from coach.domain.frame import Frame
+from coach.domain.looked import Looked
 from coach.domain.moment import Moment, Order
 from coach.domain.session import SessionDocument, SessionEnd
 from coach.ports import FrameSource
@@ -26,10 +27,14 @@ class Outcome:
 
 
 class Coaching(Protocol):
-    """One session; every method is called in one and the same thread."""
+    """One session; every method but ``look`` is called in one and the same thread."""
 
-    def step(self, frame: Frame) -> Moment:
-        """Take the next frame."""
+    def look(self, frame: Frame) -> Looked:
+        """Look at the next frame, in a thread of its own, while the one before is taken."""
+        ...
+
+    def take(self, looked: Looked) -> Moment:
+        """Take the next frame, looked at; each in the order in which they were looked at."""
         ...
 
     def order(self, time_s: float, order: Order, pain: int | None = None) -> Moment:

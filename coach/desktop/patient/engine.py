@@ -1,4 +1,4 @@
-"""The two threads behind the window: one reads frames, one measures; the window only listens."""
+"""The threads behind the window: frames are read, looked at, measured; the window only listens."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ _HANGING: list[tuple[QThread, Analysis]] = []
 
 
 class Engine(QObject):
-    """Starts, steers and ends both threads; lives in the window's thread.
+    """Starts, steers and ends the threads; lives in the window's thread.
 
     ``stepped`` brings a Step after each frame and order, ``finished`` the Outcome, after which the
     camera is let go, and another one where it was saved elsewhere, ``failed`` a sentence to show,
@@ -28,7 +28,6 @@ class Engine(QObject):
     failed = pyqtSignal(str)
     troubled = pyqtSignal(str)
     _opened = pyqtSignal(object, object)
-    _frame_ready = pyqtSignal()
     _input_ended = pyqtSignal(object)
     _trouble = pyqtSignal(object)
     _ordered = pyqtSignal(object, object, object)
@@ -62,7 +61,6 @@ class Engine(QObject):
         analysis.moveToThread(thread)
         # Each of these comes from another thread than the analysis lives in, so Qt queues it.
         self._opened.connect(analysis.opened)
-        self._frame_ready.connect(analysis.take)
         self._input_ended.connect(analysis.input_ended)
         self._trouble.connect(analysis.input_troubled)
         self._ordered.connect(analysis.order)
@@ -75,7 +73,7 @@ class Engine(QObject):
         intake = Intake(
             self._open_source,
             opened=lambda source: self._opened.emit(intake, source),
-            ready=self._frame_ready.emit,
+            ready=analysis.wake,
             ended=self._input_ended.emit,
             trouble=self._trouble.emit,
             file_waits=self._file_waits,
@@ -109,7 +107,7 @@ class Engine(QObject):
         return self._outcome
 
     def close(self) -> bool:
-        """End the session and both threads; say whether both have ended. May be called twice."""
+        """End the session and the threads; say whether all have ended. May be called twice."""
         ended = self._intake is None or self._intake.stop()
         if self._thread is not None and self._analysis is not None:
             self._closing.emit()
@@ -117,8 +115,8 @@ class Engine(QObject):
                 # Qt ends the process when a running thread's object is deleted.
                 _HANGING.append((self._thread, self._analysis))
                 ended = False
-            to_analysis = self._opened, self._frame_ready, self._input_ended, self._trouble
-            for signal in (*to_analysis, self._ordered, self._elsewhere, self._closing):
+            to_analysis = self._opened, self._input_ended, self._trouble, self._ordered
+            for signal in (*to_analysis, self._elsewhere, self._closing):
                 signal.disconnect()
         self._thread = self._analysis = self._intake = None
         return ended

@@ -20,6 +20,7 @@ from coach.desktop.patient.analysis import Step
 from coach.desktop.patient.speech import Speech
 from coach.desktop.patient.window import PatientWindow
 from coach.domain.frame import Frame
+from coach.domain.looked import Looked
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
@@ -60,20 +61,29 @@ class Taken:
 
 
 class TimedSitting(Sitting):
-    """Takes the time of every step in the exercise, the model's taken off."""
+    """Takes the time of every frame in the exercise, in both threads, the model's taken off."""
 
     taken: Taken
     estimator: TimedEstimator
+    beside_s: dict[int, tuple[float, float]]
+    """By the frame's index: what the look took beside the model, and the model's wall time."""
 
-    def step(self, frame: Frame) -> Moment:
+    def look(self, frame: Frame) -> Looked:
         model = self.estimator
         wall_s, thread_s, cpu_s = model.wall_s, model.thread_s, time.thread_time()
-        moment = super().step(frame)
+        looked = super().look(frame)
+        beside_s = time.thread_time() - cpu_s - (model.thread_s - thread_s)
+        self.beside_s[frame.index] = beside_s, model.wall_s - wall_s
+        return looked
+
+    def take(self, looked: Looked) -> Moment:
+        cpu_s = time.thread_time()
+        moment = super().take(looked)
+        beside_s, model_s = self.beside_s.pop(looked.frame.index)
         if moment.stage is Stage.EXERCISE:
-            ours_s = time.thread_time() - cpu_s - (model.thread_s - thread_s)
-            self.taken.ours_s.append(ours_s)
-            self.taken.model_s.append(model.wall_s - wall_s)
-            self.taken.to_state_s.append(time.monotonic() - frame.time_s)
+            self.taken.ours_s.append(beside_s + time.thread_time() - cpu_s)
+            self.taken.model_s.append(model_s)
+            self.taken.to_state_s.append(time.monotonic() - looked.frame.time_s)
         return moment
 
 
@@ -104,7 +114,7 @@ def running(film: list[Picture], rate_hz: float) -> Iterator[tuple[FilmCamera, T
         def begin(source: FrameSource) -> Sitting:
             estimator = TimedEstimator()
             sitting = TimedSitting(PLAN, source, estimator, folders)
-            sitting.taken, sitting.estimator = taken, estimator
+            sitting.taken, sitting.estimator, sitting.beside_s = taken, estimator, {}
             return sitting
 
         picture_module.Picture.paintEvent, Speech._utter = paint, utter

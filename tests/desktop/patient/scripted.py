@@ -12,6 +12,7 @@ from coach.desktop.patient.coaching import Outcome
 from coach.domain.cue import Cue, Urgency
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
+from coach.domain.looked import Looked
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
@@ -112,7 +113,7 @@ def standing(arm_deg: float, side: Side, size_px: tuple[int, int] = (WIDTH_PX, H
 class ScriptedCoaching:
     """Goes through the plan by the frames' stamps alone.
 
-    ``break_at`` raises inside ``step`` once that many steps are done.
+    ``break_at`` raises inside ``take`` once that many steps are done.
     """
 
     def __init__(
@@ -126,6 +127,7 @@ class ScriptedCoaching:
         self.finished_because: list[SessionEnd] = []
         self.closed_times = 0
         self.threads: set[int] = set()
+        self.looking_threads: set[int] = set()
         self.steps = 0
         self.seen: set[int] = set()
         self._break_at, self._error = break_at, error
@@ -137,13 +139,17 @@ class ScriptedCoaching:
         self._records: list[ExerciseRecord] = []
         self._pain_before: int | None = None
 
-    def step(self, frame: Frame) -> Moment:
+    def look(self, frame: Frame) -> Looked:
+        self.looking_threads.add(threading.get_ident())
+        return Looked(frame)
+
+    def take(self, looked: Looked) -> Moment:
         self.threads.add(threading.get_ident())
         self.steps += 1
-        self.seen.add(frame.index)
+        self.seen.add(looked.frame.index)
         if self._break_at is not None and self.steps > self._break_at:
             raise self._error()
-        self._now_s = frame.time_s
+        self._now_s = looked.frame.time_s
         return self._exercise() if self._stage is Stage.EXERCISE else self._moment()
 
     def order(self, time_s: float, order: Order, pain: int | None = None) -> Moment:
