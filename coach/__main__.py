@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import argparse
+import gc
 import math
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
+from contextlib import contextmanager
 from enum import StrEnum
 from pathlib import Path
 
@@ -33,6 +35,21 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         print("coach: stopped by Ctrl-C; what was recorded is kept.", file=sys.stderr)
         return 130
+
+
+@contextmanager
+def importing() -> Iterator[None]:
+    """Import a window's program without looking for garbage in it, now and later.
+
+    Of imports hardly anything is garbage; to look through them takes a tenth of a start, and later
+    every full look would again.
+    """
+    gc.disable()
+    try:
+        yield
+    finally:
+        gc.freeze()
+        gc.enable()
 
 
 def _run(options: argparse.Namespace) -> int:
@@ -69,8 +86,8 @@ def _run(options: argparse.Namespace) -> int:
 
             return run_key(Deed(options.deed), options.file, anew=options.renew)
         case "review":
-            from coach.app.review import run_review
-
+            with importing():
+                from coach.app.review import run_review
             return run_review(options.files, options.store, options.language)
         case "export":
             from coach.app.export import run_export
@@ -78,8 +95,8 @@ def _run(options: argparse.Namespace) -> int:
             what = options.store, options.patient, options.kind, options.out
             return run_export(*what, options.language)
         case _:
-            from coach.app.patient import run_patient
-
+            with importing():
+                from coach.app.patient import run_patient
             return run_patient(
                 options.plan,
                 options.camera,

@@ -9,8 +9,6 @@ from pathlib import Path
 
 from coach.app.chosen_language import chosen_language
 from coach.desktop.shared.application import create_application, run_windows
-from coach.desktop.shared.chart import chart_png
-from coach.desktop.shared.report_page import report_pdf
 from coach.desktop.therapist.exports import report_name
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.passphrase_dialog import unlocked
@@ -82,6 +80,9 @@ def _opened(place: Path | str) -> Store:
 
 def write_report_files(store: Store, patient_code: str, folder: Path) -> tuple[Path, ...]:
     """Write a patient's report and chart pictures into ``folder``; a QApplication must run."""
+    from coach.desktop.shared.chart import chart_png
+    from coach.desktop.shared.report_page import report_pdf
+
     content = report(store.sessions_of(patient_code), printed_on=date.today())
     page = folder / report_name(content)
     write_bytes(page, report_pdf(content))

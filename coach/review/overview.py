@@ -15,6 +15,7 @@ from coach.review.counts import sessions_counted, sittings_counted
 from coach.review.course import course_of
 from coach.review.findings_beside import Lines
 from coach.review.hints import Hint, hints
+from coach.review.history import Series
 from coach.review.practice_records import NO_RECORDS
 from coach.review.report import Report, report
 from coach.review.sittings import Sitting
@@ -47,6 +48,11 @@ class Overview:
     reasons: tuple[str, ...]
     hints: tuple[Hint, ...]
     lines: Lines
+
+    @property
+    def series(self) -> tuple[Series, ...]:
+        """What was measured, as the report's rows have it."""
+        return tuple(row.series for row in self.report.rows)
 
 
 def overview(

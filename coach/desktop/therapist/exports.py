@@ -9,12 +9,10 @@ from pathlib import Path
 from PyQt6.QtCore import QObject, QThread, pyqtSignal
 from PyQt6.QtWidgets import QApplication, QFileDialog, QWidget
 
-from coach.desktop.shared.report_page import report_pdf
 from coach.desktop.therapist.export_words import exported_file
 from coach.domain.fault import Fault
 from coach.domain.practice import PatientRecords
 from coach.domain.session import SessionDocument
-from coach.exchange.export import exported
 from coach.exchange.kind import Kind
 from coach.review.practice_records import NO_RECORDS
 from coach.review.report import Report
@@ -69,7 +67,7 @@ class Exports(QObject):
                 )
             )
             return
-        self._ask(None, shown.patient_code, shown.end, lambda: report_pdf(shown))
+        self._ask(None, shown.patient_code, shown.end, lambda: _pdf(shown))
 
     def ask(self, kind: Kind) -> None:
         """Ask where the record goes as ``kind``, and write it."""
@@ -81,7 +79,7 @@ class Exports(QObject):
             )
             return
         code = documents[-1].plan.patient_code
-        self._ask(kind, code, now.date(), lambda: exported(documents, kind, now, records))
+        self._ask(kind, code, now.date(), lambda: _exported(documents, kind, now, records))
 
     def copy_note(self) -> None:
         """Put the note on the clipboard."""
@@ -101,7 +99,7 @@ class Exports(QObject):
                 translate("exports", "The note is on the clipboard: paste it into the record.")
             )
 
-        self._run(lambda: exported(documents, Kind.NOTE, now, records), copied)
+        self._run(lambda: _exported(documents, Kind.NOTE, now, records), copied)
 
     def wait(self) -> None:
         """Come back when nothing is being written any more."""
@@ -176,3 +174,18 @@ def file_name(code: str, on: date, word: str, ending: str) -> str:
 def report_name(shown: Report) -> str:
     """Give the file name of a report."""
     return file_name(shown.patient_code, shown.end, "report", ".pdf")
+
+
+def _pdf(shown: Report) -> bytes:
+    # Here and below: what only writing needs is no part of the window's start.
+    from coach.desktop.shared.report_page import report_pdf
+
+    return report_pdf(shown)
+
+
+def _exported(
+    documents: Sequence[SessionDocument], kind: Kind, now: datetime, records: PatientRecords
+) -> bytes:
+    from coach.exchange.export import exported
+
+    return exported(documents, kind, now, records)

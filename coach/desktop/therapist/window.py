@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from datetime import date
+from functools import cached_property
 from pathlib import Path
 
 from PyQt6.QtCore import Qt
@@ -51,7 +52,6 @@ class ReviewWindow(QMainWindow):
         self.parts = WindowParts(store, today)
         self.panel, self.page, self.records = self.parts.panel, self.parts.page, self.parts.records
         self.setCentralWidget(self.parts)
-        self.plans = PlanWindow(self, today, store)
         self.exports = Exports(self, store.name)
         self._imports = ImportRun(store, identity, self)
         self._connect()
@@ -98,7 +98,6 @@ class ReviewWindow(QMainWindow):
         panel.forget_wanted.connect(self._forget)
         panel.undo_wanted.connect(self._imports.ask_undo)
         records.changed.connect(self.refresh)
-        self.plans.issued.connect(self.refresh)
         records.person_added.connect(self.parts.show_records)
         self.parts.turned.connect(self._offer_undo)
         self._imports.told.connect(self.parts.tell)
@@ -109,6 +108,13 @@ class ReviewWindow(QMainWindow):
         self._imports.advanced.connect(panel.show_progress)
         self._imports.failed.connect(self._warn)
         self._imports.finished.connect(self._imported)
+
+    @cached_property
+    def plans(self) -> PlanWindow:
+        """The window in which plans are made, built when it is first asked for."""
+        plans = PlanWindow(self, self._today, self._store)
+        plans.issued.connect(self.refresh)
+        return plans
 
     def refresh(self, chosen: str | None = None) -> None:
         """Read patients and refusals anew; stay with the patient shown or go to ``chosen``."""
@@ -153,9 +159,7 @@ class ReviewWindow(QMainWindow):
             self._warn(str(fault))
             return
         self._code = code
-        self.records.show_person(
-            records, [row.series for row in shown.report.rows] if shown else ()
-        )
+        self.records.show_person(records, shown.series if shown else ())
         self.parts.show_overview(shown)
         self.exports.show(documents, shown.report if shown else None, records)
 
@@ -237,7 +241,7 @@ class ReviewWindow(QMainWindow):
 
     def closeEvent(self, event: QCloseEvent | None) -> None:  # noqa: N802
         """Stop importing, unless a plan is still to be saved; what is in the store stays."""
-        if event is not None and not self.plans.may_discard():
+        if event is not None and "plans" in vars(self) and not self.plans.may_discard():
             event.ignore()
             return
         self._imports.stop()

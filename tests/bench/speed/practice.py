@@ -21,6 +21,7 @@ from coach.desktop.shared.report_page import report_pdf
 from coach.exchange.kind import Kind
 from coach.review.cohort import looked_at
 from coach.review.report import report
+from coach.storage.folders import OVERRIDE
 from coach.storage.store import Store, new_batch
 from coach.storage.store_import import import_file, session_files
 from coach.storage.store_rows import utc_text
@@ -31,19 +32,20 @@ PATIENTS, SITTINGS, HOLDS = 250, 200, 20
 """A practice network's million repetitions."""
 _OPEN = """
 import sys, time
-from pathlib import Path
-from PyQt6.QtCore import QTimer
-from coach.desktop.shared.application import create_application
-application = create_application(["coach"])
-from coach.desktop.therapist.window import ReviewWindow
-from coach.storage.store import Store
-store = Store(Path(sys.argv[1]))
-window = ReviewWindow(store)
-window.show()
-QTimer.singleShot(0, lambda: (window.grab(), print(time.time()), application.quit()))
-application.exec()
-store.close()
+from coach import __main__ as command
+with command.importing():
+    from coach.app import review
+def drawn(application):
+    application.processEvents()
+    for window in application.topLevelWidgets():
+        if window.isVisible():
+            window.grab()
+    print(time.time(), time.process_time())
+    return 0
+review.run_windows = drawn
+command.main(["review", "--store", sys.argv[1]])
 """
+"""``coach review`` up to where it would wait for its user."""
 
 
 def invented() -> ModuleType:
@@ -62,11 +64,6 @@ def took_s(do: Callable[[], Any]) -> float:
     begin_s = time.process_time()
     do()
     return time.process_time() - begin_s
-
-
-def _children_s() -> float:
-    times = os.times()
-    return times.children_user + times.children_system
 
 
 def _resident_mb() -> float:
@@ -102,6 +99,17 @@ def importing(many: int = 2000) -> list[Row]:
     ]
 
 
+def _started(path: Path, environment: dict[str, str]) -> tuple[float, float]:
+    """Start the window on a store: seconds to the first chart, processor seconds in all."""
+    before_s = time.time()
+    command = [sys.executable, "-c", _OPEN, str(path)]
+    done = subprocess.run(
+        command, cwd=ROOT, env=environment, capture_output=True, text=True, check=True
+    )
+    drawn_s, spent_s = map(float, done.stdout.split())
+    return drawn_s - before_s, spent_s
+
+
 def opening() -> list[Row]:
     """Seven hundred sessions of one patient: a cold start to the first chart; what is written."""
     made = invented()
@@ -114,22 +122,20 @@ def opening() -> list[Row]:
             store.import_session(made.make_session(number, values, at=at), b"", "f", batch)
         documents = store.sessions_of("SH-017")
         store.close()
-        starts, spent = [], []
-        for _ in range(3):
-            before_s, children_s = time.time(), _children_s()
-            command = [sys.executable, "-c", _OPEN, str(path)]
-            done = subprocess.run(command, cwd=ROOT, capture_output=True, text=True, check=True)
-            starts.append(float(done.stdout.split()[-1]) - before_s)
-            spent.append(_children_s() - children_s)
-        starts, spent = sorted(starts), sorted(spent)
+        # As installed: modules are compiled, which the first start here does, and that counts not.
+        clean = {k: v for k, v in os.environ.items() if k != "PYTHONDONTWRITEBYTECODE"}
+        clean |= {"PYTHONPYCACHEPREFIX": f"{place}/compiled", OVERRIDE: f"{place}/own"}
+        _started(path, clean)
+        taken = [_started(path, clean) for _ in range(5)]
+        starts, spent = (sorted(each) for each in zip(*taken, strict=True))
         year = documents[-365:]
         now = datetime.now(UTC)
         looking_s = took_s(lambda: looked_at("SH-017", documents))
         printing_s = took_s(lambda: report_pdf(report(documents)))
         bundling_s = took_s(lambda: exported(year, Kind.FHIR, now))
     return [
-        Row("therapist's window cold, 700 sessions, to the first chart", "s", starts[1], 1.0),
-        Row("the same", "s of processor", spent[1], 1.0),
+        Row("therapist's window cold, 700 sessions, to the first chart", "s", starts[2], 1.0),
+        Row("the same", "s of processor", spent[2], 1.0),
         Row("one look at 700 sessions", "s of processor", looking_s),
         Row("report of 700 sessions as PDF", "s of processor", printing_s, 1.0),
         Row("FHIR bundle of a year", "s of processor", bundling_s, 1.0),
