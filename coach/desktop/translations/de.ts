@@ -1597,27 +1597,27 @@
         <translation>Die Notiz steht in {path}.</translation>
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="67" />
+        <location filename="../therapist/exports.py" line="65" />
         <source>There is no session to report on: import session files first.</source>
         <translation>Es gibt keine Sitzung, über die zu berichten wäre: Lesen Sie zuerst Sitzungsdateien ein.</translation>
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="80" />
+        <location filename="../therapist/exports.py" line="78" />
         <source>There is no session to export: import session files first.</source>
         <translation>Es gibt keine Sitzung, die sich ausgeben ließe: Lesen Sie zuerst Sitzungsdateien ein.</translation>
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="92" />
+        <location filename="../therapist/exports.py" line="90" />
         <source>There is no session for a note: import session files first.</source>
         <translation>Es gibt keine Sitzung für eine Notiz: Lesen Sie zuerst Sitzungsdateien ein.</translation>
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="101" />
+        <location filename="../therapist/exports.py" line="99" />
         <source>The note is on the clipboard: paste it into the record.</source>
         <translation>Die Notiz liegt in der Zwischenablage: Fügen Sie sie in Ihre Dokumentation ein.</translation>
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="157" />
+        <location filename="../therapist/exports.py" line="155" />
         <source>The export ended without a result: try again, and tell who keeps the program.</source>
         <translation>Die Ausgabe endete ohne Ergebnis: Versuchen Sie es noch einmal und sagen Sie denen Bescheid, die das Programm pflegen.</translation>
     </message>
@@ -1639,22 +1639,22 @@
         <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen.</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="43" />
+        <location filename="../../app/review.py" line="41" />
         <source>There is no file or folder '{path}'; check its name.</source>
         <translation>Es gibt keine Datei und keinen Ordner „{path}“; prüfen Sie den Namen.</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="78" />
+        <location filename="../../app/review.py" line="76" />
         <source>The store is locked and stays closed without its passphrase.</source>
         <translation>Die Datenbank ist verschlossen und bleibt es ohne ihre Passphrase.</translation>
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="126" />
+        <location filename="../../app/sitting.py" line="135" />
         <source>{fault} What you did is kept, and saved when you start the program again.</source>
         <translation>{fault} Was Sie getan haben, ist aufgehoben und wird gespeichert, wenn Sie das Programm wieder starten.</translation>
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="130" />
+        <location filename="../../app/sitting.py" line="139" />
         <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
         <translation>{fault} Was Sie getan haben, ist aufgehoben, solange dieses Fenster offen ist: Schaffen Sie erst Platz, dann schließen Sie es.</translation>
     </message>
@@ -1729,7 +1729,7 @@
         <translation>„{name}“ enthält kein lesbares Bild; kopieren Sie die Datei noch einmal von dort, wo sie aufgenommen wurde, oder wählen Sie ein anderes Video.</translation>
     </message>
     <message>
-        <location filename="../patient/analysis.py" line="116" />
+        <location filename="../patient/analysis.py" line="148" />
         <source>The video ended before the session was started: open a longer one.</source>
         <translation>Das Video war zu Ende, bevor die Sitzung begonnen wurde: Öffnen Sie ein längeres.</translation>
     </message>
@@ -5269,73 +5269,73 @@
         <translation>{what}: Die nachweisbare Änderung besteht aus der eigenen Streuung, gemittelt über diese Sitzungen, soweit sich ihre Tage unterscheiden, und aus dem Platz der Kamera, nicht gemittelt; für zwei einzelne Sitzungen wären es bis zu {single} (veröffentlicht, von Hand: {figure}, {source}).</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="30" />
+        <location filename="../../review/overview.py" line="31" />
         <source>Since a visit: the mean of up to a week of sessions, the last ones against the last ones up to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval (Theil and Sen). Days of treatments, measures, scores and plans count as visits.</source>
         <translation>Seit einem Termin: Mittel der Sitzungen von bis zu einer Woche, die letzten gegen die letzten bis zum Termin. Je Woche: Median aller Steigungen zwischen den Wochenmedianen, mit 95-%-Konfidenzintervall (Theil und Sen). Tage von Behandlungen, Messungen, Punktwerten und Plänen zählen als Termine.</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="66" />
+        <location filename="../../review/overview.py" line="72" />
         <source>Poorly measured</source>
         <translation>Schlecht gemessen</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="68" />
+        <location filename="../../review/overview.py" line="74" />
         <source>{sessions}: {doubt}</source>
         <translation>{sessions}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="70" />
+        <location filename="../../review/overview.py" line="76" />
         <source>Doubtful</source>
         <translation>Zweifelhaft</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="72" />
+        <location filename="../../review/overview.py" line="78" />
         <source>Episode</source>
         <translation>Episode</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="74" />
+        <location filename="../../review/overview.py" line="80" />
         <source>none written down</source>
         <translation>keine eingetragen</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="75" />
+        <location filename="../../review/overview.py" line="81" />
         <source>Treatments</source>
         <translation>Behandlungen</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="92" />
+        <location filename="../../review/overview.py" line="98" />
         <source>{concern} in {count} rows of the table.</source>
         <translation>{concern} in {count} Zeilen der Tabelle.</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="103" />
+        <location filename="../../review/overview.py" line="109" />
         <source>none of {sittings}</source>
         <translation>keine von {sittings}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="104" />
+        <location filename="../../review/overview.py" line="110" />
         <source>{poor} of {sittings}; on {day} {what}</source>
         <translation>{poor} von {sittings}; am {day} {what}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="110" />
+        <location filename="../../review/overview.py" line="116" />
         <source>{side}, since {day}</source>
         <translation>{side}, seit {day}</translation>
     </message>
     <message>
         <location filename="../../review/records.py" line="117" />
-        <location filename="../../review/overview.py" line="113" />
+        <location filename="../../review/overview.py" line="119" />
         <source>phase {phase_words}</source>
         <translation>Phase {phase_words}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="116" />
+        <location filename="../../review/overview.py" line="122" />
         <source>{irritability} irritability</source>
         <translation>Irritierbarkeit {irritability}</translation>
     </message>
     <message>
-        <location filename="../../review/overview.py" line="121" />
+        <location filename="../../review/overview.py" line="127" />
         <source>{course}. Goals: {goals}</source>
         <translation>{course}. Ziele: {goals}</translation>
     </message>
@@ -5830,20 +5830,20 @@
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="49" />
+        <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="53" />
         <location filename="../therapist/import_run.py" line="100" />
-        <location filename="../../app/review.py" line="40" />
+        <location filename="../../app/review.py" line="38" />
         <source>Shoulder review</source>
         <translation>Schulterverlauf</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="64" />
+        <location filename="../../app/review.py" line="62" />
         <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
         <translation>Die Passphrase zum Schlüssel der Praxis, um versiegelte Dateien zu öffnen (Abbrechen: ohne ihn weitermachen und später mit {key} aufschließen):</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="75" />
+        <location filename="../../app/review.py" line="73" />
         <source>The passphrase of the store:</source>
         <translation>Die Passphrase der Datenbank:</translation>
     </message>
@@ -6304,22 +6304,22 @@
         <translation>{count} Dateien</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="134" />
+        <location filename="../therapist/window.py" line="140" />
         <source>&amp;Undo: {what}</source>
         <translation>&amp;Rückgängig: {what}</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="136" />
+        <location filename="../therapist/window.py" line="142" />
         <source>&amp;Undo the last import…</source>
         <translation>Letztes Einlesen zu&amp;rücknehmen…</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="171" />
+        <location filename="../therapist/window.py" line="175" />
         <source>There was no session file to import there.</source>
         <translation>Dort war keine Sitzungsdatei, die sich einlesen ließe.</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="177" />
+        <location filename="../therapist/window.py" line="181" />
         <source>{sessions} taken out again.</source>
         <translation>{sessions} wieder herausgenommen.</translation>
     </message>

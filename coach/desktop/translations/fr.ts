@@ -1597,27 +1597,27 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="67" />
+        <location filename="../therapist/exports.py" line="65" />
         <source>There is no session to report on: import session files first.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="80" />
+        <location filename="../therapist/exports.py" line="78" />
         <source>There is no session to export: import session files first.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="92" />
+        <location filename="../therapist/exports.py" line="90" />
         <source>There is no session for a note: import session files first.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="101" />
+        <location filename="../therapist/exports.py" line="99" />
         <source>The note is on the clipboard: paste it into the record.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="157" />
+        <location filename="../therapist/exports.py" line="155" />
         <source>The export ended without a result: try again, and tell who keeps the program.</source>
         <translation type="unfinished" />
     </message>
@@ -1639,22 +1639,22 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="43" />
+        <location filename="../../app/review.py" line="41" />
         <source>There is no file or folder '{path}'; check its name.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="78" />
+        <location filename="../../app/review.py" line="76" />
         <source>The store is locked and stays closed without its passphrase.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="126" />
+        <location filename="../../app/sitting.py" line="135" />
         <source>{fault} What you did is kept, and saved when you start the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/sitting.py" line="130" />
+        <location filename="../../app/sitting.py" line="139" />
         <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
         <translation type="unfinished" />
     </message>
@@ -1729,7 +1729,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/analysis.py" line="116" />
+        <location filename="../patient/analysis.py" line="148" />
         <source>The video ended before the session was started: open a longer one.</source>
         <translation type="unfinished" />
     </message>
@@ -5269,73 +5269,73 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="30" />
+        <location filename="../../review/overview.py" line="31" />
         <source>Since a visit: the mean of up to a week of sessions, the last ones against the last ones up to it. By week: the median of all slopes between the weeks' medians, with its 95 % interval (Theil and Sen). Days of treatments, measures, scores and plans count as visits.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="66" />
+        <location filename="../../review/overview.py" line="72" />
         <source>Poorly measured</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="68" />
+        <location filename="../../review/overview.py" line="74" />
         <source>{sessions}: {doubt}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="70" />
+        <location filename="../../review/overview.py" line="76" />
         <source>Doubtful</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="72" />
+        <location filename="../../review/overview.py" line="78" />
         <source>Episode</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="74" />
+        <location filename="../../review/overview.py" line="80" />
         <source>none written down</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="75" />
+        <location filename="../../review/overview.py" line="81" />
         <source>Treatments</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="92" />
+        <location filename="../../review/overview.py" line="98" />
         <source>{concern} in {count} rows of the table.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="103" />
+        <location filename="../../review/overview.py" line="109" />
         <source>none of {sittings}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="104" />
+        <location filename="../../review/overview.py" line="110" />
         <source>{poor} of {sittings}; on {day} {what}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="110" />
+        <location filename="../../review/overview.py" line="116" />
         <source>{side}, since {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/records.py" line="117" />
-        <location filename="../../review/overview.py" line="113" />
+        <location filename="../../review/overview.py" line="119" />
         <source>phase {phase_words}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="116" />
+        <location filename="../../review/overview.py" line="122" />
         <source>{irritability} irritability</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/overview.py" line="121" />
+        <location filename="../../review/overview.py" line="127" />
         <source>{course}. Goals: {goals}</source>
         <translation type="unfinished" />
     </message>
@@ -5830,20 +5830,20 @@
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="49" />
+        <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="53" />
         <location filename="../therapist/import_run.py" line="100" />
-        <location filename="../../app/review.py" line="40" />
+        <location filename="../../app/review.py" line="38" />
         <source>Shoulder review</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="64" />
+        <location filename="../../app/review.py" line="62" />
         <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="75" />
+        <location filename="../../app/review.py" line="73" />
         <source>The passphrase of the store:</source>
         <translation type="unfinished" />
     </message>
@@ -6304,22 +6304,22 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="134" />
+        <location filename="../therapist/window.py" line="140" />
         <source>&amp;Undo: {what}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="136" />
+        <location filename="../therapist/window.py" line="142" />
         <source>&amp;Undo the last import…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="171" />
+        <location filename="../therapist/window.py" line="175" />
         <source>There was no session file to import there.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="177" />
+        <location filename="../therapist/window.py" line="181" />
         <source>{sessions} taken out again.</source>
         <translation type="unfinished" />
     </message>
