@@ -29,7 +29,7 @@ _MOST = 0.6
 """Radians or trunk lengths that one step may take."""
 
 _NOTHING = np.zeros(FREEDOMS)
-_STILL = np.zeros(SHARED)
+_STILL, _NO_GAIN, _NO_LEFT = np.zeros(SHARED), np.zeros((0, SHARED)), np.zeros((SHARED, SHARED))
 _PROBES = np.zeros((1 + FREEDOMS + SHARED, 1, FREEDOMS))
 _PROBES[1 : 1 + FREEDOMS, 0] = np.eye(FREEDOMS) * _STEP
 _CHANGES = np.zeros((1 + FREEDOMS + SHARED, SHARED))
@@ -41,14 +41,16 @@ _DAMPING = 1e-6 * np.eye(FREEDOMS)
 class Eliminated:
     """What N frames ask for.
 
-    ``pull`` (N, 6) are the weights they were looked at with, ``cost`` (N,) is that before the step.
+    ``pull`` (N, 6) are the weights they were looked at with, ``cost`` (N,) is that before the step,
+    ``after`` (N, M) the residuals that their own step leaves, as far as they are straight.
     ``normal`` (N, FREEDOMS, FREEDOMS); ``step`` (N, FREEDOMS) with the body as it is, of which a
     change of the body takes ``gain`` (N, FREEDOMS, SHARED). ``left`` (SHARED, SHARED) and ``force``
-    (SHARED,) are what the frames together say about the body; zero where it is taken as known.
+    (SHARED,) are what the frames together say about the body; none where it is taken as known.
     """
 
     pull: Vector
     cost: Vector
+    after: Vector
     normal: Vector
     step: Vector
     gain: Vector
@@ -63,6 +65,7 @@ class Eliminated:
         return cls(
             np.concatenate([part.pull for part in parts]),
             np.concatenate([part.cost for part in parts]),
+            np.concatenate([part.after for part in parts]),
             np.concatenate([part.normal for part in parts]),
             np.concatenate([part.step for part in parts]),
             np.concatenate([part.gain for part in parts]),
@@ -93,17 +96,18 @@ def eliminate(problem: Problem, *, learning: bool, begun: bool) -> Eliminated:
     downhill = turned @ here
     cost = cost_of(misfit, others)
     if not learning:
-        step = -np.linalg.solve(normal, downhill)[..., 0]
-        gain, left, force = np.zeros((*step.shape, SHARED)), np.zeros((SHARED, SHARED)), _STILL
-        return Eliminated(pull, cost, normal, step, gain, left, force)
+        alone = np.linalg.solve(normal, downhill)
+        after = (here - own @ alone)[..., 0]
+        return Eliminated(pull, cost, after, normal, -alone[..., 0], _NO_GAIN, _NO_LEFT, _STILL)
     common = slope[..., FREEDOMS:]
     mixed = turned @ common
     both = np.linalg.solve(normal, np.concatenate((mixed, downhill), axis=-1))
-    gain, alone = both[..., :-1], both[..., -1]
+    gain, alone = both[..., :-1], both[..., -1:]
     back, flat = np.swapaxes(mixed, -1, -2), np.swapaxes(common, -1, -2)
     left = np.sum(flat @ common - back @ gain, axis=0)
-    force = np.sum(flat @ here - back @ alone[..., None], axis=0)[:, 0]
-    return Eliminated(pull, cost, normal, -alone, gain, left, force)
+    force = np.sum(flat @ here - back @ alone, axis=0)[:, 0]
+    after = (here - own @ alone)[..., 0]
+    return Eliminated(pull, cost, after, normal, -alone[..., 0], gain, left, force)
 
 
 def stepped(problem: Problem, found: Eliminated, *, learning: bool) -> Problem:
