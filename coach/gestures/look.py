@@ -43,16 +43,18 @@ JOINED = 0.35
 Place = tuple[float, float, float, float]
 """x and y of elbow and wrist from the middle of the shoulders."""
 ROWS = {
-    Side.LEFT: (Landmark.LEFT_SHOULDER, Landmark.LEFT_ELBOW, Landmark.LEFT_WRIST),
-    Side.RIGHT: (Landmark.RIGHT_SHOULDER, Landmark.RIGHT_ELBOW, Landmark.RIGHT_WRIST),
+    Side.LEFT: np.array([Landmark.LEFT_SHOULDER, Landmark.LEFT_ELBOW, Landmark.LEFT_WRIST]),
+    Side.RIGHT: np.array([Landmark.RIGHT_SHOULDER, Landmark.RIGHT_ELBOW, Landmark.RIGHT_WRIST]),
 }
-FACE = [
-    Landmark.NOSE,
-    Landmark.LEFT_EYE,
-    Landmark.RIGHT_EYE,
-    Landmark.LEFT_EAR,
-    Landmark.RIGHT_EAR,
-]
+FACE = np.array(
+    [
+        Landmark.NOSE,
+        Landmark.LEFT_EYE,
+        Landmark.RIGHT_EYE,
+        Landmark.LEFT_EAR,
+        Landmark.RIGHT_EAR,
+    ]
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,12 +84,12 @@ class Look:
 
 def look(pose: Pose, side: Side, position: Position) -> Look | None:
     """Look for the hand of the side not exercised; None where nothing can be told."""
-    own, other = list(ROWS[side]), list(ROWS[side.other])
+    own, other = ROWS[side], ROWS[side.other]
     px = pose.image_px
-    hips = [Landmark.LEFT_HIP, Landmark.RIGHT_HIP]
     shoulders_px = (px[own[0]] + px[other[0]]) / 2
-    across_px = float(np.linalg.norm(px[own[0]] - px[other[0]]))
-    trunk_px = float(np.linalg.norm(shoulders_px - px[hips].mean(axis=0)))
+    hips_px = (px[Landmark.LEFT_HIP] + px[Landmark.RIGHT_HIP]) / 2
+    across_px = math.hypot(*(px[own[0]] - px[other[0]]).tolist())
+    trunk_px = math.hypot(*(shoulders_px - hips_px).tolist())
     scale_px = max(trunk_px, across_px / SHOULDERS_OVER_TRUNK)
     if pose.another_person or not math.isfinite(scale_px) or scale_px <= 0.0:
         return None
@@ -109,11 +111,15 @@ def look(pose: Pose, side: Side, position: Position) -> Look | None:
     return Look(above, _believed(pose, other), clear, (x_e, y_e, x_w, y_w))
 
 
-def _believed(pose: Pose, rows: list[Landmark]) -> bool:
-    seen = [rows[0], rows[2]]
-    place = pose.image_px[seen] / np.asarray(pose.size_px, dtype=np.float64)
-    inside = bool(np.all((place >= -MARGIN) & (place <= 1 + MARGIN)))
-    return inside and bool(np.all(pose.visibility[seen] >= MIN_VISIBILITY))
+def _believed(pose: Pose, rows: NDArray[np.intp]) -> bool:
+    width, height = pose.size_px
+    shoulder, _, wrist = pose.image_px[rows].tolist()
+    inside = all(
+        -MARGIN <= x / width <= 1 + MARGIN and -MARGIN <= y / height <= 1 + MARGIN
+        for x, y in (shoulder, wrist)
+    )
+    seen, _, wrist_seen = pose.visibility[rows].tolist()
+    return inside and seen >= MIN_VISIBILITY and wrist_seen >= MIN_VISIBILITY
 
 
 def _off_the_floor(pose: Pose, side: Side, position: Position) -> float:
@@ -133,12 +139,13 @@ def _off_the_floor(pose: Pose, side: Side, position: Position) -> float:
         case _:
             up = -np.cross(trunk, right - left)
     up /= np.linalg.norm(up)
-    shoulder, _, wrist = m[list(ROWS[side.other])]
+    shoulder, _, wrist = m[ROWS[side.other]]
     return float(up @ (wrist - shoulder)) / float(np.linalg.norm(trunk))
 
 
 def _apart(point: Points, start: Points, end: Points) -> float:
     """Distance of a point (2,) from a line between two others."""
-    along = end - start
-    share = float(np.clip((point - start) @ along / max(float(along @ along), 1e-12), 0.0, 1.0))
-    return float(np.linalg.norm(point - start - share * along))
+    (x, y), (along_x, along_y) = (point - start).tolist(), (end - start).tolist()
+    share = (x * along_x + y * along_y) / max(along_x * along_x + along_y * along_y, 1e-12)
+    share = min(max(share, 0.0), 1.0)
+    return math.hypot(x - share * along_x, y - share * along_y)

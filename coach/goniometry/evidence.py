@@ -9,12 +9,14 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
-from coach.goniometry.angles import Vector, trunk_axes, unit
+from coach.goniometry.angles import Vector, cross, unit
 from coach.goniometry.camera import Pinhole
 from coach.goniometry.sight import Sight
 
 CARD_SKEW_SD_DEG = 3.0
 """How far from straight ahead a card is clipped on: a centimetre of its base of 19."""
+
+_DOWN = np.array([0.0, 1.0, 0.0])
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -46,12 +48,8 @@ class Evidence:
         """Gather frames; all from the same camera and shoulder."""
         slopes = camera.slopes(np.array([s.points_px for s in sights]))
         space = np.array([s.points_m for s in sights])
-        left, right = (slice(1, 4, 2), slice(0, 3, 2))
-        if sights[0].side.sign < 0:
-            left, right = right, left
-        (ls, lh), (rs, rh) = (np.moveaxis(space[:, rows], 1, 0) for rows in (left, right))
         seen = _axes_of_ray(slopes[:, :4].mean(axis=1))
-        trunk = seen @ np.stack(trunk_axes(ls, rs, lh, rh), axis=-1)
+        trunk = seen @ np.swapaxes(np.array([s.axes for s in sights]), -1, -2)
         arm = np.stack((unit(space[:, 4] - space[:, 0]), unit(space[:, 5] - space[:, 4])), axis=-1)
         arm = seen @ arm
         at_rest = np.zeros(len(sights), bool) if resting is None else resting
@@ -88,6 +86,6 @@ def _axes_of_ray(slope: Vector) -> Vector:
     would have them.
     """
     ahead = unit(np.concatenate((slope, np.ones((len(slope), 1))), axis=-1))
-    right = unit(np.cross((0.0, 1.0, 0.0), ahead))
-    axes: Vector = np.stack((right, np.cross(ahead, right), ahead), axis=-1)
+    right = unit(cross(_DOWN, ahead))
+    axes: Vector = np.stack((right, cross(ahead, right), ahead), axis=-1)
     return axes

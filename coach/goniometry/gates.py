@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import numpy as np
+import math
 
 from coach.domain.movement import VIEWS, Movement, Position, View, best_view
 from coach.domain.reading import Doubt
@@ -97,9 +97,9 @@ def doubt_of(sight: Sight, movement: Movement, view: View, position: Position) -
 
 def outside(sight: Sight, point_px: Vector) -> bool:
     """Whether a point (2,) lies outside the picture, or is not known."""
-    size = np.asarray(sight.pose.size_px, dtype=np.float64)
-    place = point_px / size
-    return not bool(np.all((place >= -MARGIN) & (place <= 1 + MARGIN)))  # NaN is outside
+    (x, y), (width, height) = point_px.tolist(), sight.pose.size_px
+    inside = -MARGIN <= x / width <= 1 + MARGIN and -MARGIN <= y / height <= 1 + MARGIN
+    return not inside  # NaN is outside
 
 
 def person(sight: Sight) -> Doubt | None:
@@ -109,7 +109,7 @@ def person(sight: Sight) -> Doubt | None:
         return Doubt.ANOTHER_PERSON
     if pose.brightness is not None and pose.brightness < MIN_BRIGHTNESS:
         return Doubt.TOO_DARK
-    if not np.all(np.isfinite(sight.near.shoulder_px)) or not np.isfinite(sight.scale_px):
+    if not all(map(math.isfinite, (*sight.near.shoulder_px.tolist(), sight.scale_px))):
         return Doubt.SHOULDERS_OUT_OF_VIEW
     return None
 

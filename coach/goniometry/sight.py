@@ -7,30 +7,48 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field
+from functools import cached_property
 
 import numpy as np
 
 from coach.domain.movement import Side, View
 from coach.domain.pose import Landmark, Pose
-from coach.goniometry.angles import Vector, elbow_flexion_deg, trunk_axes, unit
+from coach.goniometry.angles import Vector, trunk_axes
 
 _ROWS = {
-    Side.LEFT: (
-        Landmark.LEFT_SHOULDER,
-        Landmark.LEFT_ELBOW,
-        Landmark.LEFT_WRIST,
-        Landmark.LEFT_HIP,
-        Landmark.LEFT_INDEX,
+    Side.LEFT: np.array(
+        [
+            Landmark.LEFT_SHOULDER,
+            Landmark.LEFT_ELBOW,
+            Landmark.LEFT_WRIST,
+            Landmark.LEFT_HIP,
+            Landmark.LEFT_INDEX,
+        ]
     ),
-    Side.RIGHT: (
-        Landmark.RIGHT_SHOULDER,
-        Landmark.RIGHT_ELBOW,
-        Landmark.RIGHT_WRIST,
-        Landmark.RIGHT_HIP,
-        Landmark.RIGHT_INDEX,
+    Side.RIGHT: np.array(
+        [
+            Landmark.RIGHT_SHOULDER,
+            Landmark.RIGHT_ELBOW,
+            Landmark.RIGHT_WRIST,
+            Landmark.RIGHT_HIP,
+            Landmark.RIGHT_INDEX,
+        ]
     ),
 }
-
+_SHOULDER, _ELBOW, _WRIST, _HIP = range(4)
+_POINTS = {
+    side: np.array(
+        [
+            rows[_SHOULDER],
+            _ROWS[side.other][_SHOULDER],
+            rows[_HIP],
+            _ROWS[side.other][_HIP],
+            rows[_ELBOW],
+            rows[_WRIST],
+        ]
+    )
+    for side, rows in _ROWS.items()
+}
 
 WRIST_VISIBILITY = 2
 """Index of the wrist in a limb's ``visibility``."""
@@ -56,14 +74,17 @@ class Limb:
     @classmethod
     def of(cls, pose: Pose, side: Side) -> Limb:
         """Take one side's points."""
-        rows = list(_ROWS[side])
+        rows = _ROWS[side]
         px, m = pose.image_px[rows], pose.world_m[rows]
         return cls(px[0], px[1], px[2], px[3], m[0], m[1], m[2], m[3], pose.visibility[rows])
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(frozen=True, eq=False)
 class Sight:
-    """The measured side, the other side, and what follows from both at once."""
+    """The measured side, the other side, and what follows from both at once.
+
+    What several ask for is worked out once.
+    """
 
     pose: Pose
     side: Side
@@ -81,6 +102,11 @@ class Sight:
         return cls(pose, side, near, other, axes)
 
     @property
+    def of_other_side(self) -> Sight:
+        """The same pose seen from the other shoulder."""
+        return Sight(self.pose, self.side.other, self.other, self.near, self.axes)
+
+    @property
     def round_deg(self) -> float:
         """Where the camera is, going round the trunk: 0 in front, 90 at the right, 180 behind."""
         forward, _, right = self.axes
@@ -91,58 +117,48 @@ class Sight:
         """Where the camera is along the trunk: 90 beyond the head, -90 at the feet."""
         return math.degrees(math.asin(max(-1.0, min(1.0, -float(self.axes[1][2])))))
 
-    @property
+    @cached_property
     def scale_px(self) -> float:
         """How long the trunk would be in the picture if it were not foreshortened."""
-        shoulders_px = float(np.linalg.norm(self.near.shoulder_px - self.other.shoulder_px))
+        shoulders_px = _length(self.near.shoulder_px - self.other.shoulder_px)
         return max(self.trunk_px, shoulders_px / SHOULDERS_OVER_TRUNK)
 
     @property
     def points_px(self) -> Vector:
         """Shoulder and other shoulder, hip and other hip, elbow, wrist (6, 2)."""
-        near, other = self.near, self.other
-        return np.stack(
-            [
-                near.shoulder_px,
-                other.shoulder_px,
-                near.hip_px,
-                other.hip_px,
-                near.elbow_px,
-                near.wrist_px,
-            ]
-        )
+        points: Vector = self.pose.image_px[_POINTS[self.side]]
+        return points
 
     @property
     def points_m(self) -> Vector:
         """The same in space (6, 3)."""
-        near, other = self.near, self.other
-        return np.stack(
-            [near.shoulder_m, other.shoulder_m, near.hip_m, other.hip_m, near.elbow_m, near.wrist_m]
-        )
+        points: Vector = self.pose.world_m[_POINTS[self.side]]
+        return points
 
-    @property
+    @cached_property
     def hips_px(self) -> Vector:
         """Middle of the hips (2,)."""
         middle: Vector = (self.near.hip_px + self.other.hip_px) / 2
         return middle
 
-    @property
+    @cached_property
     def shoulders_px(self) -> Vector:
         """Middle of the shoulders (2,)."""
         middle: Vector = (self.near.shoulder_px + self.other.shoulder_px) / 2
         return middle
 
-    @property
+    @cached_property
     def trunk_px(self) -> float:
         """Length of the trunk in the picture, mid-hip to mid-shoulder."""
-        return float(np.linalg.norm(self.shoulders_px - self.hips_px))
+        return _length(self.shoulders_px - self.hips_px)
 
     @property
     def breadth(self) -> float:
         """Shoulder line in the picture over trunk length, positive where the front is seen."""
-        across = (self.near.shoulder_px - self.other.shoulder_px) * -self.side.sign
-        up = (self.shoulders_px - self.hips_px) / self.trunk_px
-        return float(across @ np.array([-up[1], up[0]])) / self.trunk_px
+        across, down = (self.near.shoulder_px - self.other.shoulder_px).tolist()
+        up_across, up_down = (self.shoulders_px - self.hips_px).tolist()
+        square_px: float = (down * up_across - across * up_down) * -self.side.sign
+        return square_px / self.trunk_px**2 if self.trunk_px > 0.0 else math.nan
 
     @property
     def knees_above_shoulders(self) -> bool:
@@ -160,29 +176,24 @@ class Sight:
     @property
     def upper_arm_share(self) -> float:
         """Upper arm over trunk, lengths in the picture."""
-        return float(np.linalg.norm(self.near.elbow_px - self.near.shoulder_px)) / self.scale_px
+        return _length(self.near.elbow_px - self.near.shoulder_px) / self.scale_px
 
     @property
     def forearm_share(self) -> float:
         """Forearm over trunk, lengths in the picture."""
-        return float(np.linalg.norm(self.near.wrist_px - self.near.elbow_px)) / self.scale_px
+        return _length(self.near.wrist_px - self.near.elbow_px) / self.scale_px
 
     @property
     def bend_seen_deg(self) -> float:
         """Bend of the elbow in the picture, 0 straight."""
         near = self.near
-        return float(
-            elbow_flexion_deg(
-                unit(near.elbow_px - near.shoulder_px), unit(near.wrist_px - near.elbow_px)
-            )
-        )
+        return _between_deg(near.elbow_px - near.shoulder_px, near.wrist_px - near.elbow_px)
 
-    @property
+    @cached_property
     def elevation_seen_deg(self) -> float:
         """Unsigned elevation of the upper arm in the picture, 0 along the trunk."""
-        upper_arm = unit(self.near.elbow_px - self.near.shoulder_px)
-        down = unit(self.hips_px - self.shoulders_px)
-        return math.degrees(math.acos(float(np.clip(upper_arm @ down, -1.0, 1.0))))
+        upper_arm = self.near.elbow_px - self.near.shoulder_px
+        return _between_deg(upper_arm, self.hips_px - self.shoulders_px)
 
     @property
     def tilt_deg(self) -> float:
@@ -190,24 +201,18 @@ class Sight:
         up = self.shoulders_px - self.hips_px
         return math.degrees(math.atan2(float(up[0]), -float(up[1])))
 
-    @property
+    @cached_property
     def elbow_flexion_deg(self) -> float:
         """Bend of the elbow from the metric points, 0 straight."""
         near = self.near
-        return float(
-            elbow_flexion_deg(
-                unit(near.elbow_m - near.shoulder_m), unit(near.wrist_m - near.elbow_m)
-            )
-        )
+        return _between_deg(near.elbow_m - near.shoulder_m, near.wrist_m - near.elbow_m)
 
     @property
     def near_elevation_deg(self) -> float:
         """Unsigned elevation of the measured upper arm from the metric points."""
-        down = unit(
-            self.near.hip_m + self.other.hip_m - self.near.shoulder_m - self.other.shoulder_m
-        )
-        upper_arm = unit(self.near.elbow_m - self.near.shoulder_m)
-        return math.degrees(math.acos(float(np.clip(upper_arm @ down, -1.0, 1.0))))
+        near, other = self.near, self.other
+        down = near.hip_m + other.hip_m - near.shoulder_m - other.shoulder_m
+        return _between_deg(near.elbow_m - near.shoulder_m, down)
 
     def turned_from_deg(self, view: View) -> float:
         """Signed turn of the trunk about its long axis away from how ``view`` wants it."""
@@ -219,3 +224,20 @@ class Sight:
             case View.BACK:
                 wanted_deg = 180.0
         return (self.round_deg - wanted_deg + 180.0) % 360.0 - 180.0
+
+
+def _length(vector: Vector) -> float:
+    return math.hypot(*vector.tolist())
+
+
+def _between_deg(a: Vector, b: Vector) -> float:
+    """Angle between two vectors (2,) or (3,), degrees; NaN where one has no length.
+
+    By sines and cosines of single numbers, which for one vector is many times quicker than arrays.
+    """
+    u, v = a.tolist(), b.tolist()
+    lengths = math.hypot(*u) * math.hypot(*v)
+    if not lengths > 0.0:
+        return math.nan
+    cosine: float = sum(x * y for x, y in zip(u, v, strict=True)) / lengths
+    return math.degrees(math.acos(1.0 if cosine > 1.0 else -1.0 if cosine < -1.0 else cosine))

@@ -73,7 +73,8 @@ def advance(state: WrongArm, time_s: float, pose: Pose | None) -> tuple[WrongArm
     """
     if state.told or not _watched(state.movement, state.position) or pose is None:
         return state, False
-    near, other = Sight.of(pose, state.side), Sight.of(pose, state.side.other)
+    near = Sight.of(pose, state.side)
+    other = near.of_other_side
     if not _seen(near) or not _seen(other):
         return state, False
     if time_s - state.last_s > GAP_S:
@@ -101,10 +102,10 @@ def _watched(movement: Movement | None, position: Position) -> bool:
 
 
 def _seen(sight: Sight) -> bool:
-    points = np.stack([sight.near.shoulder_px, sight.near.elbow_px, sight.near.wrist_px])
-    size = np.asarray(sight.pose.size_px)
-    inside = bool(np.all((points >= 0) & (points <= size)))
-    return inside and bool(np.all(sight.near.visibility[:3] >= MIN_VISIBILITY))
+    near, (width, height) = sight.near, sight.pose.size_px
+    points = (point.tolist() for point in (near.shoulder_px, near.elbow_px, near.wrist_px))
+    inside = all(0 <= x <= width and 0 <= y <= height for x, y in points)
+    return inside and all(seen >= MIN_VISIBILITY for seen in near.visibility[:3].tolist())
 
 
 def _above_head(sight: Sight) -> bool:
