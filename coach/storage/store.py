@@ -23,7 +23,7 @@ from coach.storage.store_practice import PracticeRecords
 from coach.storage.store_refusals import ImportOutcome, Refusal, Refusals, note
 from coach.storage.store_rows import add_session, utc_text
 from coach.storage.store_sessions import stored_document
-from coach.storage.store_tables import files, patients, sessions
+from coach.storage.store_tables import files, imports, patients, sessions
 
 __all__ = [
     "LARGEST_FILE_BYTES",
@@ -137,12 +137,17 @@ class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
 
     def last_import(self) -> Batch | None:
         """Give the import that came last, at whichever desk; None where there is none to undo."""
-        last = func.max(sessions.c.imported_utc)
-        query = select(sessions.c.batch, last, func.count()).where(sessions.c.batch.is_not(None))
-        query = query.group_by(sessions.c.batch).order_by(last.desc()).limit(1)
+        # The list of files is short and in order; the table of sessions holds all documents.
+        query = select(sessions.c.batch, imports.c.at_utc)
+        query = query.join(imports, imports.c.session_id == sessions.c.id)
+        query = query.where(sessions.c.batch.is_not(None)).order_by(imports.c.id.desc()).limit(1)
         with self._read() as connection:
             row = connection.execute(query).first()
-            return Batch(row[0], datetime.fromisoformat(row[1]), row[2]) if row else None
+            if row is None:
+                return None
+            count = select(func.count()).where(sessions.c.batch == row.batch)
+            number = connection.scalar(count) or 0
+            return Batch(row.batch, datetime.fromisoformat(row.at_utc), number)
 
     def undo_import(self, batch: str) -> int:
         """Take an import back; gives how many sessions went.

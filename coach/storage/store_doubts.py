@@ -13,8 +13,9 @@ from sqlalchemy import Connection, delete, func, select, update
 from coach.domain.fault import Fault
 from coach.storage.store_database import Database
 from coach.storage.store_kinds import has_more, patient_key
+from coach.storage.store_refusals import ImportOutcome
 from coach.storage.store_rows import patient_of
-from coach.storage.store_tables import patients, sessions
+from coach.storage.store_tables import imports, looks, patients, sessions
 
 
 class Decision(StrEnum):
@@ -30,6 +31,13 @@ class Decision(StrEnum):
 
 COUNTED = sessions.c.decision != Decision.LEFT_OUT
 """The condition under which a session is read."""
+_DOUBTFUL = (
+    # By the list of files first: to look through the sessions is to read every document.
+    sessions.c.id.in_(
+        select(imports.c.session_id).where(imports.c.outcome == ImportOutcome.DOUBTFUL)
+    ),
+    sessions.c.doubt != "",
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +63,7 @@ class Doubts(Database):
         s = sessions.c
         query = select(s.id, s.document, patients.c.code, s.started_at, s.doubt, s.decision)
         query = query.join_from(sessions, patients, patients.c.id == s.patient_id)
-        query = query.where(s.doubt != "", s.decision.in_(decisions))
+        query = query.where(*_DOUBTFUL, s.decision.in_(decisions))
         with self._read() as connection:
             rows = connection.execute(query.order_by(s.started_utc, s.id))
             return tuple(
@@ -95,6 +103,8 @@ class Doubts(Database):
                     owner = patient_of(connection, now, row.batch)
             changed = update(sessions).where(mine).values(patient_id=owner, decision=decision)
             connection.execute(changed)
+            # Two decisions may leave as many sessions, as old as before, which are others.
+            connection.execute(delete(looks).where(looks.c.patient_id.in_((owner, row.patient_id))))
             if owner != row.patient_id:
                 _forget_if_empty(connection, row.patient_id)
             return Doubt(
@@ -106,7 +116,7 @@ class Doubts(Database):
     def open_doubts(self) -> int:
         """Count the doubts that wait for a decision."""
         query = select(func.count()).select_from(sessions)
-        query = query.where(sessions.c.doubt != "", sessions.c.decision == Decision.OPEN)
+        query = query.where(*_DOUBTFUL, sessions.c.decision == Decision.OPEN)
         with self._read() as connection:
             return connection.scalar(query) or 0
 

@@ -59,8 +59,8 @@ def store_file(tmp_path: Path) -> Path:
     ("change", "ask"),
     [
         ("UPDATE sessions SET started_at = 'soon'", Store.patients),
-        ("UPDATE sessions SET imported_utc = x'ff00'", Store.last_import),
-        ("UPDATE sessions SET imported_utc = 'x'", Store.last_import),
+        ("UPDATE imports SET at_utc = x'ff00'", Store.last_import),
+        ("UPDATE imports SET at_utc = 'x'", Store.last_import),
         ("UPDATE imports SET at_utc = 7 WHERE outcome = 'refused'", Store.refusals),
         ("UPDATE episodes SET began_on = 'x'", lambda s: s.episodes("SH-1")),
         ("UPDATE episodes SET side = 'both'", lambda s: s.episodes("SH-1")),

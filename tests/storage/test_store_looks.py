@@ -77,3 +77,22 @@ def test_a_session_left_out_and_a_person_erased_are_seen_no_longer(
     assert not store.looks()[0].on(TODAY).has(Concern.HIGH_PAIN)
     store.erase_person("SH-001")
     assert [look.patient_code for look in store.looks()] == ["SH-002"]
+
+
+def test_two_decisions_that_leave_as_many_sessions_make_another_look(
+    store: Store, invented: ModuleType
+) -> None:
+    """The first, the last and the newest stay; of the two between them one goes and one comes."""
+    ids = [
+        add(store, invented, day, "SH-001", pain=(2, pain))
+        for day, pain in ((0, 2), (1, 9), (2, 2), (3, 2))
+    ]
+
+    def decide(session: str, before: Decision, now: Decision) -> None:
+        store.decide(Doubt(session, "SH-001", "SH-001", datetime.now(UTC), "", before), now)
+
+    decide(ids[2], Decision.OPEN, Decision.LEFT_OUT)
+    assert store.looks()[0].on(TODAY).has(Concern.HIGH_PAIN)
+    decide(ids[2], Decision.LEFT_OUT, Decision.BELONGS)
+    decide(ids[1], Decision.OPEN, Decision.LEFT_OUT)
+    assert not store.looks()[0].on(TODAY).has(Concern.HIGH_PAIN)

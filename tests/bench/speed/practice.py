@@ -171,6 +171,12 @@ _MANY = (
         r.completed, r.ended_because, r.faults
     from repetitions r cross join days d
     """,
+    """
+    insert into imports (at_utc, file_name, outcome, reason, session_id)
+    select i.at_utc, i.file_name, i.outcome, i.reason,
+        substr(i.session_id, 1, 24) || (10000000 + d.n)
+    from imports i cross join days d
+    """,
 )
 """Copies of each patient's first sitting on later days, made by the database itself."""
 
@@ -209,6 +215,8 @@ def network(target: Path | str | None = None) -> list[Row]:
             count = connection.execute(text("select count(*) from repetitions")).scalar_one()
         looking_s = took_s(store.looks)
         listing = sorted(_wall_s(lambda: (store.patients(), store.looks())) for _ in range(5))
+        asked = (store.people, store.refusals, store.open_doubts, store.last_import)
+        besides = sorted(_wall_s(lambda: [ask() for ask in asked]) for _ in range(5))
         plan = _explained(store)
         store.close()
     print(plan, file=sys.stderr)
@@ -217,6 +225,7 @@ def network(target: Path | str | None = None) -> list[Row]:
         Row(f"repetitions in the network's store, {name}", "", float(count)),
         Row("first look at everyone, once", "s of processor", looking_s),
         Row("list across patients after that", "s", listing[2], 1.0),
+        Row("what the window asks besides", "s", besides[2]),
     ]
 
 
