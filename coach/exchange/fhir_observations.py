@@ -54,19 +54,17 @@ class Context:
 
 
 def observations(
-    document: SessionDocument, series: Sequence[Series], context: Context
+    document: SessionDocument, points: Sequence[tuple[Series, Point]], context: Context
 ) -> list[Resource]:
-    """Write a sitting: each hold, each movement's value, each answer on pain."""
+    """Write a sitting: each hold, each movement's value, each answer on pain.
+
+    ``points`` are the sitting's own in the patient's history.
+    """
     found: list[Resource] = []
     for place, record in enumerate(document.exercises):
         found += [_repetition(document, place, r, context) for r in record.repetitions]
         found += [_timed(document, place, h, context) for h in record.timed]
-    for one in series:
-        found += [
-            _sitting(document, one, point, context)
-            for point in one.points
-            if point.session_id == document.session_id
-        ]
+    found += [_sitting(document, series, point, context) for series, point in points]
     return [*found, *_pains(document, context)]
 
 
