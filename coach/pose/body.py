@@ -116,4 +116,4 @@ def brightness(image_rgb: NDArray[np.uint8], body: Body) -> float | None:
     red, green, blue = np.add.reduce(some, axis=0, dtype=np.int64).sum(axis=0)
     # Luma weights of ITU-R BT.601.
     grey = float(0.299 * red + 0.587 * green + 0.114 * blue)
-    return grey / (255 * some.shape[0] * some.shape[1])
+    return grey / float(255 * some.shape[0] * some.shape[1])

@@ -10,7 +10,7 @@ from PyQt6.QtCore import QObject, pyqtSignal, pyqtSlot
 from PyQt6.QtGui import QImage
 
 from coach.desktop.patient.coaching import BeginCoaching, Coaching
-from coach.desktop.patient.intake import Intake
+from coach.desktop.patient.intake import CALM_S, PAUSED_S, Intake
 from coach.desktop.patient.looker import Looker
 from coach.desktop.patient.trouble import unexpected
 from coach.domain.fault import Fault
@@ -183,7 +183,8 @@ class Analysis(QObject):
                 self._intake.play()
             else:
                 self._intake.stand()
-            self._intake.rest(not working or step.moment.deserted)
+            calm_s = PAUSED_S if self._stage is Stage.PAUSED else CALM_S
+            self._intake.rest(0.0 if working and not step.moment.deserted else calm_s)
         self.stepped.emit(step)
         if self._stage is Stage.FINISHED:
             self._finish(SessionEnd.COMPLETED)

@@ -26,6 +26,8 @@ BLACK_S = 3.0
 CALM_S = 0.1
 """Between two pictures of a camera while nothing is measured: a mirror that still moves, and often
 enough for a raised hand, which is looked for five times a second."""
+PAUSED_S = 0.2
+"""The same under the veil of a pause, where only the hand counts."""
 
 
 @runtime_checkable
@@ -69,7 +71,7 @@ class Intake:
         self._trouble, self._troubled, self._retry_s = trouble, False, retry_s
         self._black_since_s: float | None = None
         self._stopping = threading.Event()
-        self._calm = False
+        self._gap_s = 0.0
         self._playing = threading.Event()
         self._file_waits = file_waits
         self._still: Frame | None = None
@@ -91,9 +93,9 @@ class Intake:
         if self._file_waits:
             self._playing.clear()
 
-    def rest(self, calm: bool) -> None:
-        """Take fewer pictures from a camera while nothing is measured; a file is not touched."""
-        self._calm = calm
+    def rest(self, gap_s: float) -> None:
+        """Take pictures no closer together than this from a camera; a file is not touched."""
+        self._gap_s = gap_s
 
     def take(self) -> Frame | None:
         """Fetch the next frame without waiting."""
@@ -169,7 +171,7 @@ class Intake:
             if live:
                 self._look_for_black(arrived)
                 if isinstance(source, Restful):
-                    source.rest(CALM_S if self._calm else 0.0)
+                    source.rest(self._gap_s)
             self._box.put(arrived)
             self._ready()
 
