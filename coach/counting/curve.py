@@ -1,13 +1,16 @@
 """A calm curve through the readings of a whole recording: without wrong frames and without lag.
 
-For recordings only: it looks ahead, and takes SciPy, which the live path has no time to load.
+For recordings only: it looks ahead. SciPy has these filters, but loading it takes most of a second,
+as long as measuring a short clip; ``tests/counting/test_curve.py`` holds them to SciPy's.
 """
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass, field
 
 import numpy as np
+from numpy.lib.stride_tricks import sliding_window_view
 from numpy.typing import NDArray
 
 Floats = NDArray[np.float64]
@@ -26,6 +29,8 @@ BURST_SHARE, NEARBY_S = 0.2, 1.0
 """The top of the quickest repetition is off that median by a tenth of what is swept in its time."""
 SLOWEST_HZ = 6.0
 """Frame rate below which the filter takes away too little for its residue to show the noise."""
+
+_AT_ONCE = 65_536
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -61,28 +66,67 @@ def calm_curve(seen_s: Floats, seen_deg: Floats) -> Curve | None:
 
 def low_pass(signal: Floats, cutoff_hz: float, rate_hz: float) -> Floats:
     """Smooth without lag; at ``cutoff_hz`` half of the amplitude stays."""
-    from scipy.signal import butter, sosfiltfilt
-
-    sections = butter(ORDER, cutoff_hz, fs=rate_hz, output="sos")
     # Half a period at either end: shorter, the filter has not settled; longer, it mirrors motion.
     pad = min(len(signal) - 1, round(rate_hz / cutoff_hz / 2))
-    smooth: Floats = sosfiltfilt(sections, signal, padlen=pad)
+    padded = np.pad(signal, pad, mode="reflect", reflect_type="odd")
+    tangent = math.tan(math.pi * cutoff_hz / rate_hz)
+    forward = _butterworth(padded.tolist(), tangent)
+    smooth = np.array(_butterworth(forward[::-1], tangent)[::-1])
+    return smooth[pad : len(smooth) - pad]
+
+
+def _butterworth(signal: list[float], tangent: float) -> list[float]:
+    """Second order, by the bilinear transform; settled at the first value before it begins.
+
+    ``tangent`` is that of half the cutoff's angle per sample (Oppenheim & Schafer, Discrete-Time
+    Signal Processing, from memory).
+    """
+    scale = 1.0 / (1.0 + math.sqrt(2.0) * tangent + tangent * tangent)
+    b = tangent * tangent * scale
+    a1 = 2.0 * (tangent * tangent - 1.0) * scale
+    a2 = (1.0 - math.sqrt(2.0) * tangent + tangent * tangent) * scale
+    one, other = signal[0] * (1.0 - b), signal[0] * (b - a2)
+    smooth = []
+    for value in signal:
+        now = b * value + one
+        one = 2.0 * b * value - a1 * now + other
+        other = b * value - a2 * now
+        smooth.append(now)
     return smooth
 
 
 def _without_bursts(time_s: Floats, seen_s: Floats, seen_deg: Floats) -> NDArray[np.bool_]:
     """Mask of readings that are not a short burst far off their neighbourhood (Hampel's rule)."""
-    from scipy.ndimage import maximum_filter1d, median_filter, minimum_filter1d
-
-    size, nearby = round(BURST_S * GRID_HZ) + 1, round(NEARBY_S * GRID_HZ) + 1
     level = np.interp(time_s, seen_s, seen_deg)
-    middle = median_filter(level, size, mode="nearest")
-    spread = 1.4826 * median_filter(np.abs(level - middle), size, mode="nearest")
-    swept = maximum_filter1d(level, nearby) - minimum_filter1d(level, nearby)
+    middle = running_median(level, round(BURST_S * GRID_HZ) + 1)
+    spread = 1.4826 * running_median(np.abs(level - middle), round(BURST_S * GRID_HZ) + 1)
+    swept = running_range(level, round(NEARBY_S * GRID_HZ) + 1)
     limit = np.maximum(BURST_DEG, np.maximum(BURST_SDS * spread, BURST_SHARE * swept))
     off = np.abs(seen_deg - np.interp(seen_s, time_s, middle))
     right: NDArray[np.bool_] = off <= np.interp(seen_s, time_s, limit)
     return right
+
+
+def running_median(signal: Floats, size: int) -> Floats:
+    """Median of ``size`` samples, an odd number, around each; the ends go on as they are."""
+    around = sliding_window_view(np.pad(signal, size // 2, mode="edge"), size)
+    parts = range(0, len(around), _AT_ONCE)
+    return np.concatenate([np.median(around[k : k + _AT_ONCE], axis=1) for k in parts])
+
+
+def running_range(signal: Floats, size: int) -> Floats:
+    """Largest less smallest of ``size`` samples, an odd number, around each; mirrored at the ends.
+
+    By doubling spans, so that each sample is looked at a few times only.
+    """
+    high = low = np.pad(signal, size // 2, mode="symmetric")
+    span = 1
+    while span < size:
+        further = min(span, size - span)
+        high = np.maximum(high[: len(high) - further], high[further:])
+        low = np.minimum(low[: len(low) - further], low[further:])
+        span += further
+    return high - low
 
 
 def smoothed_noise_deg(curves: list[Curve]) -> float:

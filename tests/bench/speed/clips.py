@@ -7,44 +7,33 @@ import shutil
 import subprocess
 import sys
 import time
-from collections.abc import Iterator
-from itertools import islice
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from coach.app.measure import measure, track
 from coach.app.measure_many import cores
-from coach.capture.opencv import open_video
+from coach.capture.sources import open_source
 from coach.capture.video_file import VideoFile
 from coach.documents.measurement import measurement_json
-from coach.domain.frame import Frame
 from coach.domain.movement import Movement, Position, Side, needed_view
 from coach.pose.library import import_mediapipe
 from tests.bench.speed.film import CLIPS, ROOT, model
 from tests.bench.speed.table import Row
 
-FRAMES = 250
 CLIP = CLIPS / "abduction_left_two_holds.mp4"
 WAY = ("--movement", "abduction", "--side", "left")
 
 
-class Beginning(VideoFile):
-    """The first frames of the clip."""
-
-    def __iter__(self) -> Iterator[Frame]:
-        return islice(super().__iter__(), FRAMES)
-
-
-def beginning() -> Beginning:
+def opened() -> VideoFile:
     """Open the clip anew."""
-    reader = open_video(CLIP)
-    assert reader is not None
-    return Beginning(CLIP.name, reader)
+    source = open_source(CLIP)
+    assert isinstance(source, VideoFile)
+    return source
 
 
 def bare() -> None:
     """Decode the clip and run the model on every frame."""
-    source, landmarker = beginning(), model()
+    source, landmarker = opened(), model()
     for frame in source:
         landmarker.find(frame.image_rgb, round(frame.time_s * 1000) + 1000)
     source.close()
@@ -53,7 +42,7 @@ def bare() -> None:
 
 def ours() -> None:
     """What the command does once its imports are there."""
-    source = beginning()
+    source = opened()
     tracked = track(source)
     source.close()
     view = needed_view(Movement.ABDUCTION, Position.STANDING)
