@@ -10,6 +10,7 @@ from coach.app.passphrases import asked, chosen
 from coach.domain.fault import Fault
 from coach.review.wording import day
 from coach.storage.folders import store_path
+from coach.storage.key_text import PublicKey
 from coach.storage.keys import (
     back_up,
     make_practice_key,
@@ -57,7 +58,7 @@ def run_key(deed: Deed, file: Path | None, *, anew: bool = False) -> int:
             print(f"Made {path}; put this public key into plans:\n{public}")
             print("Back it up now with 'coach key back-up FILE': without it nothing can be opened.")
         case Deed.SHOW:
-            known = public_keys(path)
+            known = _public(path)
             if not known:
                 raise Fault("There is no practice key here; make one with 'coach key make'.")
             for older, key in enumerate(known):
@@ -78,6 +79,15 @@ def run_key(deed: Deed, file: Path | None, *, anew: bool = False) -> int:
             lock_store(place, chosen("the store"), old)
             print(f"{place} is locked; the passphrase is asked for when it is opened.")
     return 0
+
+
+def _public(path: Path) -> tuple[PublicKey, ...]:
+    try:
+        return public_keys(path)
+    except Fault as fault:
+        print(fault)
+        unlock(path, asked("the practice's key"))
+        return public_keys(path)
 
 
 def _named(deed: Deed, file: Path | None) -> Path:

@@ -6,6 +6,7 @@ The files are in the age format: the keys are age identities, in one file locked
 
 from __future__ import annotations
 
+import contextlib
 import re
 from dataclasses import replace
 from datetime import date
@@ -29,6 +30,9 @@ _WORK = re.compile(rb"^-> scrypt \S+ ([0-9]{1,9})\n", re.MULTILINE)
 _MOST_WORK = 20
 """Logarithm of scrypt's N (https://c2sp.org/age): 2**20 takes 1 GiB and seconds; age programs
 choose 15 to 19."""
+
+_TOO_SLOW = "Excessive work parameter"
+_TRIES = 20
 
 
 def practice_key_path() -> Path:
@@ -65,17 +69,24 @@ def renew(path: Path, passphrase: str, made_on: date | None = None) -> str:
 def public_keys(path: Path) -> tuple[PublicKey, ...]:
     """Give the public halves, the one for new plans first; no passphrase is needed.
 
-    Empty where no key was made.
+    Empty where no key was made. Raises Fault where they are missing, as after a crash between the
+    two files, or damaged: unlocking writes them anew.
     """
     if not path.exists():
         return ()
-    text = read_bounded(_public_path(path), _MAX_KEY_BYTES, "public key").decode("ascii", "replace")
+    beside = _public_path(path)
+    if not beside.exists():
+        raise Fault(
+            f"The public key in {beside} is missing: unlock the practice's key once to write it "
+            "anew."
+        )
+    text = read_bounded(beside, _MAX_KEY_BYTES, "public key").decode("ascii", "replace")
     try:
         return read_public(text)
     except ValueError as error:
         raise Fault(
-            f"The public key in {_public_path(path)} is damaged: unlock the practice's key once to "
-            "write it anew."
+            f"The public key in {beside} is damaged: unlock the practice's key once to write it "
+            "anew."
         ) from error
 
 
@@ -131,7 +142,7 @@ def restore(path: Path, backup: Path, backup_passphrase: str, passphrase: str) -
     used = new_passphrase(passphrase)
     identity = _read(backup, backup_passphrase)
     held = {one.public_key for one in identity.every}
-    if any(present.text not in held for present in public_keys(path)):
+    if not _present(path, (passphrase, backup_passphrase)) <= held:
         raise Fault(
             f"There is another practice key at {path} that is not in {backup.name}, and files may "
             "be sealed for it: take a newer backup, or move the key to a safe place first."
@@ -139,6 +150,20 @@ def restore(path: Path, backup: Path, backup_passphrase: str, passphrase: str) -
     _write(path, identity, used, overwrite=True)
     _write_public(path, identity)
     return identity.public_key
+
+
+def _present(path: Path, passphrases: tuple[str, ...]) -> set[str]:
+    """Give the public halves of what is at ``path``, of which the file beside it may be gone."""
+    try:
+        return {one.text for one in public_keys(path)}
+    except Fault as fault:
+        for passphrase in passphrases:
+            with contextlib.suppress(Fault):
+                return {one.public_key for one in _read(path, passphrase).every}
+        raise Fault(
+            f"There is a practice key at {path} of which nobody can say whether the backup has "
+            "it: unlock it once, or move it to a safe place first."
+        ) from fault
 
 
 def _new(made_on: date | None) -> PracticeIdentity:
@@ -155,13 +180,27 @@ def _read(path: Path, passphrase: str) -> PracticeIdentity:
             "take your backup."
         )
     try:
-        text = pyrage.passphrase.decrypt(locked, normal_passphrase(passphrase)).decode("ascii")
-        return read_secret(text)
+        return read_secret(_unlocked(locked, path, passphrase).decode("ascii"))
     except (pyrage.DecryptError, ValueError) as error:
         raise Fault(
             f"{path.name} does not open: type the passphrase again, and if it is right the file "
             "is damaged or no practice key, so take your backup."
         ) from error
+
+
+def _unlocked(locked: bytes, path: Path, passphrase: str) -> bytes:
+    # The library refuses what it thinks takes this machine too long, which it measures for a
+    # moment before each try: on a busy machine that may be a bad one.
+    for _ in range(_TRIES):
+        try:
+            return pyrage.passphrase.decrypt(locked, normal_passphrase(passphrase))
+        except pyrage.DecryptError as error:
+            if not str(error).startswith(_TOO_SLOW):
+                raise
+    raise Fault(
+        f"{path.name} cannot be opened while this computer is so busy: close other programs and "
+        "try again."
+    )
 
 
 def _write(path: Path, identity: PracticeIdentity, used: str, *, overwrite: bool) -> None:

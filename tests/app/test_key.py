@@ -47,6 +47,18 @@ def test_a_key_is_made_backed_up_lost_and_restored(
     assert unlock(practice_key_path(), WORDS).public_key == public
 
 
+def test_a_public_half_that_a_crash_left_out_is_written_when_it_is_asked_for(
+    monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    typing(monkeypatch, WORDS, WORDS, WORDS)
+    assert main(["key", "make"]) == 0
+    public = str(public_key(practice_key_path()))
+    practice_key_path().with_name("practice.key.age.pub").unlink()
+    assert main(["key", "show"]) == 0
+    assert public in capsys.readouterr().out
+    assert public_key(practice_key_path()) == public
+
+
 def test_a_second_key_is_made_only_when_a_renewal_is_asked_for(
     monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:

@@ -137,6 +137,87 @@ def test_a_damaged_public_half_is_told_and_mended_by_unlocking(made: Path) -> No
     assert public_key(made.with_name("none")) is None
 
 
+def test_a_busy_machine_is_asked_again_before_a_key_is_refused(
+    made: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """2**30 is what no machine does in the time that the library allows."""
+    _, head, rest = made.read_bytes().split(b"\n", 2)
+    slow = b"\n".join([b"age-encryption.org/v1", head.rsplit(b" ", 1)[0] + b" 30", rest])
+    with pytest.raises(pyrage.DecryptError) as too_slow:
+        pyrage.passphrase.decrypt(slow, PASSPHRASE)
+    key, tries = f"{pyrage.x25519.Identity.generate()}\n".encode(), 0
+
+    def decrypt(locked: bytes, passphrase: str) -> bytes:
+        nonlocal tries
+        tries += 1
+        if tries < quick_after:
+            raise too_slow.value
+        return key
+
+    monkeypatch.setattr("coach.storage.keys.pyrage.passphrase.decrypt", decrypt)
+    quick_after = 5
+    path = Path(shutil.copy(made, tmp_path))
+    assert str(unlock(path, PASSPHRASE).key) == key.decode().strip()
+    quick_after = 1_000
+    with pytest.raises(Fault, match=r"while this computer is so busy: close other programs and"):
+        unlock(path, PASSPHRASE)
+
+
+class Killed(BaseException):
+    """In place of a kill, between the locked key and its public half."""
+
+
+@pytest.mark.parametrize("doing", ["made", "restored", "renewed"])
+def test_after_a_kill_before_the_public_half_is_written_unlocking_writes_it(
+    made: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, doing: str
+) -> None:
+    path = tmp_path / "practice.key.age"
+    if doing == "renewed":
+        restore(path, made, PASSPHRASE, PASSPHRASE)
+
+    def kill(place: Path, identity: PracticeIdentity) -> None:
+        raise Killed
+
+    monkeypatch.setattr("coach.storage.keys._write_public", kill)
+    deeds = {
+        "made": lambda: make_practice_key(path, PASSPHRASE),
+        "restored": lambda: restore(path, made, PASSPHRASE, PASSPHRASE),
+        "renewed": lambda: renew(path, PASSPHRASE),
+    }
+    with pytest.raises(Killed):
+        deeds[doing]()
+    monkeypatch.undo()
+    if doing == "renewed":  # plans go on with the key that everybody has
+        assert public_key(path) == public_key(made)
+    else:
+        with pytest.raises(Fault, match=r"\.pub is missing: unlock the practice's key once"):
+            public_key(path)
+    identity = unlock(path, PASSPHRASE)
+    assert public_key(path) == identity.public_key
+    assert (public_key(made) in {key.text for key in public_keys(path)}) is (doing != "made")
+
+
+def test_a_restoring_that_was_killed_is_begun_anew(made: Path, tmp_path: Path) -> None:
+    path = tmp_path / "practice.key.age"
+    shutil.copy(made, path)  # its public half is not there yet
+    assert restore(path, made, PASSPHRASE, OTHER) == public_key(made) == public_key(path)
+
+
+def test_a_key_that_nobody_can_compare_is_not_replaced(made: Path, tmp_path: Path) -> None:
+    path = tmp_path / "practice.key.age"
+    key = pyrage.x25519.Identity.generate()
+    locked = pyrage.passphrase.encrypt(str(key).encode(), "a third passphrase of all")
+    path.write_bytes(locked)
+    with pytest.raises(Fault, match="nobody can say whether the backup has it: unlock it once"):
+        restore(path, made, PASSPHRASE, OTHER)
+    assert path.read_bytes() == locked
+    locked = pyrage.passphrase.encrypt(str(key).encode(), OTHER)
+    path.write_bytes(locked)
+    with pytest.raises(Fault, match=r"another practice key .* that is not in practice\.key\.age"):
+        restore(path, made, PASSPHRASE, OTHER)
+    assert path.read_bytes() == locked
+
+
 @pytest.fixture(scope="module")
 def renewed(made: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
     """The same key renewed once, in a folder of its own."""
