@@ -10,12 +10,14 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from enum import StrEnum
 from pathlib import Path
+from typing import Any
 
 from coach import __version__
 from coach.documents.joints import Axis, Stand
 from coach.domain.card_sheet import Paper
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Position, Side, View
+from coach.domain.pose import PoseModel
 from coach.exchange.kind import Kind
 
 CAUTION = (
@@ -104,6 +106,7 @@ def _run(options: argparse.Namespace) -> int:
                 options.folder,
                 begin=options.begin,
                 language=options.language,
+                model=options.pose_model,
             )
 
 
@@ -125,6 +128,11 @@ def _parser() -> argparse.ArgumentParser:
         "--language", metavar="CODE", help="en or de; by default the system's, else English"
     )
     parser.add_argument("--begin", action="store_true", help="begin without waiting for a signal")
+    parser.add_argument(
+        "--pose-model",
+        help="which measures; by default full, and lite on a machine too slow for it",
+        **_of(PoseModel),
+    )
     commands = parser.add_subparsers(dest="command", metavar="COMMAND")
 
     review = commands.add_parser("review", help="the therapist's window")
@@ -140,7 +148,7 @@ def _parser() -> argparse.ArgumentParser:
     export.add_argument(
         "--patient", metavar="CODE", help="as in the plan; without it parquet holds everybody"
     )
-    export.add_argument("--kind", type=_one_of(Kind), required=True, metavar=_names(Kind))
+    export.add_argument("--kind", required=True, **_of(Kind))
     export.add_argument("--out", type=Path, required=True, metavar="FILE")
     export.add_argument("--language", metavar="CODE", default=argparse.SUPPRESS, help="of a note")
 
@@ -161,21 +169,17 @@ def _parser() -> argparse.ArgumentParser:
     measure.add_argument(
         "clips", nargs="+", type=Path, metavar="CLIP", help="a clip, or a folder of clips"
     )
-    measure.add_argument(
-        "--movement", type=_one_of(Movement), required=True, metavar=_names(Movement)
-    )
-    measure.add_argument("--side", type=_one_of(Side), required=True, metavar=_names(Side))
+    measure.add_argument("--movement", required=True, **_of(Movement))
+    measure.add_argument("--side", required=True, **_of(Side))
     measure.add_argument(
         "--view",
-        type=_one_of(View),
-        metavar=_names(View),
         help="where the camera stands; by default where the movement is measured best",
+        **_of(View),
     )
     measure.add_argument(
         "--position",
-        type=_one_of(Position),
-        metavar=_names(Position),
         help="how the person stands, sits or lies; by default standing, seen from the foot supine",
+        **_of(Position),
     )
     measure.add_argument(
         "--json",
@@ -195,21 +199,18 @@ def _parser() -> argparse.ArgumentParser:
     )
     convert.add_argument("joints", type=Path, help="table of joint centres in metres, CSV")
     convert.add_argument("--out", type=Path, required=True, metavar="TABLE.csv")
-    convert.add_argument(
-        "--up", type=_one_of(Axis), default=Axis.Y, metavar=_names(Axis), help="what points up"
-    )
+    convert.add_argument("--up", default=Axis.Y, help="what points up", **_of(Axis))
     convert.add_argument(
         "--camera",
         dest="stand",
-        type=_one_of(Stand),
         required=True,
-        metavar=_names(Stand),
         help="on which side of the person the camera stands",
+        **_of(Stand),
     )
     convert.add_argument("--distance", type=float, default=2.5, metavar="METRES")
 
     card = commands.add_parser("card", help="a card to print and wear: it shows the trunk's turn")
-    card.add_argument("--paper", type=_one_of(Paper), default=Paper.A4, metavar=_names(Paper))
+    card.add_argument("--paper", default=Paper.A4, **_of(Paper))
     card.add_argument("--out", type=Path, default=Path("chest_card.pdf"), metavar="FILE")
 
     lens = commands.add_parser(
@@ -220,7 +221,7 @@ def _parser() -> argparse.ArgumentParser:
     # The default of the whole program, 0, would count as not given here.
     what.add_argument("--camera", type=int, default=None, metavar="N", help="camera number")
     what.add_argument("--clip", type=Path, help="a video of the board moved before the camera")
-    lens.add_argument("--paper", type=_one_of(Paper), default=Paper.A4, metavar=_names(Paper))
+    lens.add_argument("--paper", default=Paper.A4, **_of(Paper))
     lens.add_argument("--out", type=Path, default=Path("lens_board.pdf"), metavar="FILE")
     return parser
 
@@ -247,8 +248,8 @@ def _field_of_view(text: str) -> float:
     return value
 
 
-def _names(kind: type[StrEnum]) -> str:
-    return "|".join(kind)
+def _of(kind: type[StrEnum]) -> dict[str, Any]:
+    return {"type": _one_of(kind), "metavar": "|".join(kind)}
 
 
 def _one_of(kind: type[StrEnum]) -> Callable[[str], StrEnum]:

@@ -23,6 +23,8 @@ from coach.domain.progress import (
 from coach.domain.reading import Calibration, Reading
 from coach.placing import wrong_arm
 
+Left = Literal[EndedBecause.STOPPED, EndedBecause.INPUT_ENDED]
+"""Why an exercise is left before its end."""
 _WORKING = (Phase.MOVING, Phase.SETTLING, Phase.HOLDING)
 
 
@@ -108,9 +110,7 @@ class Exercising:
         self._wrong_arm, wrong = wrong_arm.advance(self._wrong_arm, now_s, pose)
         return Found(self._judged(events), reading, self._learnt(), noticed, wrong)
 
-    def finish(
-        self, now_s: float, because: Literal[EndedBecause.STOPPED, EndedBecause.INPUT_ENDED]
-    ) -> tuple[ProgressEvent, ...]:
+    def finish(self, now_s: float, because: Left) -> tuple[ProgressEvent, ...]:
         """Give the events of leaving the exercise now: an open hold ends."""
         if self._timed is not None:
             return timed.finish(self._timed, because)

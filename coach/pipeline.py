@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable
 from dataclasses import replace
-from typing import Literal
 
 from coach import cues, gestures
 from coach.domain.agenda import AgendaItem
@@ -13,7 +12,7 @@ from coach.domain.looked import Looked
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.plan import Plan
 from coach.domain.progress import EndedBecause, ProgressEvent
-from coach.exercising import Exercising
+from coach.exercising import Exercising, Left
 from coach.looking import Looking
 from coach.outcome import Outcome, Standing
 from coach.ports import PoseEstimator
@@ -22,7 +21,7 @@ from coach.session import asking as askings
 from coach.session import course as courses
 from coach.session.asking import Asking
 from coach.session.course import Course
-from coach.session.entries import Entry, Fact
+from coach.session.entries import Entry, Fact, measured_with
 from coach.session.recorder import Recorder
 
 Record = Callable[[Iterable[Entry]], None]
@@ -95,7 +94,7 @@ class Pipeline:
         # Of a frame from before the stage in which every frame counts, nothing is known.
         known = looked.asked or not self._looking.at_work(stage)
         if looked.asked:
-            self._looking.seen(looked, self._now_s)
+            self._looking.seen(looked, self._now_s, stage, frames_lost)
             self._signals(outcome)
         if known and (stage, index) == (self._course.stage, self._course.exercise_index):
             self._work(outcome, looked.frame.time_s)
@@ -155,6 +154,7 @@ class Pipeline:
         """Look whether the person is in place; the measuring begins to learn meanwhile."""
         if self._exercising is None or self._readying is None:
             return
+        self._looking.choose(self._course.item.planned)
         ready = self._readying.advance(self._now_s, outcome.pose, self._hearing)
         in_place = self._readying.doubt is None
         self._exercising.prepare(time_s, outcome.pose, in_place=in_place)
@@ -170,6 +170,9 @@ class Pipeline:
         self._progress(outcome, found.events)
 
     def _obey(self, outcome: Outcome, order: Order, pain: int | None = None) -> None:
+        if order is Order.READY and self._readying is not None and not self._looking.settled:
+            self._readying.told = True
+            return
         if courses.leaves_exercise(self._course, order, pain):
             self._end_hold(outcome, EndedBecause.STOPPED)
         before, asked = self._course, self._course.planned
@@ -177,11 +180,7 @@ class Pipeline:
         if order is Order.PAIN and self._course is not before and pain is not None and asked:
             outcome.too_much = outcome.too_much or pain > courses.pain_allowed(asked)
 
-    def _end_hold(
-        self,
-        outcome: Outcome,
-        because: Literal[EndedBecause.STOPPED, EndedBecause.INPUT_ENDED],
-    ) -> None:
+    def _end_hold(self, outcome: Outcome, because: Left) -> None:
         if self._course.stage is Stage.EXERCISE and self._exercising is not None:
             self._progress(outcome, self._exercising.finish(self._now_s, because))
 
@@ -199,7 +198,7 @@ class Pipeline:
             self._enter(before)
         if self._course.stage is Stage.FINISHED and before.stage is not Stage.FINISHED:
             self._record(self._recorder.flush())
-        self._record(facts)
+        self._record(measured_with(facts, self._looking.other_sha256))
 
     def _enter(self, before: Course) -> None:
         """Begin what the stage needs; a pause begins measuring anew, getting ready does not."""

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import Literal, Protocol
+from typing import Literal, Protocol, runtime_checkable
 
 from coach.domain.frame import Frame
-from coach.domain.pose import Card, Pose
+from coach.domain.pose import Card, Pose, PoseModel
 
 
 class FrameSource(Protocol):
@@ -64,6 +64,20 @@ class PoseEstimator(Protocol):
 
     def close(self) -> None:
         """Free the model; may be called twice."""
+        ...
+
+
+@runtime_checkable
+class Adaptable(Protocol):
+    """A pose estimator that can change its model between two frames."""
+
+    @property
+    def model(self) -> PoseModel:
+        """The model that sees the next frame."""
+        ...
+
+    def use(self, model: PoseModel) -> None:
+        """See the next frame with this model; stays as it is where that one cannot be had."""
         ...
 
 

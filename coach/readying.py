@@ -25,6 +25,8 @@ class Readying:
         self._item = item
         self._since_s = now_s
         self._placing = placing.begin(item.planned)
+        self.told = False
+        """Whether somebody said so, by hand or key."""
 
     @property
     def doubt(self) -> Doubt | None:
@@ -35,6 +37,8 @@ class Readying:
         """Take a frame; tell whether the exercise may begin: in place, and with all heard."""
         self._placing = placing.advance(self._placing, now_s, pose)
         here_s = now_s - self._since_s
+        if self.told:
+            return True
         bearable = self.doubt in _ADVICE and here_s >= ADVICE_S
         if hearing.awaits(self._item):
             return False

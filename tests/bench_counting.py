@@ -95,6 +95,11 @@ def ten_a_second(r: Random) -> Case:
     return Case(arm, _camera(r, fps=10.0), holds=held)
 
 
+def five_a_second(r: Random) -> Case:
+    arm, held = _holds(r)
+    return Case(arm, _camera(r, fps=5.0), holds=held)
+
+
 def sixty_a_second(r: Random) -> Case:
     arm, held = _holds(r)
     return Case(arm, _camera(r, fps=60.0), holds=held)
@@ -191,6 +196,7 @@ FAMILIES: tuple[Callable[[Random], Case], ...] = (
     usual,
     rough,
     ten_a_second,
+    five_a_second,
     sixty_a_second,
     unknown_shapes,
     uniform_speed,

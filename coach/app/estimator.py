@@ -6,9 +6,10 @@ from dataclasses import replace
 
 from coach.capture.card_watch import CardWatch
 from coach.domain.frame import Frame
-from coach.domain.pose import Pose
+from coach.domain.pose import Pose, PoseModel
 from coach.ports import CardFinder, PoseEstimator
 from coach.pose import estimator as pose_model
+from coach.pose.switching import Switching
 
 
 class WithCard:
@@ -40,9 +41,34 @@ class WithCard:
         self._estimator.close()
 
 
-def open_estimator(field_of_view_deg: float | None = None) -> WithCard:
-    """Load the pose model; raises ``Fault`` where it cannot be.
+class Adapting(WithCard):
+    """The same, ``Adaptable``."""
+
+    def __init__(self, estimator: Switching, finder: CardFinder) -> None:
+        """Join both; one for each film."""
+        super().__init__(estimator, finder)
+        self._switching = estimator
+
+    @property
+    def model(self) -> PoseModel:
+        """The model that sees the next frame."""
+        return self._switching.model
+
+    def use(self, model: PoseModel) -> None:
+        """See the next frame with this model; stays as it is where that one cannot be had."""
+        self._switching.use(model)
+
+
+def open_estimator(
+    field_of_view_deg: float | None = None, model: PoseModel = PoseModel.FULL
+) -> WithCard:
+    """Load a pose model, which stays; raises ``Fault`` where it cannot be.
 
     The horizontal field of view of the camera is for the card, None where it is not known.
     """
-    return WithCard(pose_model.open_estimator(), CardWatch(field_of_view_deg))
+    return WithCard(pose_model.open_estimator(model=model), CardWatch(field_of_view_deg))
+
+
+def open_adapting(field_of_view_deg: float | None = None) -> Adapting:
+    """Load the full pose model, which may make way for the small one on a slow machine."""
+    return Adapting(Switching(), CardWatch(field_of_view_deg))

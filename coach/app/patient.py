@@ -10,7 +10,7 @@ from functools import partial
 from pathlib import Path
 
 from coach.app.chosen_language import chosen_language
-from coach.app.estimator import open_estimator
+from coach.app.estimator import WithCard, open_adapting, open_estimator
 from coach.app.lens import known_field_of_view
 from coach.app.plan import KEPT_PLAN, open_plan
 from coach.app.sitting import Folders, Sitting
@@ -22,6 +22,7 @@ from coach.desktop.patient.wording import translate
 from coach.desktop.shared.application import create_application, run_windows
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
+from coach.domain.pose import PoseModel
 from coach.ports import FrameSource
 from coach.review.diary import diary
 from coach.session.agenda import Agenda, due_now
@@ -41,25 +42,34 @@ def run_patient(
     *,
     begin: bool,
     language: str | None = None,
+    model: PoseModel | None = None,
 ) -> int:
     """Open the window and stay until it is closed; ``begin`` starts without being asked to.
 
-    Without a ``language`` it speaks the system's, or English where it does not know that.
+    Without a ``language`` it speaks the system's, or English where it does not know that; without
+    a ``model`` the pose model is the one that the machine keeps up with.
     """
     application = create_application(["coach"], language=chosen_language(language))
     plan = open_plan(plan_path, data_folder() / KEPT_PLAN)
     with only_one(data_folder()):
         shown = partial(run_windows, application)
-        return _run(shown, plan, camera if clip is None else clip, folder, begin=begin)
+        what = camera if clip is None else clip
+        return _run(shown, plan, what, folder, begin=begin, model=model)
 
 
 def _run(
-    shown: Callable[[], int], plan: Plan, what: int | Path, folder: Path | None, *, begin: bool
+    shown: Callable[[], int],
+    plan: Plan,
+    what: int | Path,
+    folder: Path | None,
+    *,
+    begin: bool,
+    model: PoseModel | None,
 ) -> int:
     folders = Folders(journals_folder(), folder or sessions_folder())
     while True:
         recoveries = recover(folders.journals, folders.sessions, folders.own)
-        window = patient_window(plan, what, folders, begin=begin)
+        window = patient_window(plan, what, folders, begin=begin, model=model)
         window.show()
         for recovered in recoveries:
             window.announce(recovered.message)
@@ -73,7 +83,12 @@ def _run(
 
 
 def patient_window(
-    plan: Plan, what: int | Path, folders: Folders, *, begin: bool = False
+    plan: Plan,
+    what: int | Path,
+    folders: Folders,
+    *,
+    begin: bool = False,
+    model: PoseModel | None = None,
 ) -> PatientWindow:
     """Build the window on a camera's number or a clip's path."""
     documents, refused = read_history(folders.sessions, folders.own)
@@ -87,7 +102,7 @@ def patient_window(
         return Sitting(
             plan,
             source,
-            open_estimator(known_deg),
+            _estimator(known_deg, source, model),
             folders,
             field_of_view_deg=known_deg,
             items=tuple(replace(item, told=item.told or told) for item in agenda.items),
@@ -109,6 +124,15 @@ def patient_window(
     for sentence in refused:
         window.announce(sentence)
     return window
+
+
+def _estimator(
+    field_of_view_deg: float | None, source: FrameSource, model: PoseModel | None
+) -> WithCard:
+    """Open the pose model; only a camera does not wait for a slow machine."""
+    if model is None and source.kind == "camera":
+        return open_adapting(field_of_view_deg)
+    return open_estimator(field_of_view_deg, model or PoseModel.FULL)
 
 
 def _notice(agenda: Agenda) -> str:

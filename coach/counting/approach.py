@@ -36,6 +36,8 @@ FOLLOW_DEG_S = 0.5
 """How fast the learned rest follows a quiet arm upward: slow enough for the slowest stretch."""
 TRY_S = 0.1
 """How often a settling arm is looked at closely."""
+LONG_S, UNBROKEN_S = 1.6, 1.4
+"""A slow machine gives fewer than eleven readings in that time: they do if none is missing."""
 SLACK_S = 0.05
 """Half a frame at ten a second, by which dated stamps are rounded."""
 LEAST_RAMP_DEG = 5.0
@@ -102,7 +104,9 @@ def _waiting(state: State, level: float) -> tuple[State, Events]:
 def _extremes(state: State, level: float) -> State:
     """Follow the lowest and highest level by medians of which five wrong frames are a minority."""
     t, trail = state.time_s, state.trail
-    slow = trail.median_deg(t - 1.6, t, least=11)
+    slow = trail.median_deg(t - LONG_S, t, least=11)
+    if slow is None and trail.credited_s(t - LONG_S) >= UNBROKEN_S:
+        slow = trail.median_deg(t - LONG_S, t, least=5)
     low, peak = state.low_deg, state.peak_deg
     if slow is not None:
         low = slow if low is None else min(low, slow)

@@ -37,7 +37,9 @@ def upgraded_plan(raw: dict[str, Any]) -> dict[str, Any]:
     """Turn a plan of version 1, whose exercises are bare movements, into one of version 2."""
 
     def exercise(old: dict[str, Any]) -> dict[str, Any]:
-        return refusing(old, "exercise", "days", "per_day", "next_step", version=2)
+        known = refusing(old, "exercise", "days", "per_day", "next_step", version=2)
+        # Version 2 may do without a movement, version 1 may not: the check is to refuse this one.
+        return known if known.get("movement") is not None else known | {"movement": ""}
 
     known = refusing(raw, *_NEW_IN_2, version=2)
     return known | each(raw, "exercises", exercise) | {"version": 2}

@@ -23,8 +23,8 @@ def plan_schema() -> dict[str, Any]:
 
 
 def session_schema() -> dict[str, Any]:
-    """Give the JSON Schema (2020-12) of ``session.json`` in a session file, version 3."""
-    return _schema(SessionDocument, "session:3", "One sitting of shoulder exercises")
+    """Give the JSON Schema (2020-12) of ``session.json`` in a session file, version 4."""
+    return _schema(SessionDocument, "session:4", "One sitting of shoulder exercises")
 
 
 def exercise_schema() -> dict[str, Any]:
@@ -35,7 +35,7 @@ def exercise_schema() -> dict[str, Any]:
 SCHEMAS = {
     "exercise-1.schema.json": exercise_schema,
     "plan-2.schema.json": plan_schema,
-    "session-3.schema.json": session_schema,
+    "session-4.schema.json": session_schema,
 }
 """File names in ``docs/schemas`` and what makes them; those of older versions stay as they were."""
 

@@ -68,13 +68,20 @@ def _from_2(raw: dict[str, Any]) -> dict[str, Any]:
     return upgraded
 
 
-_UPGRADES: dict[int, Upgrade] = {1: _from_1, 2: _from_2}
+def _from_3(raw: dict[str, Any]) -> dict[str, Any]:
+    def exercise(old: dict[str, Any]) -> dict[str, Any]:
+        return refusing(old, "model_sha256", version=4)
+
+    return raw | each(raw, "exercises", exercise) | {"version": 4}
+
+
+_UPGRADES: dict[int, Upgrade] = {1: _from_1, 2: _from_2, 3: _from_3}
 
 
 def read_session_document(data: bytes, where: str) -> SessionDocument:
     """Read a session document of any known version; ``where`` names it in a ``Fault``."""
     raw = parse_json(data, where, MAX_SESSION_BYTES)
-    raw = upgraded(raw, name="shoulder-session", newest=3, upgrades=_UPGRADES, where=where)
+    raw = upgraded(raw, name="shoulder-session", newest=4, upgrades=_UPGRADES, where=where)
     document = convert(raw, SessionDocument, where)
     if contradiction := _contradiction(document):
         raise Fault(

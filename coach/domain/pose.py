@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
-from enum import IntEnum
+from enum import IntEnum, StrEnum
 
 import numpy as np
 from numpy.typing import NDArray
@@ -47,6 +47,14 @@ class Landmark(IntEnum):
     RIGHT_FOOT_INDEX = 32
 
 
+class PoseModel(StrEnum):
+    """Which of the program's models sees a pose."""
+
+    FULL = "full"
+    LITE = "lite"
+    """Smaller and faster, and wrong by more: for a machine that cannot keep up with the other."""
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Card:
     """How the printed card on the breastbone stands, seen in one frame.
@@ -76,7 +84,7 @@ class Pose:
     ``brightness`` is the picture's mean grey level around the person, 0-1, where known.
     ``another_person`` is true while the points seem to be on somebody else than before: such a
     pose may be drawn, but not measured. ``card`` is the printed card, where the person wears one
-    and it was looked for and seen.
+    and it was looked for and seen. ``model`` is the pose model that saw it.
     """
 
     time_s: float
@@ -88,3 +96,4 @@ class Pose:
     brightness: float | None = None
     another_person: bool = False
     card: Card | None = None
+    model: PoseModel = PoseModel.FULL

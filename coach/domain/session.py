@@ -1,4 +1,4 @@
-"""What is written down of one sitting: the session document, version 3.
+"""What is written down of one sitting: the session document, version 4.
 
 Every time is in seconds since the start of the session on a monotonic clock; ``started_at`` is
 the only wall-clock time. Errors are half widths of 95 % intervals.
@@ -19,6 +19,7 @@ from coach.domain.plan import PainScore, Plan, Seconds, ShortText
 from coach.domain.progress import Repetition, TimedHold
 from coach.domain.reading import Calibration
 
+Sha256 = Annotated[str, Meta(pattern="^[0-9a-f]{64}$")]
 Count = Annotated[int, Meta(ge=0, le=10_000_000)]
 SessionId = Annotated[str, Meta(pattern="^[0-9a-f]{32}$")]
 WallTime = Annotated[
@@ -57,7 +58,8 @@ class ExerciseRecord(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_f
 
     ``eased``: the easier neighbour was done in its place, after too much pain; ``exercise`` then
     names that one. ``offered`` is the easier neighbour that was offered, if one was. ``movement``
-    None: timed only, with its holds under ``timed``.
+    None: timed only, with its holds under ``timed``. ``model_sha256`` is the pose model's that
+    measured it, where that was another than the one of ``Software``.
     """
 
     planned_index: Annotated[int, Meta(ge=0, le=39)]
@@ -69,6 +71,7 @@ class ExerciseRecord(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_f
     view: View
     position: Position = Position.STANDING
     calibration: Calibration | None = None
+    model_sha256: Sha256 | None = None
     started_s: Seconds
     ended_s: Seconds
     ended_because: SessionEnd
@@ -103,7 +106,7 @@ class Software(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=
     name: ShortText
     version: ShortText
     definitions: Annotated[int, Meta(ge=1, le=10_000)]
-    model_sha256: Annotated[str, Meta(pattern="^[0-9a-f]{64}$")]
+    model_sha256: Sha256
     estimator: Literal["frame-by-frame", "whole-sequence"] = "frame-by-frame"
 
 
@@ -111,7 +114,7 @@ class SessionDocument(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
     """``session.json`` of a session file."""
 
     format: Literal["shoulder-session"] = "shoulder-session"
-    version: Literal[3] = 3
+    version: Literal[4] = 4
     session_id: SessionId
     started_at: WallTime
     duration_s: Seconds

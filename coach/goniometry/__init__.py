@@ -1,6 +1,7 @@
 """Poses in, shoulder angles with their error, or a doubt, out; pure."""
 
 from coach.goniometry.goniometer import Goniometer, advance, begin
+from coach.goniometry.interval import measures
 from coach.goniometry.recording import Recording, read_recording
 from coach.goniometry.smoothing import OneEuro
 from coach.goniometry.task import Task
@@ -13,6 +14,7 @@ __all__ = [
     "Task",
     "advance",
     "begin",
+    "measures",
     "read_recording",
 ]
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field, replace
 
 from coach.domain.movement import Movement, Position, Side, View
-from coach.domain.pose import Pose
+from coach.domain.pose import Pose, PoseModel
 from coach.domain.reading import Calibration, Doubt, Reading
 from coach.goniometry.body import Body
 from coach.goniometry.calibration import OPENING_S, Stillness
@@ -37,6 +37,7 @@ class Goniometer:
     expectation: Expectation = field(repr=False)
     stillness: Stillness = field(repr=False)
     kept: Spread[tuple[Sight, Stance]] = field(repr=False)
+    model: PoseModel = PoseModel.FULL
     since_learned: int = 0
     lesson: Lesson | None = field(default=None, repr=False)
     body: Body | None = field(default=None, repr=False)
@@ -62,14 +63,22 @@ def begin(
     field_of_view_deg: float | None = None,
 ) -> Goniometer:
     """Before the first pose of an exercise; the field of view is that of the longer side."""
-    task = Task(movement, side, view, position, field_of_view_deg)
-    hand = HiddenHand() if movement is Movement.HAND_BEHIND_BACK else None
-    return Goniometer(task, task.expectation, Stillness(view), Spread(LIVE_FRAMES), hand=hand)
+    return _begun(Task(movement, side, view, position, field_of_view_deg))
+
+
+def _begun(task: Task) -> Goniometer:
+    hand = HiddenHand() if task.movement is Movement.HAND_BEHIND_BACK else None
+    return Goniometer(task, task.expectation, Stillness(task.view), Spread(LIVE_FRAMES), hand=hand)
 
 
 def advance(state: Goniometer, time_s: float, pose: Pose | None) -> tuple[Goniometer, Reading]:
-    """Measure one frame; ``pose`` is None where nobody was seen."""
+    """Measure one frame; ``pose`` is None where nobody was seen.
+
+    What one pose model's points taught is not true of another's: with those it begins anew.
+    """
     task = state.task
+    if pose is not None and pose.model is not state.model:
+        state = replace(_begun(task), model=pose.model)
     sight = None if pose is None else Sight.of(pose, task.side)
     doubt = Doubt.NOBODY if sight is None else task.doubt_of(sight)
     if sight is None or doubt is not None:

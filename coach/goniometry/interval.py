@@ -9,6 +9,7 @@ import math
 from dataclasses import dataclass
 
 from coach.domain.movement import Movement, Position, Unit, View
+from coach.domain.pose import PoseModel
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +48,11 @@ KNOWN: dict[tuple[Movement, Position, View], KnownError] = {
 }
 """From ``tests/bench/fit.py`` on tuning people; widths a tenth or more above the 95th percentile
 left on a person whom the fit has not seen, more where few were seen (sitting, prone, behind)."""
+LITE: dict[tuple[Movement, Position, View], KnownError] = {}
+"""The same of the small pose model, where its error was measured and leaves a reading of use."""
+_OF = {PoseModel.FULL: KNOWN, PoseModel.LITE: LITE}
+_UNKNOWN_WIDER = 2.0
+"""Where a model's error was never measured: our choice."""
 WITH_CARD = {Position.STANDING: 12.0, Position.SITTING: 14.0, Position.DOORWAY: 14.0}
 """Half widths of rotation seen from the front with the printed card on the chest: what is left is
 the forearm's, and in a doorway where it pointed at rest."""
@@ -60,6 +66,11 @@ longer by 10 % looks at 60 as one at 72 (closed form). Sticks whose lengths diff
 read 22 too high at 45 and 34 at 55."""
 
 
+def measures(model: PoseModel, movement: Movement, position: Position, view: View) -> bool:
+    """Tell whether it is known how far off the model's readings are."""
+    return (movement, position, view) in _OF[model]
+
+
 def bias_terms(movement: Movement, value: float) -> tuple[float, float, float]:
     """Give what the coefficients of a bias multiply."""
     if movement.unit is Unit.RATIO:
@@ -68,18 +79,30 @@ def bias_terms(movement: Movement, value: float) -> tuple[float, float, float]:
     return 1.0, math.sin(rad), math.cos(rad)
 
 
-def corrected(movement: Movement, position: Position, view: View, value: float) -> float:
+def corrected(
+    movement: Movement,
+    position: Position,
+    view: View,
+    value: float,
+    model: PoseModel = PoseModel.FULL,
+) -> float:
     """Take the known bias off a fitted value."""
-    bias = KNOWN[movement, position, view].bias
+    bias = _known(movement, position, view, model).bias
     terms = bias_terms(movement, value)
     return value - sum(a * b for a, b in zip(bias, terms, strict=True))
 
 
-def uncorrected(movement: Movement, position: Position, view: View, value: float) -> float:
+def uncorrected(
+    movement: Movement,
+    position: Position,
+    view: View,
+    value: float,
+    model: PoseModel = PoseModel.FULL,
+) -> float:
     """Give the fitted value whose corrected one is ``value``."""
     fitted = value
     for _ in range(20):
-        fitted += value - corrected(movement, position, view, fitted)
+        fitted += value - corrected(movement, position, view, fitted, model)
     return fitted
 
 
@@ -91,15 +114,17 @@ def error_of(
     turned_deg: float,
     *,
     card: bool = False,
+    model: PoseModel = PoseModel.FULL,
 ) -> float:
     """Give the half width for a reading, the trunk turned from its view by ``turned_deg``.
 
     ``card`` tells whether the printed card gave the trunk's turn.
     """
-    half_width = KNOWN[movement, position, view].half_width
+    half_width = _known(movement, position, view, model).half_width
     from_front = movement is Movement.EXTERNAL_ROTATION_0 and view is View.FRONT
     if card and from_front:
-        half_width = WITH_CARD[position]
+        # What the card spares is the trunk's turn; what a model's points err by stays.
+        half_width += WITH_CARD[position] - KNOWN[movement, position, view].half_width
     if movement.unit is Unit.RATIO or position is Position.DOORWAY:
         return half_width
     if not card:
@@ -107,3 +132,11 @@ def error_of(
     if from_front:
         half_width += WIDE_PER_DEG * max(0.0, value - WIDE_DEG)
     return half_width
+
+
+def _known(movement: Movement, position: Position, view: View, model: PoseModel) -> KnownError:
+    """Give the model's own figures, or wider ones than the full model's where there are none."""
+    key = movement, position, view
+    if (own := _OF[model].get(key)) is not None:
+        return own
+    return KnownError(_UNKNOWN_WIDER * KNOWN[key].half_width, KNOWN[key].bias)

@@ -52,13 +52,14 @@ def readings_of(
     out = []
     seen = forms(stance, sights, start, expectation, task.movement, task.view)
     for i, form in enumerate(seen):
-        value = corrected(*known, float(values[i]))
+        model = sights[i].pose.model
+        value = corrected(*known, float(values[i]), model)
         doubt = contradiction(fit, evidence, i, expectation) if doorway is None else None
         if doubt is not None:
             out.append(Reading(float(times_s[i]), None, None, doubt))
             continue
         turned_deg, card = sights[i].turned_from_deg(task.view), sights[i].pose.card is not None
-        error = error_of(*known, value, turned_deg, card=card)
+        error = error_of(*known, value, turned_deg, card=card, model=model)
         out.append(Reading(float(times_s[i]), value, error, None, form))
     return out
 

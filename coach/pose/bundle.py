@@ -8,9 +8,9 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from coach.domain.fault import Fault
+from coach.domain.pose import PoseModel
 from coach.texts import translate
 
-BUNDLE_FILE = "pose_full.task"
 MANIFEST_FILE = "manifest.json"
 _MAX_BYTES = 200_000_000
 
@@ -26,16 +26,17 @@ class Bundle:
     content: bytes = field(repr=False)
 
 
-def find_bundle() -> Path:
+def find_bundle(model: PoseModel = PoseModel.FULL) -> Path:
     """Give the path of the installed bundle, or of the one in a checkout of the repository."""
+    name = f"pose_{model}.task"
     for place in _PLACES:
-        if (place / BUNDLE_FILE).is_file():
-            return place / BUNDLE_FILE
+        if (place / name).is_file():
+            return place / name
     raise Fault(
         translate(
             "faults",
             "The pose model '{name}' is missing (looked in {places}); install the program again.",
-        ).format(name=BUNDLE_FILE, places=", ".join(repr(str(place)) for place in _PLACES))
+        ).format(name=name, places=", ".join(repr(str(place)) for place in _PLACES))
     )
 
 

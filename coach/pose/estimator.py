@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from coach.domain.frame import Frame
-from coach.domain.pose import Pose
+from coach.domain.pose import Pose, PoseModel
 from coach.pose.body import LEAP_WITHIN_S, Body, brightness, is_somebody_else, leapt, without
 from coach.pose.bundle import find_bundle, read_bundle
 from coach.pose.figure import draw_figure
@@ -42,9 +42,15 @@ class Following:
     their stamps alone.
     """
 
-    def __init__(self, film: Landmarker, still: Landmarker, model_sha256: str) -> None:
+    def __init__(
+        self,
+        film: Landmarker,
+        still: Landmarker,
+        model_sha256: str,
+        model: PoseModel = PoseModel.FULL,
+    ) -> None:
         """Take a landmarker that follows one person, and one that finds several."""
-        self.model_sha256 = model_sha256
+        self.model, self.model_sha256 = model, model_sha256
         self._film = film
         self._still = still
         self._stamp_ms = _FIRST_MS - 1
@@ -79,6 +85,7 @@ class Following:
             people=self._people,
             brightness=brightness(frame.image_rgb, body),
             another_person=self._lost is not None,
+            model=self.model,
         )
 
     def close(self) -> None:
@@ -137,20 +144,20 @@ class Following:
             self._lost = None
 
 
-def open_estimator(bundle: Path | None = None) -> Following:
+def open_estimator(bundle: Path | None = None, model: PoseModel = PoseModel.FULL) -> Following:
     """Load the pose model, verify it, and run it in.
 
     ``bundle`` is another bundle than the installed one, with its manifest beside it. Takes one
     to two seconds, most of it the import of MediaPipe. Raises ``Fault`` if the model is missing,
     not the expected one, or does not start.
     """
-    model = read_bundle(bundle if bundle is not None else find_bundle())
+    read = read_bundle(bundle if bundle is not None else find_bundle(model))
     with without_remarks():
-        film = MediaPipeLandmarker(model, film=True, people=1, confidence=0.5)
+        film = MediaPipeLandmarker(read, film=True, people=1, confidence=0.5)
         # Surer than the film's: on a photograph, 0.5 found one person twice.
-        still = MediaPipeLandmarker(model, film=False, people=2, confidence=0.6)
+        still = MediaPipeLandmarker(read, film=False, people=2, confidence=0.6)
         figure = draw_figure()
         film.find(figure, 0)
         film.find(np.full_like(figure, 128), 1)  # and forget it
         still.find(figure, 0)
-    return Following(film, still, model.sha256)
+    return Following(film, still, read.sha256, model)

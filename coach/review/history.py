@@ -202,6 +202,12 @@ def _held(
     return completed, nearly
 
 
+def _model_sha256(document: SessionDocument, records: Sequence[ExerciseRecord]) -> str:
+    """Give the pose model that measured; where two did, the one the session did not begin with."""
+    others = (r.model_sha256 for r in records if r.repetitions and r.model_sha256 is not None)
+    return next(others, document.software.model_sha256)
+
+
 def _point(
     document: SessionDocument, at: datetime, records: Sequence[ExerciseRecord]
 ) -> Point | None:
@@ -234,7 +240,7 @@ def _point(
             camera.height_px,
             camera.field_of_view_deg,
             records[0].view,
-            software.model_sha256,
+            _model_sha256(document, records),
             software.estimator,
         ),
         feigned=any(map(feigns, holds)),

@@ -61,6 +61,7 @@ class _Record:
     timed: list[TimedHold] = field(default_factory=list)
     exercise: str | None = None
     movement: Movement | None = None
+    model_sha256: str | None = None
     offered: str | None = None
     pain_before: int | None = None
     pain_after: int | None = None
@@ -114,6 +115,7 @@ class _Builder:
                 record.started_s, record.touched = entry.time_s, True
                 record.view, record.position = entry.view, entry.position
                 record.exercise, record.movement = entry.exercise, entry.movement
+                record.model_sha256 = entry.model_sha256
             case Calibrated():
                 record = self._record(entry.planned_index, entry.time_s, entry.eased)
                 record.calibration, record.touched = entry.calibration, True
@@ -206,6 +208,7 @@ class _Builder:
             view=record.view or planned.seen_from,
             position=record.position or planned.position,
             calibration=record.calibration,
+            model_sha256=record.model_sha256,
             # A hold's clock runs from before it is noticed: it may reach over the stages' stamps.
             started_s=min([record.started_s, *(hold.start_s for hold in holds)]),
             ended_s=max([ended_s, *(hold.end_s for hold in holds)]),

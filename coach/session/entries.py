@@ -6,6 +6,7 @@ plan; ``eased`` tells the easier neighbour that was done in an exercise's place 
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from enum import StrEnum
 from typing import Annotated, Literal
 
@@ -17,7 +18,7 @@ from coach.domain.movement import Movement, Position, View
 from coach.domain.plan import PainScore, Plan, Seconds
 from coach.domain.progress import Repetition, TimedHold
 from coach.domain.reading import Calibration
-from coach.domain.session import Camera, Count, SessionEnd, SessionId, Software, WallTime
+from coach.domain.session import Camera, Count, SessionEnd, SessionId, Sha256, Software, WallTime
 
 PlannedIndex = Annotated[int, Meta(ge=0, le=39)]
 
@@ -43,7 +44,10 @@ class SessionOpened(msgspec.Struct, frozen=True, kw_only=True, tag="opened"):
 
 
 class ExerciseStarted(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-started"):
-    """An exercise began to be measured or timed; of an eased one, which and what is measured."""
+    """An exercise began to be measured or timed; of an eased one, which and what is measured.
+
+    ``model_sha256`` where another pose model measures than the one the session opened with.
+    """
 
     time_s: Seconds
     planned_index: PlannedIndex
@@ -52,6 +56,7 @@ class ExerciseStarted(msgspec.Struct, frozen=True, kw_only=True, tag="exercise-s
     eased: bool = False
     exercise: Slug | None = None
     movement: Movement | None = None
+    model_sha256: Sha256 | None = None
 
 
 class PainGiven(msgspec.Struct, frozen=True, kw_only=True, tag="pain"):
@@ -166,3 +171,13 @@ Fact = (
     | SessionEnded
 )
 """What the course of a session adds; the rest comes from the frames."""
+
+
+def measured_with(facts: Iterable[Fact], model_sha256: str | None) -> tuple[Fact, ...]:
+    """Name the pose model that measures an exercise where one begins; None: the session's own."""
+    return tuple(
+        msgspec.structs.replace(fact, model_sha256=model_sha256)
+        if isinstance(fact, ExerciseStarted) and fact.movement is not None
+        else fact
+        for fact in facts
+    )

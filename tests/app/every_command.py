@@ -74,7 +74,7 @@ def every_command(folder: Path) -> None:
     run("lens", "--print", "--out", folder / "board.pdf")
     run("convert", table, "--out", folder / "table.csv", "--camera", "front")
     run("measure", folder / "table.csv", "--movement", "abduction", "--side", "right")
-    until(imported, "review", GOLDEN / "session_v3.shoulder.zip", "--store", store)
+    until(imported, "review", GOLDEN / "session_v4.shoulder.zip", "--store", store)
     code = _code(store)
     for kind in ("fhir", "csv", "note"):
         run("export", "--store", store, "--patient", code, "--kind", kind, "--out", folder / kind)

@@ -19,6 +19,7 @@ import numpy as np
 
 from coach import goniometry
 from coach.domain.movement import VIEWS, Movement, Side, Unit
+from coach.domain.pose import PoseModel
 from coach.goniometry.interval import bias_terms, uncorrected
 from coach.goniometry.offsets import DIRECTIONS, OFFSETS, directions
 from coach.goniometry.skeleton import Stance
@@ -107,7 +108,8 @@ def print_biases(files: list[dict[str, Any]]) -> None:
         if not rows:
             continue
         # What the fit gave before its bias was taken off.
-        value = np.array([uncorrected(*key, float(readings[i].value or 0.0)) for i in rows])
+        model = PoseModel(str(data.get("model", PoseModel.FULL)))
+        value = np.array([uncorrected(*key, float(readings[i].value or 0.0), model) for i in rows])
         off = value - truth_of(data, task)[rows]
         terms = np.array([bias_terms(task.movement, v) for v in value])
         parts[" ".join(key)].append((str(data["person"]), terms, off))

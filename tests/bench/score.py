@@ -27,7 +27,7 @@ from numpy.typing import NDArray
 
 from coach import counting, goniometry
 from coach.domain.movement import VIEWS, Movement, Position, Side, Unit, View
-from coach.domain.pose import Pose
+from coach.domain.pose import Pose, PoseModel
 from coach.domain.progress import Repetition
 from coach.domain.reading import Form, Reading
 from coach.goniometry.angles import movement_angle_deg, trunk_axes, unit
@@ -76,6 +76,7 @@ def load(path: Path) -> dict[str, Any]:
 def poses_of(data: Any) -> list[tuple[float, Pose | None]]:
     """Give stamps and poses of a benchmark file."""
     width, height = (int(v) for v in data["size_px"])
+    model = PoseModel(str(data.get("model", PoseModel.FULL)))
     rows: list[tuple[float, Pose | None]] = []
     for i, time_s in enumerate(data["time_s"]):
         pose = Pose(
@@ -84,6 +85,7 @@ def poses_of(data: Any) -> list[tuple[float, Pose | None]]:
             data["image_px"][i],
             data["world_m"][i],
             data["visibility"][i],
+            model=model,
         )
         rows.append((float(time_s), pose if data["found"][i] else None))
     return rows

@@ -77,7 +77,11 @@ def landmark_sets(take: Take, model_paths: Sequence[Path]) -> list[dict[str, Any
     for tracker in trackers:
         tracker.close()
     shared = _true_arrays(take, joints, np.array(times_s))
-    return [{**shared, **_tracked_arrays(rows)} for rows in tracks]
+    models = [path.stem.removeprefix("pose_") for path in model_paths]
+    return [
+        {**shared, "model": model, **_tracked_arrays(rows)}
+        for model, rows in zip(models, tracks, strict=True)
+    ]
 
 
 def _tracked_arrays(rows: list[dict[str, NDArray[np.float64]]]) -> dict[str, Any]:

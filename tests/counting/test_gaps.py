@@ -81,3 +81,14 @@ def test_stamps_that_jump_ahead_break_the_hold_and_add_nothing(jump_s: float) ->
     assert first.held_s == pytest.approx(15.0 - FROM_S, abs=RIGHT_S)
     assert second.held_s == pytest.approx(TO_S - 15.0, abs=RIGHT_S)
     assert second.ended_because is EndedBecause.LET_GO
+
+
+@pytest.mark.parametrize("fps", [5.0, 6.0, 7.0, 8.0, 15.0])
+@pytest.mark.parametrize("seed", [1, 2, 3])
+def test_a_slow_machine_times_the_same_hold(fps: float, seed: int) -> None:
+    """Moved as people move: of a straight ramp's corner fewer frames show less."""
+    up, down = Leg(95.0, 2.0, HELD_S, "smoothstep"), Leg(5.0, 2.0, 4.0, "smoothstep")
+    smooth = Arm(5.0, (Leg(5.0, 0.0, 3.0), up, down))
+    (only,) = counted(Camera(fps=fps, noise_deg=1.0, jitter=0.3, seed=seed).look(smooth))
+    assert only.ended_because is EndedBecause.COMPLETED
+    assert only.held_s == pytest.approx(HELD_S, abs=RIGHT_S)

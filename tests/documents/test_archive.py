@@ -188,6 +188,6 @@ def test_a_date_that_no_session_has_is_refused(golden: bytes, year: bytes) -> No
 
 def test_a_newer_file_says_so(golden: bytes) -> None:
     members = parts(golden)
-    members["session.json"] = members["session.json"].replace(b'"version": 3', b'"version": 4', 1)
+    members["session.json"] = members["session.json"].replace(b'"version": 4', b'"version": 5', 1)
     text = refusal(zipped(list(members.items())))
     assert "newer version of this program" in text

@@ -1,4 +1,4 @@
-"""What was written stays readable: numbers by hand, from golden/make_session_v3.py."""
+"""What was written stays readable: numbers by hand, from golden/make_session_v4.py."""
 
 from __future__ import annotations
 
@@ -29,7 +29,7 @@ GOLDEN = Path(__file__).parent / "golden"
 
 def test_document_of_version_1(golden_1: bytes) -> None:
     document = unpack_document(golden_1, "golden")
-    assert (document.version, document.plan.version) == (3, 2)
+    assert (document.version, document.plan.version) == (4, 2)
     assert document.session_id == "0a1b2c3d4e5f60718293a4b5c6d7e8f9"
     assert document.started_at == "2026-11-24T10:15:30+01:00"
     assert document.duration_s == 135.5
@@ -59,9 +59,20 @@ def test_document_of_version_1(golden_1: bytes) -> None:
     assert (rotation.pain_before, rotation.repetitions) == (4, ())
 
 
-def test_document_of_version_3(golden: bytes) -> None:
+def test_document_of_version_4_says_which_pose_model_measured_an_exercise(golden: bytes) -> None:
     document = unpack_document(golden, "golden")
-    assert (document.version, document.plan.version) == (3, 2)
+    assert document.software.model_sha256 == "5" * 64
+    assert [e.model_sha256 for e in document.exercises] == ["6" * 64, None, None, None]
+
+
+def test_in_a_document_of_version_3_one_pose_model_measured_all(golden_3: bytes) -> None:
+    document = unpack_document(golden_3, "golden")
+    assert [e.model_sha256 for e in document.exercises] == [None] * 4
+
+
+def test_document_of_version_3(golden_3: bytes) -> None:
+    document = unpack_document(golden_3, "golden")
+    assert (document.version, document.plan.version) == (4, 2)
     plan = document.plan
     assert (plan.revision, plan.valid_until) == (3, date(2027, 1, 31))
     assert (plan.phase, plan.irritability) == (StiffnessPhase.STIFF, Irritability.LOW)
@@ -106,7 +117,7 @@ def test_plan_of_version_2() -> None:
 
 def test_document_of_version_2(golden_2: bytes) -> None:
     document = unpack_document(golden_2, "golden")
-    assert (document.version, document.plan.version) == (3, 2)
+    assert (document.version, document.plan.version) == (4, 2)
     reach, rotation = document.exercises
     assert (reach.movement, reach.view) == (Movement.HAND_BEHIND_BACK, View.BACK)
     assert [(r.value, r.error, r.spread) for r in reach.repetitions] == [

@@ -253,3 +253,12 @@ def test_a_plan_that_says_no_position_means_standing() -> None:
     plan = read_plan(json.dumps(raw).encode(), "old.json")
     assert {exercise.position for exercise in plan.exercises} == {Position.STANDING}
     assert plan.exercises[0].seen_from is best_view(Movement.FLEXION, Position.STANDING)
+
+
+@pytest.mark.parametrize("change", [{}, {"movement": None}])
+def test_a_plan_of_version_1_without_a_movement_is_refused(change: dict[str, None]) -> None:
+    raw = json.loads((Path(__file__).parent / "golden" / "plan_v1.json").read_bytes())
+    del raw["exercises"][0]["movement"]
+    raw["exercises"][0] |= change
+    with pytest.raises(Fault, match="movement"):
+        read_plan(json.dumps(raw).encode(), "plan.json")

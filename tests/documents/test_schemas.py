@@ -30,14 +30,15 @@ def document(name: str) -> dict[str, Any]:
     return found
 
 
-SESSION = document("session_v3.shoulder.zip")
+SESSION = document("session_v4.shoulder.zip")
+SESSION_3 = document("session_v3.shoulder.zip")
 SESSION_2 = document("session_v2.shoulder.zip")
 SESSION_1 = document("session_v1.shoulder.zip")
 PLAN = json.loads(write_plan(example_plan()))
 SESSION_CHECK = Draft202012Validator(session_schema())
-SESSION_1_CHECK, SESSION_2_CHECK = (
+SESSION_1_CHECK, SESSION_2_CHECK, SESSION_3_CHECK = (
     Draft202012Validator(json.loads((PUBLISHED / f"session-{n}.schema.json").read_bytes()))
-    for n in (1, 2)
+    for n in (1, 2, 3)
 )
 PLAN_CHECK = Draft202012Validator(plan_schema())
 
@@ -56,6 +57,7 @@ def test_it_is_a_schema_of_2020_12(name: str) -> None:
 
 def test_the_golden_session_and_the_example_plan_fit() -> None:
     SESSION_CHECK.validate(SESSION)
+    SESSION_3_CHECK.validate(SESSION_3)
     SESSION_2_CHECK.validate(SESSION_2)
     SESSION_1_CHECK.validate(SESSION_1)
     PLAN_CHECK.validate(PLAN)
@@ -112,9 +114,9 @@ def test_both_checks_agree_on_changed_plans(raw: dict[str, Any]) -> None:
 
 
 @settings(max_examples=200)
-@given(mutated(SESSION) | mutated(SESSION_2) | mutated(SESSION_1))
+@given(mutated(SESSION) | mutated(SESSION_3) | mutated(SESSION_2) | mutated(SESSION_1))
 def test_both_checks_agree_on_changed_sessions(raw: dict[str, Any]) -> None:
-    checks = {1: SESSION_1_CHECK, 2: SESSION_2_CHECK}
+    checks = {1: SESSION_1_CHECK, 2: SESSION_2_CHECK, 3: SESSION_3_CHECK}
     version = raw.get("version")
     check = checks.get(version, SESSION_CHECK) if isinstance(version, int) else SESSION_CHECK
     fits = check.is_valid(raw)
@@ -159,6 +161,6 @@ def test_a_session_that_contradicts_itself_is_refused(
 
 
 def test_a_newer_session_asks_for_an_update() -> None:
-    raw = {**SESSION, "version": 4}
+    raw = {**SESSION, "version": 5}
     with pytest.raises(Fault, match=r"newer version of this program.*update the program"):
         read_session_document(json.dumps(raw).encode(), "session.json")

@@ -6,6 +6,7 @@ from datetime import UTC, date, datetime, timedelta
 
 import numpy as np
 import pytest
+from msgspec import structs
 from scipy import stats
 
 from coach.domain.movement import Movement, Position, Side, Unit, View
@@ -119,6 +120,23 @@ def test_another_camera_takes_averaging_away():
     result = summary(Series(Movement.FLEXION, Side.LEFT, 1, values, ()))
     assert result is not None
     assert result.set_up_changed
+
+
+def measured_by(model, document):
+    exercises = tuple(structs.replace(e, model_sha256=model) for e in document.exercises)
+    return structs.replace(document, exercises=exercises)
+
+
+@pytest.mark.parametrize("model", [None, "b" * 64])
+def test_sessions_measured_with_another_pose_model_are_judged_by_the_error_of_both(session, model):
+    early = [session(day, [100.0] * 3, error=8.5) for day in range(10)]
+    late = [measured_by(model, session(day, [112.0] * 3, error=12.0)) for day in range(10, 20)]
+    (series,) = history([*early, *late])
+    found = summary(series)
+    assert found.set_up_changed is (model is not None)
+    if model is not None:
+        assert found.difference.mdc >= math.hypot(8.5, 12.0)
+        assert found.difference.basis is Basis.READINGS
 
 
 @pytest.mark.parametrize(

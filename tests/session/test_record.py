@@ -181,7 +181,7 @@ WHOLE: list[Entry] = [
     ExerciseEnded(time_s=50, planned_index=0, ended_because=SessionEnd.COMPLETED),
     PainGiven(time_s=55, asked=Asked.AFTER, score=3, planned_index=0),
     PainGiven(time_s=55, asked=Asked.BEFORE, score=3, planned_index=1),
-    ExerciseStarted(time_s=55, planned_index=1, view=View.FRONT),
+    ExerciseStarted(time_s=55, planned_index=1, view=View.FRONT, model_sha256="2" * 64),
     ExerciseEnded(time_s=70, planned_index=1, ended_because=SessionEnd.STOPPED),
     SessionEnded(time_s=70, ended_because=SessionEnd.STOPPED),
     PainGiven(time_s=75, asked=Asked.AT_END, score=1),
@@ -203,6 +203,7 @@ def test_assembles_what_the_entries_tell() -> None:
     assert first.ended_because is SessionEnd.COMPLETED
     assert first.repetitions == (repetition(10, 40),)
     assert (second.pain_before, second.pain_after, second.repetitions) == (3, None, ())
+    assert (first.model_sha256, second.model_sha256) == (None, "2" * 64)
     assert list(csv.reader(io.StringIO(session.readings_csv.decode())))[1][3] == "1.0"
     assert session.landmarks_csv.count(b"\n") == 1
 

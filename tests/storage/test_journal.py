@@ -121,7 +121,7 @@ def test_a_journal_that_version_1_left_behind_is_recovered(tmp_path: Path) -> No
     assert (found.dropped_bytes, (tmp_path / "old.journal").exists()) == (0, False)
     session = read_session(found.path)
     document = session.document
-    assert (document.version, document.ended_because) == (3, SessionEnd.INTERRUPTED)
+    assert (document.version, document.ended_because) == (4, SessionEnd.INTERRUPTED)
     (flexion,) = document.exercises
     assert [(r.value, r.error, r.unit) for r in flexion.repetitions] == [
         (121.4, 3.5, Unit.DEGREES),
@@ -141,7 +141,7 @@ def test_a_journal_that_version_2_left_behind_is_recovered(tmp_path: Path) -> No
     assert found.path is not None
     assert (found.dropped_bytes, (tmp_path / "old.journal").exists()) == (0, False)
     document = read_session(found.path).document
-    assert (document.version, document.plan.version) == (3, 2)
+    assert (document.version, document.plan.version) == (4, 2)
     assert document.ended_because is SessionEnd.INTERRUPTED
     reach, rotation = document.exercises
     assert [(r.number, r.unit, r.faults) for r in reach.repetitions] == [

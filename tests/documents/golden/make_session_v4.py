@@ -1,12 +1,13 @@
-"""Made session_v3.shoulder.zip, once: an invented person's short sitting.
+"""Made session_v4.shoulder.zip, once: an invented person's short sitting.
 
-The file stands for what version 3 of the program wrote and is never made anew; the script shows
-where its numbers come from. Run it with the path to write to. That of version 2 beside it holds the
-same but for what came with version 3: the timed exercise, the easier one and the faults of form.
-The plans are those of these two sittings; the journals of versions 2 and 3 are theirs, broken off
-before the last two and the last three entries. Those of version 1 were made in the same way by the
-program of their time: a session file, the journal of a sitting that broke off before its last pain
-question, and a store with the session file and one refusal in it.
+The file stands for what version 4 of the program wrote and is never made anew; the script shows
+where its numbers come from. Run it with the path to write to. That of version 3 beside it holds the
+same but for the first exercise's own pose model; that of version 2 but for what came with version
+3, too: the timed exercise, the easier one and the faults of form. The plans are those of the
+sittings of versions 2 and 3; the journals of these are theirs, broken off before the last two and
+the last three entries. Those of version 1 were made in the same way by the program of their time: a
+session file, the journal of a sitting that broke off before its last pain question, and a store
+with the session file and one refusal in it.
 """
 
 from __future__ import annotations
@@ -113,7 +114,13 @@ def entries() -> list[Entry]:
     found: list[Entry] = [OPENED]
     found.append(PainGiven(time_s=12.0, asked=Asked.BEFORE, score=2, planned_index=0))
     found.append(
-        ExerciseStarted(time_s=12.0, planned_index=0, view=View.BACK, position=Position.STANDING)
+        ExerciseStarted(
+            time_s=12.0,
+            planned_index=0,
+            view=View.BACK,
+            position=Position.STANDING,
+            model_sha256="6" * 64,
+        )
     )
     found.append(Calibrated(time_s=14.5, planned_index=0, calibration=CALIBRATION))
     recorder = Recorder(1000.0)
