@@ -5,16 +5,13 @@ from __future__ import annotations
 from pathlib import Path
 
 from coach.capture.camera import Camera
-from coach.capture.video_file import VideoFile
+from coach.capture.video_file import MAX_FRAMES, VideoFile
 from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.texts import translate
 
 MAX_PIXELS = 40_000_000
 """Larger pictures are refused before memory is spent; 8K video has 33 million."""
-
-MAX_FRAMES = 1_000_000
-"""Of a file: nine hours at 30 pictures a second, of which the points alone take 2 GB."""
 
 
 def open_source(what: str | Path | int) -> Camera | VideoFile:

@@ -13,6 +13,9 @@ from coach.texts import translate
 FALLBACK_FRAMES_PER_S = 30.0
 """Assumed where a file has neither stamps nor a rate."""
 
+MAX_FRAMES = 1_000_000
+"""Of a file: nine hours at 30 pictures a second, of which the points alone take 2 GB."""
+
 _ENDS_EARLY_FRACTION = 0.9
 _ENDS_EARLY_S = 0.5
 
@@ -71,6 +74,12 @@ class VideoFile:
             read = self._ahead.pop(0) if self._ahead else self._reader.read()
             if read is None:
                 self._note_early_end(index, last_s)
+                return
+            if index == MAX_FRAMES:  # it said that it had fewer
+                self.notes.append(
+                    f"'{self._name}' has more than {MAX_FRAMES:,} pictures; the first of them were "
+                    "used, so cut it into shorter pieces."
+                )
                 return
             picture, stamp_s = read
             time_s = stamp_s if self._stamped else index / self._rate

@@ -36,7 +36,7 @@ def write_clip(path: Path, pictures: Sequence[np.ndarray], frames_per_s: float =
     return path
 
 
-def _rewrite(data: bytes, change: dict[bytes, Callable[[bytes], bytes]]) -> bytes:
+def rewrite(data: bytes, change: dict[bytes, Callable[[bytes], bytes]]) -> bytes:
     out, at = b"", 0
     while at < len(data):
         size, kind = struct.unpack_from(">I4s", data, at)
@@ -44,7 +44,7 @@ def _rewrite(data: bytes, change: dict[bytes, Callable[[bytes], bytes]]) -> byte
         if kind in change:
             body = change[kind](body)
         elif kind in (b"moov", b"trak", b"mdia", b"minf", b"stbl"):
-            body = _rewrite(body, change)
+            body = rewrite(body, change)
         out += struct.pack(">I4s", len(body) + 8, kind) + body
         at += size
     return out
@@ -59,7 +59,7 @@ def turn_quarter_clockwise(path: Path) -> None:
         assert body[0] == 0, "version 0 of the box"
         return body[:40] + matrix + body[76:]
 
-    path.write_bytes(_rewrite(path.read_bytes(), {b"tkhd": change}))
+    path.write_bytes(rewrite(path.read_bytes(), {b"tkhd": change}))
 
 
 def set_durations(path: Path, ticks: Sequence[int]) -> float:
@@ -80,5 +80,5 @@ def set_durations(path: Path, ticks: Sequence[int]) -> float:
     assert data.index(b"moov") > data.index(b"mdat"), "else the chunk offsets would move"
     # The edit list would end the film at its old length.
     data = data.replace(b"edts", b"free")
-    path.write_bytes(_rewrite(data, {b"mdhd": read_scale, b"stts": change}))
+    path.write_bytes(rewrite(data, {b"mdhd": read_scale, b"stts": change}))
     return 1 / scale

@@ -1,20 +1,25 @@
 from __future__ import annotations
 
+import itertools
+import math
 import os
 import socket
+import struct
 import subprocess
 import sys
 import threading
 from pathlib import Path
 
+import cv2
 import numpy as np
 import pytest
 
 from coach.capture.sources import open_source
 from coach.capture.video_file import VideoFile
 from coach.domain.fault import Fault
+from tests.fuzz.judge import wrong_with
 
-from .clips import corner_picture, set_durations, turn_quarter_clockwise, write_clip
+from .clips import corner_picture, rewrite, set_durations, turn_quarter_clockwise, write_clip
 
 
 def moving(count: int, width: int = 160, height: int = 120) -> list[np.ndarray]:
@@ -243,6 +248,102 @@ def test_importing_opencv_leaves_the_environment_of_qt_alone(before: str | None)
         [sys.executable, "-c", code], env=env, capture_output=True, text=True, check=True
     )
     assert run.stdout.strip() == str([before, before])
+
+
+def odd(path: Path, box: bytes, at: int, number: int) -> Path:
+    """A film of 30 pictures, 20 a second, with another number in one of its boxes."""
+
+    def change(body: bytes) -> bytes:
+        assert len(body) >= at + 4
+        return body[:at] + struct.pack(">I", number) + body[at + 4 :]
+
+    write_clip(path, moving(30))
+    path.write_bytes(rewrite(path.read_bytes(), {box: change}))
+    return path
+
+
+@pytest.mark.parametrize("said", [0, 1, 29, 31, 100_000, 999_999, 2**31, 2**32 - 1])
+def test_a_film_that_says_another_number_of_pictures_gives_what_it_has(
+    tmp_path: Path, said: int
+) -> None:
+    """The count in 'stts' (ISO/IEC 14496-12, 8.6.1.2), beside the sizes that are there."""
+    source = open_source(odd(tmp_path / "a.mp4", b"stts", 8, said))
+    stamps = [frame.time_s for frame in source]
+    source.close()
+    assert len(stamps) == 30
+    assert stamps == sorted({*stamps})
+    assert ("promises" in "".join(source.notes)) is (31 < said < 2**31)
+
+
+@pytest.mark.parametrize("said", [1_000_001, 99_999_999])
+def test_a_film_that_says_it_has_too_many_pictures_is_refused(tmp_path: Path, said: int) -> None:
+    with pytest.raises(Fault, match=f"says it has {said:,} pictures, at most .* measured; cut it"):
+        open_source(odd(tmp_path / "a.mp4", b"stts", 8, said))
+
+
+@pytest.mark.parametrize(
+    ("box", "at", "number"),
+    [
+        (b"stts", 12, 0),  # ticks a picture: none, one, and as many as there can be
+        (b"stts", 12, 1),
+        (b"stts", 12, 2**31 - 1),
+        (b"stts", 12, 2**32 - 1),
+        (b"mdhd", 12, 0),  # ticks a second
+        (b"mdhd", 12, 1),
+        (b"mdhd", 12, 2**32 - 1),
+        (b"stsz", 8, 1),  # pictures that have a size
+    ],
+)
+def test_the_stamps_of_a_film_with_an_impossible_rate_are_finite_and_in_order(
+    tmp_path: Path, box: bytes, at: int, number: int
+) -> None:
+    source = open_source(odd(tmp_path / "a.mp4", box, at, number))
+    assert 0 <= source.frames_per_s <= 1000
+    stamps = [frame.time_s for frame in source]
+    source.close()
+    assert 1 <= len(stamps) <= 30
+    assert all(a < b < math.inf for a, b in itertools.pairwise(stamps))
+
+
+@pytest.mark.parametrize("pictures", [0, 1_000, 2**32 - 1])
+def test_a_film_whose_pictures_have_no_sizes_is_refused(tmp_path: Path, pictures: int) -> None:
+    with pytest.raises(Fault, match=r"holds no picture|cannot be read as a video") as caught:
+        open_source(odd(tmp_path / "a.mp4", b"stsz", 8, pictures))
+    assert wrong_with(str(caught.value)) is None
+
+
+def of_sizes(path: Path, pictures: list[np.ndarray]) -> Path:
+    """Pictures of any sizes in an AVI whose header tells of the first one."""
+    whole = write_clip(path, pictures[:1] * len(pictures)).read_bytes()
+    body = b"movi"
+    for picture in pictures:
+        content = cv2.imencode(".jpg", picture)[1].tobytes()
+        body += struct.pack("<4sI", b"00dc", len(content)) + content + bytes(len(content) % 2)
+    head = whole[: whole.index(b"movi") - 8]
+    path.write_bytes(head + struct.pack("<4sI", b"LIST", len(body)) + body)
+    return path
+
+
+def test_pictures_that_change_their_size_come_in_that_of_the_first(tmp_path: Path) -> None:
+    large = np.zeros((3_000, 4_000, 3), np.uint8)
+    path = of_sizes(tmp_path / "a.avi", [*moving(5), *moving(5, 320, 240), large, *moving(5)])
+    source = open_source(path)
+    assert {frame.size_px for frame in source} == {source.size_px} == {(160, 120)}
+    with pytest.raises(Fault, match="are 8000 by 6000, too large to measure; record at"):
+        open_source(of_sizes(path, [np.zeros((6_000, 8_000, 3), np.uint8), *moving(5)]))
+
+
+def test_a_film_that_hides_how_long_it_is_ends_where_memory_would(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setattr("coach.capture.video_file.MAX_FRAMES", 20)
+    reader = Reader([n / 10 for n in range(50)], 10.0)
+    reader.frame_count = 5
+    source = VideoFile("a.mp4", reader)
+    assert [frame.index for frame in source] == list(range(20))
+    (note,) = source.notes
+    assert wrong_with(note) is None
+    assert "more than 20 pictures" in note
 
 
 def test_more_pictures_than_memory_holds_are_refused(
