@@ -15,7 +15,7 @@ from collections.abc import Callable
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from coach.desktop.shared.application import create_application
-from tests.bench.speed import clips, live, patient, practice
+from tests.bench.speed import clips, live, network, patient, practice
 from tests.bench.speed.table import Row
 
 PARTS: dict[str, Callable[[], list[Row]]] = {
@@ -27,7 +27,7 @@ PARTS: dict[str, Callable[[], list[Row]]] = {
     "folder": clips.at_once,
     "import": practice.importing,
     "review": practice.opening,
-    "network": practice.network,
+    "network": network.network,
 }
 
 

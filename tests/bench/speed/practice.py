@@ -1,4 +1,4 @@
-"""The practice: importing, opening, writing, and the list across a network's patients."""
+"""The practice: importing, opening, writing."""
 
 from __future__ import annotations
 
@@ -7,29 +7,34 @@ import os
 import subprocess
 import sys
 import time
+import zipfile
 from collections.abc import Callable
+from dataclasses import fields
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from tempfile import TemporaryDirectory
 from types import ModuleType
 from typing import Any
 
-from sqlalchemy import Connection, text
+import numpy as np
 
-from coach.app.export import exported
 from coach.desktop.shared.report_page import report_pdf
+from coach.documents.archive import READINGS, pack_session, unpack_session
+from coach.documents.landmarks import write_landmarks
+from coach.documents.tables import LandmarkTable
+from coach.exchange.export import exported
 from coach.exchange.kind import Kind
 from coach.review.cohort import looked_at
 from coach.review.report import report
 from coach.storage.folders import OVERRIDE
-from coach.storage.store import Store, new_batch
+from coach.storage.store import ImportOutcome, Store, new_batch
 from coach.storage.store_import import import_file, session_files
-from coach.storage.store_rows import utc_text
 from tests.bench.speed.table import Row
 
 ROOT = Path(__file__).parents[3]
-PATIENTS, SITTINGS, HOLDS = 250, 200, 20
-"""A practice network's million repetitions."""
+GOLDEN = ROOT / "tests" / "documents" / "golden" / "session_v2.shoulder.zip"
+FRAMES = 22_500
+"""Of a quarter of an hour at 25 a second."""
 _OPEN = """
 import sys, time
 from coach import __main__ as command
@@ -71,32 +76,61 @@ def _resident_mb() -> float:
     return pages * os.sysconf("SC_PAGESIZE") / 1e6
 
 
-def importing(many: int = 2000) -> list[Row]:
-    """A thousand files, then the last thousand of many."""
-    made = invented()
+def importing() -> list[Row]:
+    """A thousand files, then the last thousand of many; one file of a quarter of an hour.
+
+    ``SPEED_FILES`` says how many, by default 2,000. The many hold few frames each, so that what
+    counts is the store; the one holds what a patient's sitting holds.
+    """
+    made, many = invented(), int(os.environ.get("SPEED_FILES", "2000"))
     with TemporaryDirectory() as place:
         folder = Path(place) / "files"
         folder.mkdir()
         for number in range(many):
-            code = f"SH-{number % 40:03d}"
-            session = made.make_session(number // 40, code=code)
+            day, code = number // 40, f"SH-{number % 40:03d}"
+            session = made.make_session(day, code=code, at=made.BEGIN - timedelta(days=day))
             (folder / f"{number:05d}.shoulder.zip").write_bytes(made.session_file(session))
+        long = Path(place) / "long.shoulder.zip"
+        long.write_bytes(_of_a_quarter_of_an_hour(made))
         store, batch, thousands, resident = Store(Path(place) / "s.sqlite"), new_batch(), [], []
         paths = session_files([folder])
 
         def take(some: tuple[Path, ...]) -> None:
             for path in some:
-                import_file(store, path, batch=batch)
+                done = import_file(store, path, batch=batch)
+                assert done.outcome is ImportOutcome.ACCEPTED, done.line
 
         for first in range(0, many, 1000):
-            thousands.append(took_s(lambda first=first: take(paths[first : first + 1000])))
+            part = paths[first : first + 1000]
+            thousands.append(took_s(lambda part=part: take(part)))
             resident.append(_resident_mb())
+        long_s = took_s(lambda: take((long,)))
         store.close()
     return [
         Row("import of 1,000 session files", "s of processor", thousands[0], 10.0),
         Row(f"the last 1,000 of {many:,} over the first", "", thousands[-1] / thousands[0], 1.2),
         Row("memory gained after the first 1,000", "MB", resident[-1] - resident[0], 20.0),
+        Row(f"import of one file of {FRAMES:,} frames", "s of processor", long_s),
     ]
+
+
+def _of_a_quarter_of_an_hour(made: ModuleType) -> bytes:
+    """Give a session file whose tables repeat the rows of the golden one, each with its time."""
+    golden = unpack_session(made.session_file(made.make_session(0)), "the golden tables")
+    rows = np.arange(FRAMES) % len(golden.landmarks.time_s)
+    parts = {
+        each.name: getattr(golden.landmarks, each.name)
+        for each in fields(golden.landmarks)
+        if each.name not in ("landmarks", "time_s")
+    }
+    table = LandmarkTable(
+        landmarks=golden.landmarks.landmarks,
+        time_s=np.arange(FRAMES) / 25,
+        **{name: values[rows] for name, values in parts.items()},
+    )
+    with zipfile.ZipFile(GOLDEN) as archive:
+        readings = archive.read(READINGS)
+    return pack_session(made.make_session(0, code="LONG"), readings, write_landmarks(table))
 
 
 def _started(path: Path, environment: dict[str, str]) -> tuple[float, float]:
@@ -140,111 +174,3 @@ def opening() -> list[Row]:
         Row("report of 700 sessions as PDF", "s of processor", printing_s, 1.0),
         Row("FHIR bundle of a year", "s of processor", bundling_s, 1.0),
     ]
-
-
-_COPIES = """
-create temporary table days (n integer, at_local varchar(40), at_utc varchar(32));
-"""
-_MANY = (
-    """
-    insert into sessions (id, patient_id, started_at, started_utc, duration_s, ended_because,
-        software_version, definitions, pain_at_end, document, batch, imported_utc, doubt, decision)
-    select substr(s.id, 1, 24) || (10000000 + d.n), s.patient_id, d.at_local, d.at_utc,
-        s.duration_s, s.ended_because, s.software_version, s.definitions, s.pain_at_end,
-        replace(s.document, s.id, substr(s.id, 1, 24) || (10000000 + d.n)), s.batch, s.imported_utc,
-        s.doubt, s.decision
-    from sessions s cross join days d
-    """,
-    """
-    insert into exercises (session_id, position, planned_index, exercise, movement, side, view,
-        posture, ended_because, pain_before, pain_after, hold_asked_s, repetitions_asked)
-    select substr(e.session_id, 1, 24) || (10000000 + d.n), e.position, e.planned_index, e.exercise,
-        e.movement, e.side, e.view, e.posture, e.ended_because, e.pain_before, e.pain_after,
-        e.hold_asked_s, e.repetitions_asked
-    from exercises e cross join days d
-    """,
-    """
-    insert into repetitions (session_id, exercise_position, position, number, start_s, end_s,
-        held_s, value, error, spread, unit, seen_fraction, completed, ended_because, faults)
-    select substr(r.session_id, 1, 24) || (10000000 + d.n), r.exercise_position, r.position,
-        r.number, r.start_s, r.end_s, r.held_s, r.value, r.error, r.spread, r.unit, r.seen_fraction,
-        r.completed, r.ended_because, r.faults
-    from repetitions r cross join days d
-    """,
-    """
-    insert into imports (at_utc, file_name, outcome, reason, session_id)
-    select i.at_utc, i.file_name, i.outcome, i.reason,
-        substr(i.session_id, 1, 24) || (10000000 + d.n)
-    from imports i cross join days d
-    """,
-)
-"""Copies of each patient's first sitting on later days, made by the database itself."""
-
-
-def fill(store: Store) -> None:
-    """Put a network's sessions into an empty store."""
-    made, batch = invented(), new_batch()
-    for number in range(PATIENTS):
-        values = tuple(90.0 + i for i in range(HOLDS))
-        first = made.make_session(0, values, code=f"N-{number:04d}")
-        store.import_session(first, b"", "first.zip", batch)
-    days = []
-    for n in range(1, SITTINGS):
-        at = made.BEGIN + timedelta(days=n)
-        days.append({"n": n, "at_local": at.isoformat(), "at_utc": utc_text(at)})
-
-    def work(connection: Connection) -> None:
-        connection.execute(text(_COPIES))
-        connection.execute(text("insert into days values (:n, :at_local, :at_utc)"), days)
-        for statement in _MANY:
-            connection.execute(text(statement))
-
-    store._write(work)
-
-
-def network(target: Path | str | None = None) -> list[Row]:
-    """The list across all patients, on a million repetitions; ``SPEED_STORE`` names a server."""
-    with TemporaryDirectory() as place:
-        target = target or os.environ.get("SPEED_STORE") or Path(place) / "network.sqlite"
-        store = Store(target)
-        if not store.patients():
-            fill(store)
-            with store._engine.connect().execution_options(isolation_level="AUTOCOMMIT") as c:
-                c.execute(text("VACUUM ANALYZE" if "://" in str(target) else "ANALYZE"))
-        with store._engine.connect() as connection:
-            count = connection.execute(text("select count(*) from repetitions")).scalar_one()
-        looking_s = took_s(store.looks)
-        listing = sorted(_wall_s(lambda: (store.patients(), store.looks())) for _ in range(5))
-        asked = (store.people, store.refusals, store.open_doubts, store.last_import)
-        besides = sorted(_wall_s(lambda: [ask() for ask in asked]) for _ in range(5))
-        plan = _explained(store)
-        store.close()
-    print(plan, file=sys.stderr)
-    name = "PostgreSQL" if "://" in str(target) else "SQLite"
-    return [
-        Row(f"repetitions in the network's store, {name}", "", float(count)),
-        Row("first look at everyone, once", "s of processor", looking_s),
-        Row("list across patients after that", "s", listing[2], 1.0),
-        Row("what the window asks besides", "s", besides[2]),
-    ]
-
-
-def _wall_s(do: Callable[[], Any]) -> float:
-    begin_s = time.perf_counter()
-    do()
-    return time.perf_counter() - begin_s
-
-
-def _explained(store: Store) -> str:
-    word = "EXPLAIN (ANALYZE, COSTS OFF)" if "://" in store.name else "EXPLAIN QUERY PLAN"
-    query = (
-        f"{word} select patient_id, count(*), min(started_utc), max(started_utc),"
-        " max(imported_utc) from sessions where decision <> 'left out' group by patient_id"
-    )
-    with store._engine.connect() as connection:
-        return "\n".join(str(row[-1]) for row in connection.execute(text(query)))
-
-
-def rows() -> list[Row]:
-    """Every row of the practice."""
-    return [*importing(), *opening(), *network()]
