@@ -16,6 +16,8 @@ from coach.domain.progress import Repetition
 
 _NOTE_ON_ONE_LINE = 0.9
 """Width of the caption's room, as a share of the window's height, that takes a note in one line."""
+_FINEST = 2
+"""Decimals of the share of a box that is filled: a box is some tens of pixels wide."""
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -139,9 +141,11 @@ class HoldCount(QWidget):
         shares = [min(1.0, rep.held_s / hold_s) for rep in repetitions] or [1.0] * done
         ahead = [0.0] * max(0, asked - done)
         if ahead:
-            ahead[0] = min(1.0, held_s / hold_s)
-        self._shares = (*shares, *ahead)
-        self._done, self._asked = done, asked
+            ahead[0] = round(min(1.0, held_s / hold_s), _FINEST)
+        before = self._shares, self._done, self._asked
+        self._shares, self._done, self._asked = (*shares, *ahead), done, asked
+        if before == (self._shares, done, asked):
+            return
         self.setAccessibleName(
             self.tr("Holds done: {done} of {asked}").format(done=done, asked=asked)
         )
