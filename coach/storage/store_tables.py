@@ -1,4 +1,4 @@
-"""The tables of the therapist's store, version 5; ``migrations`` makes them.
+"""The tables of the therapist's store, version 6; ``migrations`` makes them.
 
 A session's whole document is kept as JSON and is what everything is read from; exercises and
 repetitions repeat parts of it in columns for questions about many sessions at once. The file as
@@ -24,7 +24,7 @@ from sqlalchemy import (
     UniqueConstraint,
 )
 
-STORE_VERSION = 5
+STORE_VERSION = 6
 
 metadata = MetaData()
 
