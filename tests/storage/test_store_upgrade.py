@@ -160,8 +160,8 @@ def test_a_store_of_version_3_keeps_its_records_and_its_doubt(tmp_path: Path) ->
 def test_kept_documents_become_those_of_the_present(tmp_path: Path, version: int) -> None:
     path = old_store(tmp_path / "store.sqlite", version)
     Store(path).close()
-    for (text,) in asked(path, "select document from sessions"):
-        msgspec.json.decode(str(text), type=SessionDocument)  # which takes no other version
+    for (document,) in asked(path, "select document from sessions"):
+        msgspec.json.decode(str(document), type=SessionDocument)  # which takes no other version
 
 
 def test_a_newer_session_document_comes_with_a_newer_store(invented: ModuleType) -> None:
