@@ -146,6 +146,7 @@ QPushButton:checked:disabled { border-color: $line; background: $hairline; }
 QLineEdit, QPlainTextEdit, QComboBox, QAbstractSpinBox, QDateEdit {
     background: $card; border: 1px solid $line; border-radius: 8px; padding: 6px 10px;
     min-height: 28px; selection-background-color: $accent; selection-color: $on_accent;
+    placeholder-text-color: $ink_soft;
 }
 QLineEdit:focus, QPlainTextEdit:focus, QComboBox:focus, QAbstractSpinBox:focus {
     border: 3px solid $focus;
@@ -179,6 +180,8 @@ QAbstractSpinBox::down-arrow:disabled, QAbstractSpinBox::down-arrow:off,
 QComboBox::down-arrow:disabled {
     image: url("$arrows/down_off.svg");
 }
+QCheckBox { border: 2px solid transparent; border-radius: 6px; }
+QCheckBox:focus { border-color: $focus; }
 QCheckBox:disabled, QRadioButton:disabled, QLabel:disabled, QGroupBox:disabled {
     color: $ink_soft;
 }
@@ -187,7 +190,9 @@ QAbstractItemView {
     alternate-background-color: $paper;
     selection-background-color: $accent_wash; selection-color: $ink;
 }
+QScrollArea[role="reading"]:focus { border: 3px solid $focus; border-radius: 8px; }
 QAbstractItemView:focus { border: 3px solid $focus; }
+QListView::item:selected { background: $accent_wash; color: $ink; }
 QHeaderView { background: $paper; border: 0; border-radius: 0; }
 QHeaderView::section {
     background: $paper; color: $ink_soft; border: 0; border-bottom: 2px solid $line;

@@ -11,6 +11,7 @@ from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import camera_text
+from coach.desktop.therapist.rows import set_rows
 from coach.domain.exercise import Exercise
 from coach.domain.movement import Position
 from coach.review.wording import movement_name
@@ -53,7 +54,7 @@ class CatalogueList(QWidget):
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
         self.list.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOn)
-        self.list.setSpacing(1)
+        set_rows(self.list, wrapped=True)
         self.list.setFont(font(type_scale().small_px + 1))
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         for position in Position:

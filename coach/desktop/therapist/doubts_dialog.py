@@ -10,15 +10,16 @@ from PyQt6.QtWidgets import (
     QInputDialog,
     QListWidget,
     QListWidgetItem,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import said
+from coach.desktop.therapist.rows import set_rows
 from coach.domain.fault import Fault
 from coach.review.wording import day
 from coach.storage.store import Decision, Doubt, Store
@@ -53,7 +54,7 @@ class DoubtsDialog(QDialog):
         self.list.setWordWrap(True)
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
-        self.list.setSpacing(3)
+        set_rows(self.list, wrapped=True)
         self.list.setAlternatingRowColors(True)
         self.list.setFont(font(type_scale().small_px + 1))
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -72,10 +73,10 @@ class DoubtsDialog(QDialog):
         self._show(0)
 
     def _buttons(self) -> QHBoxLayout:
-        self.belongs = QPushButton(translate("therapist", "&Belongs to\N{HORIZONTAL ELLIPSIS}"))
-        self.leave_out = QPushButton(translate("therapist", "&Leave out"))
-        self.take_back = QPushButton(translate("therapist", "&Take back"))
-        close = QPushButton(translate("therapist", "&Close"))
+        self.belongs = Button(translate("therapist", "&Belongs to\N{HORIZONTAL ELLIPSIS}"))
+        self.leave_out = Button(translate("therapist", "&Leave out"))
+        self.take_back = Button(translate("therapist", "&Take back"))
+        close = Button(translate("therapist", "&Close"))
         row = QHBoxLayout()
         row.setSpacing(SPACES_PX[1])
         for button, keys, act in (

@@ -9,13 +9,13 @@ from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
 from coach.catalogue import exercise_title
 from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.choices import sides
 from coach.desktop.therapist.plan_fields import (
     Days,
@@ -75,7 +75,7 @@ class ExerciseEditor(QWidget):
         self.propose.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
-        self.anew = QPushButton(translate("plans", "Dose &anew"))
+        self.anew = Button(translate("plans", "Dose &anew"))
         self.anew.setAccessibleName(translate("plans", "Propose this exercise's dose anew"))
         self.anew.clicked.connect(self.anew_wanted)
         self._arrange()

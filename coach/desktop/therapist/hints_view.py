@@ -6,10 +6,11 @@ from collections.abc import Sequence
 
 from PyQt6.QtCore import Qt
 from PyQt6.QtGui import QKeySequence
-from PyQt6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
 from coach.review.hints import Hint
 from coach.texts import translate
@@ -26,7 +27,7 @@ class HintsView(QWidget):
         self._reasons: list[QLabel] = []
         self._sentences = QVBoxLayout()
         self._sentences.setSpacing(SPACES_PX[1])
-        self.why = QPushButton(translate("therapist", "R&ules"))
+        self.why = Button(translate("therapist", "R&ules"))
         self.why.setCheckable(True)
         self.why.setShortcut(QKeySequence(KEYS))
         told = translate("therapist", "Show the rule and the source of each hint ({key})")

@@ -48,7 +48,7 @@ class MovementTable(QAbstractTableModel):
         if not index.isValid() or index.row() >= len(self._rows):
             return None
         cell = self._rows[index.row()].cells[index.column()]
-        if role == Qt.ItemDataRole.DisplayRole:
+        if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
             return cell
         if role == Qt.ItemDataRole.TextAlignmentRole:
             return _alignment(index.column())

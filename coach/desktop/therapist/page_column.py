@@ -54,6 +54,7 @@ class PageColumn(QScrollArea):
         self.setMaximumWidth(_MOST_PX)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setProperty("role", "reading")
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setStyleSheet("QScrollArea, QWidget#sheet { background: transparent; }")
         self.setAccessibleName(

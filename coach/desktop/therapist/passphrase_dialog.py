@@ -12,12 +12,12 @@ from PyQt6.QtWidgets import (
     QLabel,
     QLineEdit,
     QProgressBar,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
 from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.button import Button
 from coach.domain.fault import Fault
 from coach.texts import translate
 
@@ -60,11 +60,11 @@ class PassphraseDialog(QDialog):
         self.busy = QProgressBar()
         self.busy.setRange(0, 0)
         self.busy.setAccessibleName(translate("therapist", "Unlocking"))
-        self.enter = QPushButton(translate("therapist", "&Unlock"))
+        self.enter = Button(translate("therapist", "&Unlock"))
         self.enter.setProperty("role", "primary")
         self.enter.setDefault(True)
         self.enter.clicked.connect(self._try)
-        self.put_aside = QPushButton(translate("therapist", "&Cancel"))
+        self.put_aside = Button(translate("therapist", "&Cancel"))
         self.put_aside.setAutoDefault(False)
         self.put_aside.clicked.connect(self.reject)
         self._arrange(question)

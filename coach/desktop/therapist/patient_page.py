@@ -10,7 +10,6 @@ from PyQt6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLabel,
-    QPushButton,
     QSizePolicy,
     QTableView,
     QVBoxLayout,
@@ -19,10 +18,13 @@ from PyQt6.QtWidgets import (
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.drawings import ChartView
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.movement_table import MovementTable
+from coach.desktop.therapist.one_line import OneLine
 from coach.desktop.therapist.page_column import PageColumn
+from coach.desktop.therapist.rows import set_rows
 from coach.review.adherence import Week
 from coach.review.counts import sessions_counted
 from coach.review.overview import Overview
@@ -46,7 +48,8 @@ class PatientPage(QWidget):
         sizes = type_scale()
         small = font(sizes.small_px + 1)
         self._title = _label("title")
-        self._under = _label("soft")
+        self._under = OneLine()
+        self._under.setProperty("role", "soft")
         self._under.setMargin(4)  # its line of writing is then the title's
         # A plan's title may be longer than the window is wide.
         self._under.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
@@ -68,16 +71,14 @@ class PatientPage(QWidget):
         self._chart = ChartView(sizes.small_px + 0.5)
         self.column = PageColumn()
         self._done: tuple[Week, ...] = ()
-        self.write_report = QPushButton(
-            translate("therapist", "Write &report\N{HORIZONTAL ELLIPSIS}")
-        )
+        self.write_report = Button(translate("therapist", "Write &report\N{HORIZONTAL ELLIPSIS}"))
         self.write_report.setProperty("role", "primary")
         self.write_report.setAccessibleName(
             translate("therapist", "Write the one-page report as a PDF file")
         )
         self.write_report.setToolTip(key_name("Ctrl+P"))
         self.write_report.clicked.connect(self.report_wanted)
-        self.replay = QPushButton(translate("therapist", "Re&play\N{HORIZONTAL ELLIPSIS}"))
+        self.replay = Button(translate("therapist", "Re&play\N{HORIZONTAL ELLIPSIS}"))
         self.replay.setAccessibleName(translate("therapist", "Replay repetitions of a session"))
         self.replay.setToolTip(key_name("Ctrl+R"))
         self.replay.clicked.connect(self.replay_wanted)
@@ -144,7 +145,7 @@ class PatientPage(QWidget):
         assert header is not None
         most = _MOST_ROWS_SHOWN if self.height() >= _TALL_PX else _MOST_ROWS_SHOWN // 2
         rows = min(self._table_model.rowCount(), most)
-        self.table.setFixedHeight(header.sizeHint().height() + rows * _ROW_PX + 4)
+        self.table.setFixedHeight(header.sizeHint().height() + rows * _ROW_PX + 8)
 
     def _select(self, row: int) -> None:
         selection = self.table.selectionModel()
@@ -176,10 +177,8 @@ def _headers(table: QTableView) -> None:
     across.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
     across.setHighlightSections(False)
     size_px = type_scale().small_px
-    table.setStyleSheet(
-        f"QHeaderView::section {{ font-size: {size_px}px; padding: 3px 5px; }} "
-        "QTableView::item { padding: 0 5px; }"
-    )
+    more = f"QHeaderView::section {{ font-size: {size_px}px; padding: 3px 4px; }}"
+    set_rows(table, above_px=0, across_px=4, more=more)
 
 
 def _label(role: str) -> QLabel:

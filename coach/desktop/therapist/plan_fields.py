@@ -30,6 +30,7 @@ from coach.review.wording import movement_name, position_word
 from coach.texts import localised, translate
 
 _NUMBER_PX = 72
+_TARGET_PX = 24
 _LABEL_PX = 88
 _EXAMPLE = date(2026, 3, 31)
 Choice = TypeVar("Choice", bound=StrEnum)
@@ -155,11 +156,12 @@ class Days(QWidget):
         self.setAccessibleName(translate("plans", "Days"))
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(SPACES_PX[0])
+        row.setSpacing(0)
         self.boxes = {weekday: QCheckBox(weekday_word(weekday)) for weekday in Weekday}
         for box in self.boxes.values():
             box.setFont(font(type_scale().small_px))
             box.setStyleSheet("QCheckBox { spacing: 3px; }")
+            box.setMinimumHeight(_TARGET_PX)
             box.toggled.connect(self.changed)
             row.addWidget(box)
 

@@ -6,11 +6,13 @@ from collections.abc import Sequence
 
 from PyQt6.QtCore import QSignalBlocker, Qt, pyqtSignal
 from PyQt6.QtGui import QKeySequence, QShortcut
-from PyQt6.QtWidgets import QHBoxLayout, QListWidget, QPushButton, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QHBoxLayout, QListWidget, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
+from coach.desktop.therapist.rows import set_rows
 from coach.texts import translate
 
 
@@ -30,7 +32,7 @@ class PlanList(QWidget):
         self.list.setWordWrap(True)
         self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.list.setResizeMode(QListWidget.ResizeMode.Adjust)
-        self.list.setSpacing(2)
+        set_rows(self.list, wrapped=True)
         self.list.setAlternatingRowColors(True)
         self.list.setFont(font(type_scale().small_px + 1))
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -43,7 +45,7 @@ class PlanList(QWidget):
             (translate("plans", "D&own"), "Alt+Down", lambda: self.move_wanted.emit(1)),
             (translate("plans", "Re&move"), "Del", self.remove_wanted.emit),
         ):
-            button = QPushButton(text)
+            button = Button(text)
             button.setToolTip(key_name(keys))
             button.clicked.connect(lambda _, act=act: act())
             buttons.addWidget(button)

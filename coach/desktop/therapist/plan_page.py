@@ -26,6 +26,7 @@ from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.plan_head import PlanHead
 from coach.desktop.therapist.plan_issue import PlanStart
 from coach.desktop.therapist.plan_list import PlanList
+from coach.desktop.therapist.rows import set_rows
 from coach.domain.exercise import Irritability
 from coach.domain.fault import Fault
 from coach.domain.movement import Side
@@ -59,6 +60,7 @@ class PlanPage(QWidget):
         self.changes_title = said("soft", size_px=small + 1)
         self.changes = QListWidget()
         self.changes.setAccessibleName(translate("plans", "What changed against the opened plan"))
+        set_rows(self.changes, wrapped=True)
         self.changes.setWordWrap(True)
         self.changes.setFont(font(small))
         self._arrange()
@@ -98,6 +100,7 @@ class PlanPage(QWidget):
         scroll = QScrollArea()
         scroll.setWidget(self.editor)
         scroll.setWidgetResizable(True)
+        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields take it
         scroll.setFrameShape(QFrame.Shape.NoFrame)
         scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.editor.setObjectName("sheet")

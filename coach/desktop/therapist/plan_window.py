@@ -8,10 +8,11 @@ from pathlib import Path
 
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QKeySequence, QShortcut
-from PyQt6.QtWidgets import QFileDialog, QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QFileDialog, QHBoxLayout, QMessageBox, QVBoxLayout, QWidget
 
 from coach.catalogue import catalogue
 from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_draft import plan_name
 from coach.desktop.therapist.plan_fields import said
@@ -84,7 +85,7 @@ class PlanWindow(QWidget):
             (translate("plans", "Open plan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+O", self._ask_open),
             (translate("plans", "&Save plan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+S", self._ask_save),
         ):
-            button = QPushButton(text)
+            button = Button(text)
             button.setToolTip(key_name(keys))
             button.clicked.connect(act)
             top.addWidget(button)

@@ -10,6 +10,7 @@ from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.choices import angles, irritabilities, phases, sides
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import named, said
@@ -140,15 +141,15 @@ class RecordForm(QDialog):
         self.message = said("caution")
         self.message.setAccessibleName(translate("records", "What to correct"))
         self.message.hide()
-        buttons = QDialogButtonBox.StandardButton
-        self.buttons = QDialogButtonBox(buttons.Save | buttons.Cancel)
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Cancel)
+        save = Button(translate("records", "Save"))
+        save.setProperty("role", "primary")
+        save.setDefault(True)
+        told = translate("records", "{enter}, or {save} out of a text of several lines")
+        save.setToolTip(told.format(enter=key_name("Enter"), save=key_name("Ctrl+S")))
+        self.buttons.addButton(save, QDialogButtonBox.ButtonRole.AcceptRole)
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
-        if (save := self.buttons.button(buttons.Save)) is not None:
-            save.setProperty("role", "primary")
-            save.setDefault(True)
-            told = translate("records", "{enter}, or {save} out of a text of several lines")
-            save.setToolTip(told.format(enter=key_name("Enter"), save=key_name("Ctrl+S")))
         QShortcut(QKeySequence("Ctrl+S"), self).activated.connect(self.accept)
         column = QVBoxLayout(self)
         column.setContentsMargins(*(SPACES_PX[3],) * 4)

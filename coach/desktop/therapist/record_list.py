@@ -4,13 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PyQt6.QtCore import QModelIndex, QRect, QSize, Qt, pyqtSignal
+from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QKeyEvent
 from PyQt6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
-    QStyledItemDelegate,
-    QStyleOptionViewItem,
     QTreeWidget,
     QTreeWidgetItem,
 )
@@ -19,6 +17,7 @@ from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.record_words import section_titles
+from coach.desktop.therapist.rows import set_rows
 from coach.domain.practice import (
     Episode,
     HandMeasure,
@@ -35,22 +34,7 @@ from coach.review.wording import NONE
 from coach.texts import translate
 
 _COLUMNS = 4
-_MARGIN_PX, _TALL_PX = 12, 10_000
 _ROLE = Qt.ItemDataRole.UserRole
-
-
-class _Wrapped(QStyledItemDelegate):
-    """Makes a row as high as its last cell needs in the width that it has; a tree does not."""
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:  # noqa: N802
-        """Give the size of a cell."""
-        hint, tree = super().sizeHint(option, index), self.parent()
-        if index.column() != _COLUMNS - 1 or not isinstance(tree, QTreeWidget):
-            return hint
-        room = QRect(0, 0, tree.columnWidth(index.column()) - _MARGIN_PX, _TALL_PX)
-        text = str(index.data() or "")
-        needed = tree.fontMetrics().boundingRect(room, Qt.TextFlag.TextWordWrap, text)
-        return QSize(hint.width(), max(hint.height(), needed.height() + _MARGIN_PX))
 
 
 class RecordList(QTreeWidget):
@@ -80,11 +64,10 @@ class RecordList(QTreeWidget):
         self.setUniformRowHeights(False)
         self.setWordWrap(True)
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
-        self.setItemDelegate(_Wrapped(self))
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setFont(font(type_scale().small_px + 1))
-        self.setStyleSheet("QTreeView::item { padding: 4px 0; }")
+        set_rows(self, across_px=8, wrapped=True, more="QHeaderView::section { padding: 8px; }")
         header = self.header()
         assert header is not None
         for column, mode in enumerate(("ResizeToContents",) * 3 + ("Stretch",)):

@@ -13,12 +13,12 @@ from PyQt6.QtWidgets import (
     QLabel,
     QMenu,
     QMessageBox,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.record_changes import RecordChanges
@@ -70,7 +70,7 @@ class RecordsPage(QWidget):
         self.list.add_wanted.connect(self.ask_add)
         self.list.change_wanted.connect(self.ask_change)
         self.list.remove_wanted.connect(self.remove)
-        self.add = QPushButton(translate("records", "&Add\N{HORIZONTAL ELLIPSIS}"))
+        self.add = Button(translate("records", "&Add\N{HORIZONTAL ELLIPSIS}"))
         self.add.setProperty("role", "primary")
         self.add.setToolTip(key_name("Ins"))
         menu = QMenu(self.add)
@@ -94,7 +94,7 @@ class RecordsPage(QWidget):
             (translate("records", "C&hange\N{HORIZONTAL ELLIPSIS}"), "Enter", self.ask_change),
             (translate("records", "&Delete"), "Del", self.remove),
         ):
-            button = QPushButton(text)
+            button = Button(text)
             button.setToolTip(key_name(keys))
             button.clicked.connect(lambda _, act=act: act(self.list.record))
             head.addWidget(button)

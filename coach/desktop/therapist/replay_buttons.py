@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 
 from PyQt6.QtGui import QKeySequence, QShortcut
-from PyQt6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
+from PyQt6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
 from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
 from coach.texts import translate
 
@@ -58,8 +59,8 @@ class ReplayButtons(QWidget):
         for button in (previous, following, compare, close):
             row.addWidget(button)
 
-    def _button(self, name: str, keys: str) -> QPushButton:
-        button = QPushButton()
+    def _button(self, name: str, keys: str) -> Button:
+        button = Button()
         button.setAccessibleName(name)
         button.setToolTip(f"{name} ({key_name(keys)})")
         button.clicked.connect(lambda: self._acts[keys]())

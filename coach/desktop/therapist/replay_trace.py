@@ -24,7 +24,8 @@ from coach.review.replay_wording import (
 )
 from coach.texts import translate
 
-_LEFT_EM, _HEAD_EM, _AXIS_EM, _LANE_EM = 14.5, 4.6, 1.7, 1.75
+_LEFT_EM, _HEAD_EM, _AXIS_EM, _LANE_EM = 17.0, 4.6, 1.7, 1.75
+_NAME_EM = 10.0
 
 
 class TraceView(QWidget):
@@ -118,7 +119,7 @@ class _Trace:
         right = Align.AlignRight | Align.AlignVCenter
         for lane, series in enumerate(self._shown.form):
             place = self._lane_box(lane)
-            now = QRectF(self._rect.left() + 7 * em, place.top(), 7 * em, place.height())
+            now = QRectF(self._rect.left() + _NAME_EM * em, place.top(), 6.5 * em, place.height())
             canvas.text(now, form_moment(series, row), size=0.95, align=right)
         x = self._x(time_s)
         if self._box.left() <= x <= self._box.right():
@@ -220,7 +221,7 @@ class _Trace:
         top, height = place.top(), place.height()
         colour = colours.caution if series.faults else colours.ink_soft
         name = ("! " if series.faults else "") + form_name(series)
-        box = QRectF(self._rect.left(), top, 7.4 * em, height)
+        box = QRectF(self._rect.left(), top, _NAME_EM * em, height)
         canvas.text(box, name, size=0.95, bold=bool(series.faults), colour=colour)
         canvas.fill(place, colours.accent_wash, 0.35)
         begin, end = (self._x(t) for t in shown.hold_s)

@@ -10,15 +10,16 @@ from PyQt6.QtWidgets import (
     QListView,
     QListWidget,
     QProgressBar,
-    QPushButton,
     QVBoxLayout,
     QWidget,
 )
 
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
+from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.patient_list import PatientList
+from coach.desktop.therapist.rows import set_rows
 from coach.domain.practice import Person
 from coach.review.cohort import Standing
 from coach.review.counts import sessions_counted
@@ -26,7 +27,7 @@ from coach.review.wording import day
 from coach.storage.store import Batch, PatientEntry, Refusal
 from coach.texts import translate
 
-_WIDTH_PX = 246
+_WIDTH_PX = 252
 _REFUSED_PX = 150
 
 
@@ -51,7 +52,8 @@ class SidePanel(QWidget):
         self.list.setModel(self._patients)
         self.list.setAccessibleName(translate("therapist", "Patients"))
         self.list.setFont(font(type_scale().small_px + 1))
-        self.list.setSpacing(2)
+        set_rows(self.list, across_px=3)
+        self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setUniformItemSizes(True)
         selection = self.list.selectionModel()
         assert selection is not None
@@ -83,7 +85,7 @@ class SidePanel(QWidget):
         self.refused = QListWidget()
         self.refused.setAccessibleName(translate("therapist", "Refused files with reasons"))
         self.refused.setWordWrap(True)
-        self.refused.setSpacing(3)
+        set_rows(self.refused, wrapped=True)
         self.refused.setFont(font(type_scale().small_px))
         self.refused.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.refused.setFixedHeight(_REFUSED_PX)
@@ -180,8 +182,8 @@ class SidePanel(QWidget):
             self.patient_chosen.emit(self._patients.code(index.row()))
 
 
-def _button(text: str, keys: str) -> QPushButton:
-    button = QPushButton(text)
+def _button(text: str, keys: str) -> Button:
+    button = Button(text)
     button.setAccessibleName(text.replace("&", "").rstrip("\N{HORIZONTAL ELLIPSIS}"))
     if keys:
         button.setToolTip(key_name(keys))

@@ -206,12 +206,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="146" />
+        <location filename="../patient/readouts.py" line="150" />
         <source>Holds done: {done} of {asked}</source>
         <translation>Geschafft: {done} von {asked}</translation>
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="163" />
+        <location filename="../patient/readouts.py" line="167" />
         <source>of {asked} holds</source>
         <translation>von {asked} Mal</translation>
     </message>
@@ -1116,7 +1116,7 @@
 </context><context>
     <name>dates</name>
     <message>
-        <location filename="../therapist/plan_fields.py" line="102" />
+        <location filename="../therapist/plan_fields.py" line="103" />
         <source>YYYY-MM-DD</source>
         <translation>TT.MM.JJJJ</translation>
     </message>
@@ -1669,62 +1669,62 @@
         <translation>{name} gibt keine Bilder mehr; prüfen Sie den Stecker, schließen Sie andere Programme, die sie benutzen, und machen Sie weiter.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="34" />
+        <location filename="../../capture/sources.py" line="31" />
         <source>No camera answers as number {number}; plug one in, close other programs that use it, or try another number.</source>
         <translation>Unter der Nummer {number} antwortet keine Kamera; schließen Sie eine an, beenden Sie andere Programme, die sie benutzen, oder versuchen Sie eine andere Nummer.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="40" />
+        <location filename="../../capture/sources.py" line="37" />
         <source>Camera {number}</source>
         <translation>Kamera {number}</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="50" />
+        <location filename="../../capture/sources.py" line="47" />
         <source>'{path}' cannot be read as a video; it is another kind of file or was cut off, so copy it again from where it was recorded, or choose another.</source>
         <translation>„{path}“ lässt sich nicht als Video lesen; es ist eine andere Art Datei oder wurde abgeschnitten. Kopieren Sie es noch einmal von dort, wo es aufgenommen wurde, oder wählen Sie ein anderes.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="61" />
+        <location filename="../../capture/sources.py" line="58" />
         <source>The pictures of '{path}' are {width} by {height}, too large to measure; record at 1280 by 720.</source>
         <translation>Die Bilder von „{path}“ sind {width} mal {height} groß, zu groß zum Messen; nehmen Sie mit 1280 mal 720 auf.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="70" />
+        <location filename="../../capture/sources.py" line="67" />
         <source>'{path}' says it has {frame_count:,} pictures, at most {max_frames:,} are measured; cut it into shorter pieces.</source>
         <translation>„{path}“ hat nach eigener Angabe {frame_count:,} Bilder, gemessen werden höchstens {max_frames:,}; schneiden Sie das Video in kürzere Stücke.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="83" />
+        <location filename="../../capture/sources.py" line="80" />
         <source>'{path}' is a folder; name a video file in it.</source>
         <translation>„{path}“ ist ein Ordner; nennen Sie eine Videodatei darin.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="89" />
+        <location filename="../../capture/sources.py" line="86" />
         <source>'{path}' is a device or a pipe; name a video file.</source>
         <translation>„{path}“ ist ein Gerät oder eine Pipe; nennen Sie eine Videodatei.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="97" />
+        <location filename="../../capture/sources.py" line="94" />
         <source>There is no file '{path}'; check its name and folder.</source>
         <translation>Es gibt keine Datei „{path}“; prüfen Sie Namen und Ordner.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="103" />
+        <location filename="../../capture/sources.py" line="100" />
         <source>'{path}' may not be read by you; ask its owner for the right to, or copy it to a folder of yours.</source>
         <translation>Sie dürfen „{path}“ nicht lesen; bitten Sie den Besitzer um das Recht dazu oder kopieren Sie die Datei in einen eigenen Ordner.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="112" />
+        <location filename="../../capture/sources.py" line="109" />
         <source>'{path}' cannot be opened ({reason}); copy it to another place and try again.</source>
         <translation>„{path}“ lässt sich nicht öffnen ({reason}); kopieren Sie die Datei an einen anderen Ort und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../capture/sources.py" line="119" />
+        <location filename="../../capture/sources.py" line="116" />
         <source>'{path}' is empty; copy it again from where it was recorded, or choose another.</source>
         <translation>„{path}“ ist leer; kopieren Sie die Datei noch einmal von dort, wo sie aufgenommen wurde, oder wählen Sie eine andere.</translation>
     </message>
     <message>
-        <location filename="../../capture/video_file.py" line="48" />
+        <location filename="../../capture/video_file.py" line="51" />
         <source>'{name}' holds no picture that can be read; copy it again from where it was recorded, or choose another video.</source>
         <translation>„{name}“ enthält kein lesbares Bild; kopieren Sie die Datei noch einmal von dort, wo sie aufgenommen wurde, oder wählen Sie ein anderes Video.</translation>
     </message>
@@ -1855,92 +1855,92 @@
         <translation>{where} ist beschädigt oder abgeschnitten; lassen Sie sich die Datei noch einmal schicken.</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="60" />
+        <location filename="../../documents/plan.py" line="62" />
         <source>{where} names what the catalogue does not have: {unknown}; correct it or update the program.</source>
         <translation>{where} nennt, was der Katalog nicht hat: {unknown}; berichtigen Sie das oder aktualisieren Sie das Programm.</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="68" />
+        <location filename="../../documents/plan.py" line="70" />
         <source>{where} asks for what cannot be measured: {impossible}; correct it.</source>
         <translation>{where} verlangt, was sich nicht messen lässt: {impossible}; berichtigen Sie das.</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="74" />
+        <location filename="../../documents/plan.py" line="76" />
         <source>{where} contradicts itself: {contradiction}; correct it.</source>
         <translation>{where} widerspricht sich: {contradiction}; berichtigen Sie das.</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="98" />
+        <location filename="../../documents/plan.py" line="100" />
         <source>exercise {count} is {name!r}</source>
         <translation>Übung {count} ist {name!r}</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="102" />
+        <location filename="../../documents/plan.py" line="104" />
         <source>exercise {count} is {name!r}; the nearest names are {nearest}</source>
         <translation>Übung {count} ist {name!r}; die ähnlichsten Namen sind {nearest}</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="111" />
+        <location filename="../../documents/plan.py" line="113" />
         <source>exercise {count} is {exercise}, {found}</source>
         <translation>Übung {count} ist {exercise}, {found}</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="117" />
+        <location filename="../../documents/plan.py" line="119" />
         <source>exercise {count} has neither an exercise nor a movement</source>
         <translation>Übung {count} nennt weder eine Übung (exercise) noch eine Bewegung (movement)</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="121" />
+        <location filename="../../documents/plan.py" line="123" />
         <source>exercise {count}, {exercise}, has a target_deg, but is only timed</source>
         <translation>Übung {count}, {exercise}, hat ein target_deg, geht aber nur nach Zeit</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="129" />
+        <location filename="../../documents/plan.py" line="131" />
         <source>exercise {count} is {movement} in the position {position}, and {movement} is measured {ways}</source>
         <translation>Übung {count} ist {movement} in der Ausgangsstellung {position}, und {movement} wird so gemessen: {ways}</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="134" />
+        <location filename="../../documents/plan.py" line="136" />
         <source>exercise {count} is {movement} in the position {position} from the {view}, and {movement} is measured {ways}</source>
         <translation>Übung {count} ist {movement} in der Ausgangsstellung {position}, gesehen von {view}, und {movement} wird so gemessen: {ways}</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="140" />
+        <location filename="../../documents/plan.py" line="142" />
         <source>exercise {count}, {movement}, has a target_deg, but is not an angle</source>
         <translation>Übung {count}, {movement}, hat ein target_deg, ist aber kein Winkel</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="145" />
+        <location filename="../../documents/plan.py" line="147" />
         <source>other side {count}, {movement}, has a value_deg, but is not an angle</source>
         <translation>Gegenseite {count}, {movement}, hat ein value_deg, ist aber kein Winkel</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="158" />
+        <location filename="../../documents/plan.py" line="160" />
         <source>whose {field} is not measured and not {said}</source>
         <translation>deren {field} nicht gemessen wird und nicht {said} ist</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="162" />
+        <location filename="../../documents/plan.py" line="164" />
         <source>whose {field} is {meant} and not left out</source>
         <translation>deren {field} {meant} ist und nicht fehlt</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="165" />
+        <location filename="../../documents/plan.py" line="167" />
         <source>whose {field} is {meant} and not {said}</source>
         <translation>deren {field} {meant} ist und nicht {said}</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="174" />
+        <location filename="../../documents/plan.py" line="176" />
         <source>it is for the {side} shoulder, and exercise {count} is for the other one</source>
         <translation>er ist für die Seite {side}, Übung {count} aber für die andere</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="178" />
+        <location filename="../../documents/plan.py" line="180" />
         <source>exercise {count} names a day twice</source>
         <translation>Übung {count} nennt einen Tag zweimal</translation>
     </message>
     <message>
-        <location filename="../../documents/plan.py" line="180" />
+        <location filename="../../documents/plan.py" line="182" />
         <source>it is valid until {valid_until}, before it was issued on {issued_on}</source>
         <translation>er gilt bis {valid_until} und wurde erst danach ausgestellt, am {issued_on}</translation>
     </message>
@@ -2020,82 +2020,82 @@
         <translation>ist etwas anderes</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="81" />
+        <location filename="../../documents/session.py" line="88" />
         <source>{where} contradicts itself: {contradiction}; ask for a new file.</source>
         <translation>{where} widerspricht sich: {contradiction}; bitten Sie um eine neue Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="99" />
+        <location filename="../../documents/session.py" line="106" />
         <source>started_at {started_at} is no date of the calendar</source>
         <translation>started_at {started_at} ist kein Datum des Kalenders</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="103" />
+        <location filename="../../documents/session.py" line="110" />
         <source>started_at {started_at} is not from {first} to {last}</source>
         <translation>started_at {started_at} ist nicht von {first} bis {last}</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="107" />
+        <location filename="../../documents/session.py" line="114" />
         <source>exercise {count} is not in its plan</source>
         <translation>Übung {count} steht nicht im Plan</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="109" />
+        <location filename="../../documents/session.py" line="116" />
         <source>exercise {count} ends after the session</source>
         <translation>Übung {count} endet nach der Sitzung</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="113" />
+        <location filename="../../documents/session.py" line="120" />
         <source>exercise {count}, {found}</source>
         <translation>Übung {count}: {found}</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="119" />
+        <location filename="../../documents/session.py" line="126" />
         <source>it ends before it starts</source>
         <translation>sie endet, bevor sie beginnt</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="121" />
+        <location filename="../../documents/session.py" line="128" />
         <source>it has neither an exercise nor a movement</source>
         <translation>sie nennt weder eine Übung (exercise) noch eine Bewegung (movement)</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="123" />
+        <location filename="../../documents/session.py" line="130" />
         <source>it has measured repetitions without a movement</source>
         <translation>sie hat gemessene Wiederholungen ohne Bewegung</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="126" />
+        <location filename="../../documents/session.py" line="133" />
         <source>timed hold {number} was held for longer than it lasted</source>
         <translation>das {number}. Halten nach Zeit wurde länger gehalten, als es dauerte</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="130" />
+        <location filename="../../documents/session.py" line="137" />
         <source>timed hold {number} starts outside the exercise</source>
         <translation>das {number}. Halten nach Zeit beginnt außerhalb der Übung</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="137" />
+        <location filename="../../documents/session.py" line="144" />
         <source>repetition {number} of {movement} is in the unit {unit}</source>
         <translation>Wiederholung {number} von {movement} hat die Einheit {unit}</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="141" />
+        <location filename="../../documents/session.py" line="148" />
         <source>repetition {number} ends before it starts</source>
         <translation>Wiederholung {number} endet, bevor sie beginnt</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="145" />
+        <location filename="../../documents/session.py" line="152" />
         <source>repetition {number} was held for longer than it lasted</source>
         <translation>Wiederholung {number} wurde länger gehalten, als sie dauerte</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="149" />
+        <location filename="../../documents/session.py" line="156" />
         <source>repetition {number} starts before the exercise</source>
         <translation>Wiederholung {number} beginnt vor der Übung</translation>
     </message>
     <message>
-        <location filename="../../documents/session.py" line="153" />
+        <location filename="../../documents/session.py" line="160" />
         <source>repetition {number} ends after the exercise</source>
         <translation>Wiederholung {number} endet nach der Übung</translation>
     </message>
@@ -2165,32 +2165,32 @@
         <translation>{where} stammt von einer neueren Fassung dieses Programms (Dateiversion {version}, bekannt bis {newest}); aktualisieren Sie das Programm, um die Datei zu öffnen.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="35" />
+        <location filename="../../pose/bundle.py" line="36" />
         <source>The pose model '{name}' is missing (looked in {places}); install the program again.</source>
         <translation>Das Posenmodell „{name}“ fehlt (gesucht in {places}); installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="47" />
+        <location filename="../../pose/bundle.py" line="48" />
         <source>The pose model '{path}' cannot be read ({reason}); install the program again.</source>
         <translation>Das Posenmodell „{path}“ lässt sich nicht lesen ({reason}); installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="55" />
+        <location filename="../../pose/bundle.py" line="56" />
         <source>The pose model '{path}' is not the one that belongs to this program (its SHA-256 is {found}..., {expected}... is expected), so it was not used; install the program again.</source>
         <translation>Das Posenmodell „{path}“ ist nicht das, das zu diesem Programm gehört (sein SHA-256 ist {found}..., erwartet wird {expected}...), und wurde deshalb nicht benutzt; installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="67" />
+        <location filename="../../pose/bundle.py" line="68" />
         <source>The list of pose models '{path}' cannot be read ({reason}); install the program again.</source>
         <translation>Die Liste der Posenmodelle „{path}“ lässt sich nicht lesen ({reason}); installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="78" />
+        <location filename="../../pose/bundle.py" line="79" />
         <source>The list of pose models '{manifest_path}' is damaged; install the program again.</source>
         <translation>Die Liste der Posenmodelle „{manifest_path}“ ist beschädigt; installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="84" />
+        <location filename="../../pose/bundle.py" line="85" />
         <source>The pose model '{name}' is not in the list of models '{manifest_path}'; install the program again.</source>
         <translation>Das Posenmodell „{name}“ steht nicht in der Liste „{manifest_path}“; installieren Sie das Programm neu.</translation>
     </message>
@@ -2220,17 +2220,17 @@
         <translation>Es gibt keine Sitzung, über die zu berichten wäre: Lesen Sie zuerst Sitzungsdateien ein.</translation>
     </message>
     <message>
-        <location filename="../../session/assemble.py" line="80" />
+        <location filename="../../session/assemble.py" line="81" />
         <source>The session's journal has no beginning, so no session can be made of it.</source>
         <translation>Dem Protokoll der Sitzung fehlt der Anfang, deshalb lässt sich keine Sitzung daraus machen.</translation>
     </message>
     <message>
-        <location filename="../../session/assemble.py" line="107" />
+        <location filename="../../session/assemble.py" line="108" />
         <source>The session's journal begins twice, so no session can be made of it.</source>
         <translation>Das Protokoll der Sitzung beginnt zweimal, deshalb lässt sich keine Sitzung daraus machen.</translation>
     </message>
     <message>
-        <location filename="../../session/assemble.py" line="180" />
+        <location filename="../../session/assemble.py" line="182" />
         <source>The session's journal tells of an exercise that is not in its plan.</source>
         <translation>Das Protokoll der Sitzung erzählt von einer Übung, die nicht in ihrem Plan steht.</translation>
     </message>
@@ -2887,12 +2887,12 @@
         <translation>Ein Beispiel ohne Praxis dahinter; fragen Sie Ihre eigene Therapeutin oder Ihren Therapeuten.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="117" />
+        <location filename="../../app/patient.py" line="141" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation>Sie haben vor {minutes} Minuten zuletzt geübt. Lassen Sie die Schulter einige Stunden ruhen, wenn die Praxis nichts anderes gesagt hat.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="123" />
+        <location filename="../../app/patient.py" line="147" />
         <source>Everything for today is done. More than asked is not better.</source>
         <translation>Für heute ist alles geschafft. Mehr als gefragt ist nicht besser.</translation>
     </message>
@@ -3433,58 +3433,58 @@
 </context><context>
     <name>plans</name>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="45" />
+        <location filename="../therapist/catalogue_list.py" line="46" />
         <source>Filter the catalogue</source>
         <translation>Katalog filtern</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="46" />
+        <location filename="../therapist/catalogue_list.py" line="47" />
         <source>Filter ({find}), {enter} adds</source>
         <translation>Filtern ({find}), {enter} fügt hinzu</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="51" />
+        <location filename="../therapist/catalogue_list.py" line="52" />
         <source>Exercises of the catalogue by position</source>
         <translation>Übungen des Katalogs nach Ausgangsstellung</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="128" />
+        <location filename="../therapist/catalogue_list.py" line="129" />
         <source>Standing</source>
         <translation>Stand</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="130" />
+        <location filename="../therapist/catalogue_list.py" line="131" />
         <source>Sitting</source>
         <translation>Sitz</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="132" />
+        <location filename="../therapist/catalogue_list.py" line="133" />
         <source>Supine</source>
         <translation>Rückenlage</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="134" />
+        <location filename="../therapist/catalogue_list.py" line="135" />
         <source>Prone</source>
         <translation>Bauchlage</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="136" />
+        <location filename="../therapist/catalogue_list.py" line="137" />
         <source>Side-lying</source>
         <translation>Seitenlage</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="138" />
+        <location filename="../therapist/catalogue_list.py" line="139" />
         <source>Door frame</source>
         <translation>Türrahmen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="218" />
-        <location filename="../therapist/catalogue_list.py" line="144" />
+        <location filename="../therapist/plan_fields.py" line="220" />
+        <location filename="../therapist/catalogue_list.py" line="145" />
         <source>By time, not measured; {camera}</source>
         <translation>Nach Zeit, nicht gemessen; {camera}</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="145" />
+        <location filename="../therapist/catalogue_list.py" line="146" />
         <source>Measured: {movement}; {camera}</source>
         <translation>Gemessen: {movement}; {camera}</translation>
     </message>
@@ -3696,47 +3696,47 @@
         <translation>Der Schlüssel der Praxis ist vertippt oder abgeschnitten: Kopieren Sie ihn noch einmal aus der Praxis oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="67" />
+        <location filename="../therapist/plan_fields.py" line="68" />
         <source>none</source>
         <translation>keine Angabe</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="85" />
+        <location filename="../therapist/plan_fields.py" line="86" />
         <source>{field} is '{text}': write a number from {least} to {most}, or leave it empty.</source>
         <translation>„{field}“ ist „{text}“: Schreiben Sie eine Zahl von {least} bis {most} oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="117" />
+        <location filename="../therapist/plan_fields.py" line="118" />
         <source>{field} is '{text}', which is no date: write it like {example}, or leave it empty.</source>
         <translation>„{field}“ ist „{text}“ und damit kein Datum: Schreiben Sie es wie {example} oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="155" />
+        <location filename="../therapist/plan_fields.py" line="156" />
         <source>Days</source>
         <translation>Tage</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="219" />
+        <location filename="../therapist/plan_fields.py" line="221" />
         <source>Measured: {movement}, {position}; {camera}</source>
         <translation>Gemessen: {movement}, {position}; {camera}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="231" />
+        <location filename="../therapist/plan_fields.py" line="233" />
         <source>camera in front</source>
         <translation>Kamera vorn</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="233" />
+        <location filename="../therapist/plan_fields.py" line="235" />
         <source>camera at the stiff side</source>
         <translation>Kamera auf der steifen Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="235" />
+        <location filename="../therapist/plan_fields.py" line="237" />
         <source>camera behind</source>
         <translation>Kamera hinten</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="237" />
+        <location filename="../therapist/plan_fields.py" line="239" />
         <source>camera raised at the foot end</source>
         <translation>Kamera erhöht am Fußende</translation>
     </message>
@@ -3841,135 +3841,135 @@
         <translation>Schlüsse&amp;l der Praxis</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_list.py" line="29" />
+        <location filename="../therapist/plan_list.py" line="31" />
         <source>Exercises of the plan</source>
         <translation>Übungen des Plans</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_list.py" line="42" />
+        <location filename="../therapist/plan_list.py" line="44" />
         <source>&amp;Up</source>
         <translation>Nach &amp;oben</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_list.py" line="43" />
+        <location filename="../therapist/plan_list.py" line="45" />
         <source>D&amp;own</source>
         <translation>Nach &amp;unten</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_list.py" line="44" />
+        <location filename="../therapist/plan_list.py" line="46" />
         <source>Re&amp;move</source>
         <translation>Ent&amp;fernen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="61" />
+        <location filename="../therapist/plan_page.py" line="62" />
         <source>What changed against the opened plan</source>
         <translation>Was sich gegenüber dem geöffneten Plan geändert hat</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="158" />
+        <location filename="../therapist/plan_page.py" line="161" />
         <source>Added: {exercise}, {dose}.</source>
         <translation>Hinzugefügt: {exercise}, {dose}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="220" />
+        <location filename="../therapist/plan_page.py" line="223" />
         <source>What changed against revision {revision}</source>
         <translation>Änderungen gegenüber Fassung {revision}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="222" />
+        <location filename="../therapist/plan_page.py" line="225" />
         <source>What changed against revision {revision} of {day}</source>
         <translation>Änderungen gegenüber Fassung {revision} vom {day}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="229" />
+        <location filename="../therapist/plan_page.py" line="232" />
         <source>Nothing.</source>
         <translation>Keine.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="218" />
-        <location filename="../therapist/plan_window.py" line="159" />
-        <location filename="../therapist/plan_window.py" line="47" />
+        <location filename="../therapist/plan_window.py" line="219" />
+        <location filename="../therapist/plan_window.py" line="160" />
+        <location filename="../therapist/plan_window.py" line="48" />
         <source>Plan</source>
         <translation>Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="51" />
+        <location filename="../therapist/plan_window.py" line="52" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="69" />
+        <location filename="../therapist/plan_window.py" line="70" />
         <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
         <translation>Das Programm schlägt übliche Dosen vor; es entscheidet, wer die Schulter untersucht hat und zur Behandlung zugelassen ist.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="96" />
-        <location filename="../therapist/plan_window.py" line="83" />
+        <location filename="../therapist/plan_window.py" line="97" />
+        <location filename="../therapist/plan_window.py" line="84" />
         <source>New plan</source>
         <translation>Neuer Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="84" />
+        <location filename="../therapist/plan_window.py" line="85" />
         <source>Open plan…</source>
         <translation>Plan öffnen…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="85" />
+        <location filename="../therapist/plan_window.py" line="86" />
         <source>&amp;Save plan…</source>
         <translation>Plan spei&amp;chern…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="96" />
+        <location filename="../therapist/plan_window.py" line="97" />
         <source>Plan for {code}</source>
         <translation>Plan für {code}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="109" />
+        <location filename="../therapist/plan_window.py" line="110" />
         <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
         <translation>Der Plan hier hat Änderungen, die nicht gespeichert sind: Speichern Sie ihn oder beginnen Sie mit {key} neu, bevor einer für {code} entsteht.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="139" />
+        <location filename="../therapist/plan_window.py" line="140" />
         <source>Opened {file}.</source>
         <translation>{file} ist geöffnet.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="149" />
+        <location filename="../therapist/plan_window.py" line="150" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
         <translation>Der Schlüssel der Praxis wurde erneuert: Dieser Plan trägt den neuen.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="160" />
+        <location filename="../therapist/plan_window.py" line="161" />
         <source>The plan has changes that are not saved. Discard them?</source>
         <translation>Der Plan hat Änderungen, die nicht gespeichert sind. Verwerfen?</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="174" />
+        <location filename="../therapist/plan_window.py" line="175" />
         <source>Open a plan</source>
         <translation>Plan öffnen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="191" />
+        <location filename="../therapist/plan_window.py" line="192" />
         <source>Save the plan</source>
         <translation>Plan speichern</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="202" />
+        <location filename="../therapist/plan_window.py" line="203" />
         <source>Revision {revision} of the plan is in {path}.</source>
         <translation>Fassung {revision} des Plans steht in {path}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="204" />
+        <location filename="../therapist/plan_window.py" line="205" />
         <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
         <translation>Fassung {revision} des Plans steht in {path} und als ausgegeben in der Datenbank.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="219" />
+        <location filename="../therapist/plan_window.py" line="220" />
         <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
         <translation>{code} hat Fassung {revision} eines Plans bekommen, die neuer ist als die, mit der dieser hier begonnen wurde. Diesen als nächste Fassung ausgeben?</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="242" />
+        <location filename="../therapist/plan_window.py" line="243" />
         <source>Plans (*.json);;All files (*)</source>
         <translation>Pläne (*.json);;Alle Dateien (*)</translation>
     </message>
@@ -4016,175 +4016,180 @@
         <translation>„{field}“ ist leer: Schreiben Sie eine Zahl von {least} bis {most}.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="54" />
+        <location filename="../therapist/record_forms.py" line="55" />
         <source>&amp;Date</source>
         <translation>&amp;Datum</translation>
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="48" />
-        <location filename="../therapist/record_forms.py" line="58" />
+        <location filename="../therapist/record_forms.py" line="59" />
         <source>&amp;Treatment</source>
         <translation>&amp;Behandlung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="97" />
-        <location filename="../therapist/record_forms.py" line="58" />
+        <location filename="../therapist/record_forms.py" line="98" />
+        <location filename="../therapist/record_forms.py" line="59" />
         <source>&amp;Note</source>
         <translation>Be&amp;merkung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="64" />
+        <location filename="../therapist/record_forms.py" line="65" />
         <source>&amp;Questionnaire</source>
         <translation>&amp;Fragebogen</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="64" />
+        <location filename="../therapist/record_forms.py" line="65" />
         <source>&amp;Total</source>
         <translation>&amp;Punktzahl</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="65" />
+        <location filename="../therapist/record_forms.py" line="66" />
         <source>Out &amp;of</source>
         <translation>&amp;Von höchstens</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="71" />
+        <location filename="../therapist/record_forms.py" line="72" />
         <source>&amp;Movement</source>
         <translation>&amp;Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="74" />
+        <location filename="../therapist/record_forms.py" line="75" />
         <source>&amp;Side</source>
         <translation>&amp;Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="74" />
+        <location filename="../therapist/record_forms.py" line="75" />
         <source>&amp;How</source>
         <translation>&amp;Ausführung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="75" />
+        <location filename="../therapist/record_forms.py" line="76" />
         <source>passive</source>
         <translation>passiv</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="75" />
+        <location filename="../therapist/record_forms.py" line="76" />
         <source>active</source>
         <translation>aktiv</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="78" />
+        <location filename="../therapist/record_forms.py" line="79" />
         <source>De&amp;grees</source>
         <translation>&amp;Grad</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="84" />
+        <location filename="../therapist/record_forms.py" line="85" />
         <source>&amp;Code</source>
         <translation>&amp;Code</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="84" />
+        <location filename="../therapist/record_forms.py" line="85" />
         <source>&amp;Name</source>
         <translation>&amp;Name</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="85" />
+        <location filename="../therapist/record_forms.py" line="86" />
         <source>as it will stand in plans and files</source>
         <translation>wie er in Plänen und Dateien stehen soll</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="86" />
+        <location filename="../therapist/record_forms.py" line="87" />
         <source>optional; it stays in this practice</source>
         <translation>freiwillig; er bleibt in dieser Praxis</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="94" />
+        <location filename="../therapist/record_forms.py" line="95" />
         <source>Si&amp;de</source>
         <translation>&amp;Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="94" />
+        <location filename="../therapist/record_forms.py" line="95" />
         <source>&amp;Began on</source>
         <translation>&amp;Begonnen am</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="95" />
+        <location filename="../therapist/record_forms.py" line="96" />
         <source>P&amp;hase</source>
         <translation>&amp;Phase</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="95" />
+        <location filename="../therapist/record_forms.py" line="96" />
         <source>&amp;Irritability</source>
         <translation>&amp;Irritierbarkeit</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="96" />
+        <location filename="../therapist/record_forms.py" line="97" />
         <source>&amp;Goals, in the person's own words</source>
         <translation>&amp;Ziele in eigenen Worten der Person</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="98" />
+        <location filename="../therapist/record_forms.py" line="99" />
         <source>not said</source>
         <translation>nicht genannt</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="141" />
+        <location filename="../therapist/record_forms.py" line="142" />
         <source>What to correct</source>
         <translation>Was zu berichtigen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="150" />
+        <location filename="../therapist/record_forms.py" line="145" />
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <location filename="../therapist/record_forms.py" line="148" />
         <source>{enter}, or {save} out of a text of several lines</source>
         <translation>{enter}, oder {save} aus einem Text mit mehreren Zeilen</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="195" />
+        <location filename="../therapist/record_forms.py" line="196" />
         <source>{side}, since {day}</source>
         <translation>{side}, seit {day}</translation>
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="47" />
-        <location filename="../therapist/record_forms.py" line="199" />
+        <location filename="../therapist/record_forms.py" line="200" />
         <source>&amp;Episode</source>
         <translation>&amp;Episode</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="199" />
+        <location filename="../therapist/record_forms.py" line="200" />
         <source>none</source>
         <translation>keine</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="67" />
+        <location filename="../therapist/record_list.py" line="51" />
         <source>Records</source>
         <translation>Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="71" />
+        <location filename="../therapist/record_list.py" line="55" />
         <source>Date</source>
         <translation>Datum</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="72" />
+        <location filename="../therapist/record_list.py" line="56" />
         <source>What</source>
         <translation>Was</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="73" />
+        <location filename="../therapist/record_list.py" line="57" />
         <source>Value</source>
         <translation>Wert</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="74" />
+        <location filename="../therapist/record_list.py" line="58" />
         <source>Beside it</source>
         <translation>Daneben</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="180" />
+        <location filename="../therapist/record_list.py" line="163" />
         <source>None yet. {enter} opens the plan window ({plan}).</source>
         <translation>Noch keine. {enter} öffnet das Planfenster ({plan}).</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="182" />
+        <location filename="../therapist/record_list.py" line="165" />
         <source>None yet. {enter} adds one.</source>
         <translation>Noch kein Eintrag. {enter} legt einen an.</translation>
     </message>
@@ -4371,92 +4376,92 @@
 </context><context>
     <name>replay</name>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="25" />
+        <location filename="../therapist/replay_buttons.py" line="26" />
         <source>Play or pause</source>
         <translation>Abspielen oder anhalten</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="28" />
+        <location filename="../therapist/replay_buttons.py" line="29" />
         <source>One picture back</source>
         <translation>Ein Bild zurück</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="30" />
+        <location filename="../therapist/replay_buttons.py" line="31" />
         <source>One picture on</source>
         <translation>Ein Bild weiter</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="40" />
+        <location filename="../therapist/replay_buttons.py" line="41" />
         <source>Previous repetition</source>
         <translation>Vorige Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="41" />
+        <location filename="../therapist/replay_buttons.py" line="42" />
         <source>Previous</source>
         <translation>Vorige</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="42" />
+        <location filename="../therapist/replay_buttons.py" line="43" />
         <source>Next repetition</source>
         <translation>Nächste Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="43" />
+        <location filename="../therapist/replay_buttons.py" line="44" />
         <source>Next</source>
         <translation>Nächste</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="44" />
+        <location filename="../therapist/replay_buttons.py" line="45" />
         <source>Compare with another session</source>
         <translation>Mit einer anderen Sitzung vergleichen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="45" />
+        <location filename="../therapist/replay_buttons.py" line="46" />
         <source>Compare…</source>
         <translation>Vergleichen…</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="46" />
+        <location filename="../therapist/replay_buttons.py" line="47" />
         <source>Close the replay</source>
         <translation>Wiedergabe schließen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="47" />
+        <location filename="../therapist/replay_buttons.py" line="48" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="54" />
+        <location filename="../therapist/replay_buttons.py" line="55" />
         <source>Speed</source>
         <translation>Tempo</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="71" />
+        <location filename="../therapist/replay_buttons.py" line="72" />
         <source>Pause</source>
         <translation>Anhalten</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="71" />
+        <location filename="../therapist/replay_buttons.py" line="72" />
         <source>Play</source>
         <translation>Abspielen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="82" />
+        <location filename="../therapist/replay_buttons.py" line="83" />
         <source>Quarter speed</source>
         <translation>Viertel des Tempos</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="83" />
+        <location filename="../therapist/replay_buttons.py" line="84" />
         <source>Half speed</source>
         <translation>Halbes Tempo</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="84" />
+        <location filename="../therapist/replay_buttons.py" line="85" />
         <source>Full speed</source>
         <translation>Volles Tempo</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="90" />
+        <location filename="../therapist/replay_buttons.py" line="91" />
         <source>Space play or pause, Left and Right one picture, Home and End, Page Up and Page Down repetition, 1 2 3 speed, C compare, Esc close</source>
         <translation>Leertaste: abspielen oder anhalten; Links, Rechts: ein Bild; Pos1, Ende; Bild auf, Bild ab: Wiederholung; 1 2 3: Tempo; C: vergleichen; Esc: schließen</translation>
     </message>
@@ -4527,12 +4532,12 @@
         <translation>Die Sitzung vom {day} hat keine Wiederholung von {exercise}; wählen Sie eine andere.</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="44" />
+        <location filename="../therapist/replay_trace.py" line="45" />
         <source>Trace of the repetition</source>
         <translation>Verlaufskurve der Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="164" />
+        <location filename="../therapist/replay_trace.py" line="165" />
         <source>hold</source>
         <translation>Halten</translation>
     </message>
@@ -5848,64 +5853,64 @@
         <translation>Die Passphrase der Datenbank:</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="52" />
-        <location filename="../therapist/doubts_dialog.py" line="41" />
+        <location filename="../therapist/doubts_dialog.py" line="53" />
+        <location filename="../therapist/doubts_dialog.py" line="42" />
         <source>Doubtful sessions</source>
         <translation>Zweifelhafte Sitzungen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="45" />
+        <location filename="../therapist/doubts_dialog.py" line="46" />
         <source>These sessions contradict what the practice knows. Until you decide, each counts as the person's whom its file names. A decision can be taken back at any time.</source>
         <translation>Diese Sitzungen widersprechen dem, was die Praxis weiß. Bis Sie entscheiden, zählt jede für die Person, die ihre Datei nennt. Eine Entscheidung lässt sich jederzeit zurücknehmen.</translation>
     </message>
     <message>
         <location filename="../therapist/window_parts.py" line="37" />
-        <location filename="../therapist/doubts_dialog.py" line="63" />
+        <location filename="../therapist/doubts_dialog.py" line="64" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="75" />
+        <location filename="../therapist/doubts_dialog.py" line="76" />
         <source>&amp;Belongs to…</source>
         <translation>&amp;Gehört zu…</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="76" />
+        <location filename="../therapist/doubts_dialog.py" line="77" />
         <source>&amp;Leave out</source>
         <translation>&amp;Auslassen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="77" />
+        <location filename="../therapist/doubts_dialog.py" line="78" />
         <source>&amp;Take back</source>
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="78" />
+        <location filename="../therapist/doubts_dialog.py" line="79" />
         <source>&amp;Close</source>
         <translation>&amp;Schließen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="131" />
+        <location filename="../therapist/doubts_dialog.py" line="132" />
         <source>Doubtful session</source>
         <translation>Zweifelhafte Sitzung</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="132" />
+        <location filename="../therapist/doubts_dialog.py" line="133" />
         <source>The session of {day} belongs to</source>
         <translation>Die Sitzung vom {day} gehört zu</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="164" />
+        <location filename="../therapist/doubts_dialog.py" line="165" />
         <source>Not decided, session of {day}, {time}: {doubt}</source>
         <translation>Nicht entschieden, Sitzung vom {day}, {time}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="166" />
+        <location filename="../therapist/doubts_dialog.py" line="167" />
         <source>Belongs to {code}, session of {day}, {time}: {doubt}</source>
         <translation>Gehört zu {code}, Sitzung vom {day}, {time}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="168" />
+        <location filename="../therapist/doubts_dialog.py" line="169" />
         <source>Left out, session of {day}, {time}: {doubt}</source>
         <translation>Ausgelassen, Sitzung vom {day}, {time}: {doubt}</translation>
     </message>
@@ -5915,32 +5920,32 @@
         <translation>Diagramm</translation>
     </message>
     <message>
-        <location filename="../therapist/hints_view.py" line="29" />
+        <location filename="../therapist/hints_view.py" line="30" />
         <source>R&amp;ules</source>
         <translation>&amp;Regeln</translation>
     </message>
     <message>
-        <location filename="../therapist/hints_view.py" line="32" />
+        <location filename="../therapist/hints_view.py" line="33" />
         <source>Show the rule and the source of each hint ({key})</source>
         <translation>Regel und Quelle jedes Hinweises zeigen ({key})</translation>
     </message>
     <message>
-        <location filename="../therapist/hints_view.py" line="34" />
+        <location filename="../therapist/hints_view.py" line="35" />
         <source>Rules and sources of the hints</source>
         <translation>Regeln und Quellen der Hinweise</translation>
     </message>
     <message>
-        <location filename="../therapist/hints_view.py" line="36" />
+        <location filename="../therapist/hints_view.py" line="37" />
         <source>Hints to weigh, no diagnosis</source>
         <translation>Hinweise zum Abwägen, keine Diagnose</translation>
     </message>
     <message>
-        <location filename="../therapist/hints_view.py" line="55" />
+        <location filename="../therapist/hints_view.py" line="56" />
         <source>Rule: {rule} Source: {source}</source>
         <translation>Regel: {rule} Quelle: {source}</translation>
     </message>
     <message>
-        <location filename="../therapist/hints_view.py" line="62" />
+        <location filename="../therapist/hints_view.py" line="63" />
         <source>None: a pattern is named only where the errors leave no doubt of it.</source>
         <translation>Keine: Ein Muster wird nur genannt, wo die Fehler keinen Zweifel daran lassen.</translation>
     </message>
@@ -6010,7 +6015,7 @@
         <translation>A&amp;usgabe</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="60" />
+        <location filename="../therapist/side_panel.py" line="62" />
         <location filename="../therapist/menus.py" line="19" />
         <source>&amp;Import files…</source>
         <translation>Dateien e&amp;inlesen…</translation>
@@ -6021,7 +6026,7 @@
         <translation>&amp;Ordner einlesen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="72" />
+        <location filename="../therapist/side_panel.py" line="74" />
         <location filename="../therapist/menus.py" line="27" />
         <source>&amp;Stop importing</source>
         <translation>Einlesen &amp;stoppen</translation>
@@ -6047,7 +6052,7 @@
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="65" />
+        <location filename="../therapist/side_panel.py" line="67" />
         <location filename="../therapist/menus.py" line="42" />
         <source>&amp;New patient…</source>
         <translation>&amp;Neu anlegen…</translation>
@@ -6123,22 +6128,22 @@
         <translation>Wie das zu lesen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="60" />
+        <location filename="../therapist/page_column.py" line="61" />
         <source>Change, hints, what was done, pain, camera, and how to read this</source>
         <translation>Änderung, Hinweise, was gemacht wurde, Schmerz, Kamera und wie das zu lesen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="78" />
+        <location filename="../therapist/page_column.py" line="79" />
         <source>Movement</source>
         <translation>Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="79" />
+        <location filename="../therapist/page_column.py" line="80" />
         <source>no session gave a value</source>
         <translation>keine Sitzung ergab einen Wert</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="80" />
+        <location filename="../therapist/page_column.py" line="81" />
         <source>Change</source>
         <translation>Änderung</translation>
     </message>
@@ -6188,118 +6193,118 @@
         <translation>{sessions}, zuletzt {day}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="56" />
+        <location filename="../therapist/patient_page.py" line="59" />
         <source>Why to look at this patient</source>
         <translation>Warum diese Person anzusehen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="60" />
+        <location filename="../therapist/patient_page.py" line="63" />
         <source>Range by movement</source>
         <translation>Bewegungsausmaß nach Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="72" />
+        <location filename="../therapist/patient_page.py" line="74" />
         <source>Write &amp;report…</source>
         <translation>&amp;Bericht schreiben…</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="76" />
+        <location filename="../therapist/patient_page.py" line="77" />
         <source>Write the one-page report as a PDF file</source>
         <translation>Bericht von einer Seite als PDF-Datei schreiben</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="80" />
+        <location filename="../therapist/patient_page.py" line="81" />
         <source>Re&amp;play…</source>
         <translation>Wieder&amp;gabe…</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="81" />
+        <location filename="../therapist/patient_page.py" line="82" />
         <source>Replay repetitions of a session</source>
         <translation>Wiederholungen einer Sitzung wiedergeben</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="118" />
+        <location filename="../therapist/patient_page.py" line="119" />
         <source>{period}, {sessions}. Plan: {title}</source>
         <translation>{period}, {sessions}. Plan: {title}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="120" />
+        <location filename="../therapist/patient_page.py" line="121" />
         <source>{period}, {sessions}</source>
         <translation>{period}, {sessions}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="166" />
+        <location filename="../therapist/patient_page.py" line="167" />
         <source>Nothing stands out.</source>
         <translation>Nichts fällt auf.</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="98" />
-        <location filename="../therapist/side_panel.py" line="52" />
+        <location filename="../therapist/side_panel.py" line="100" />
+        <location filename="../therapist/side_panel.py" line="53" />
         <source>Patients</source>
         <translation>Patienten</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="69" />
+        <location filename="../therapist/side_panel.py" line="71" />
         <source>Make a p&amp;lan…</source>
         <translation>Plan &amp;erstellen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="77" />
+        <location filename="../therapist/side_panel.py" line="79" />
         <source>Und&amp;o the last import</source>
         <translation>Einlesen &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="80" />
+        <location filename="../therapist/side_panel.py" line="82" />
         <source>Files imported</source>
         <translation>Eingelesene Dateien</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="84" />
+        <location filename="../therapist/side_panel.py" line="86" />
         <source>Refused files with reasons</source>
         <translation>Abgewiesene Dateien mit Gründen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="90" />
+        <location filename="../therapist/side_panel.py" line="92" />
         <source>&amp;Clear this list</source>
         <translation>Liste &amp;leeren</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="139" />
+        <location filename="../therapist/side_panel.py" line="141" />
         <source>Takes {sessions} out again ({key})</source>
         <translation>Nimmt {sessions} wieder heraus ({key})</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="148" />
+        <location filename="../therapist/side_panel.py" line="150" />
         <source>1 doubtful session…</source>
         <translation>1 zweifelhafte Sitzung…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="149" />
+        <location filename="../therapist/side_panel.py" line="151" />
         <source>1 doubtful session to decide about</source>
         <translation>Über 1 zweifelhafte Sitzung ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="151" />
+        <location filename="../therapist/side_panel.py" line="153" />
         <source>{count} doubtful sessions…</source>
         <translation>{count} zweifelhafte Sitzungen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="152" />
+        <location filename="../therapist/side_panel.py" line="154" />
         <source>{count} doubtful sessions to decide about</source>
         <translation>Über {count} zweifelhafte Sitzungen ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="159" />
+        <location filename="../therapist/side_panel.py" line="161" />
         <source>{files} refused</source>
         <translation>{files} abgewiesen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="194" />
+        <location filename="../therapist/side_panel.py" line="196" />
         <source>1 file</source>
         <translation>1 Datei</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="195" />
+        <location filename="../therapist/side_panel.py" line="197" />
         <source>{count} files</source>
         <translation>{count} Dateien</translation>
     </message>
