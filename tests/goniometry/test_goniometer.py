@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from coach.domain.movement import Movement, Position, Side, View
-from coach.domain.pose import Pose
+from coach.domain.pose import Pose, PoseModel
 from coach.domain.reading import Doubt, Reading
 from coach.goniometry import Task, advance, begin
 from tests.goniometry.stick_body import MAN, WOMAN, Build, Marks, Seen, mirrored, raised
@@ -251,3 +251,16 @@ def test_a_known_field_of_view_is_used() -> None:
         assert reading.value is not None
         off.append(abs(reading.value - 45.0))
     assert off[0] < off[1]
+
+
+def test_what_one_pose_model_taught_is_forgotten_with_another() -> None:
+    """From the change on it reads as if it had begun there, and as widely as that model errs."""
+    values = np.linspace(5.0, 80.0, 40)
+    view = seen_from(View.FRONT, Movement.ABDUCTION)
+    rows = taken(Movement.ABDUCTION, values, Side.RIGHT, view)
+    lite = [(time_s, each and replace(each, model=PoseModel.LITE)) for time_s, each in rows]
+    task = Task(Movement.ABDUCTION, Side.RIGHT, View.FRONT, Position.STANDING)
+    changed, anew = live([*rows[:20], *lite[20:]], task), live(lite[20:], task)
+    assert [r.value for r in changed[20:]] == [r.value for r in anew]
+    widths = [0.0 if reading.error is None else reading.error for reading in changed]
+    assert 0 < max(widths[:20]) < min(widths[20:])

@@ -8,7 +8,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from coach.domain.movement import Movement, Position, View
-from coach.goniometry.interval import corrected, error_of, uncorrected
+from coach.domain.pose import PoseModel
+from coach.goniometry.interval import corrected, error_of, measures, uncorrected
 from tests.goniometry.ways import WAYS, end_of
 
 
@@ -61,3 +62,23 @@ def test_a_bias_is_put_on_and_taken_off(
     value = end_of(movement, position, share)[1]
     fitted = uncorrected(movement, position, view, value)
     assert corrected(movement, position, view, fitted) == pytest.approx(value, abs=1e-6)
+
+
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+@pytest.mark.parametrize("card", [False, True])
+def test_the_small_model_never_claims_as_much(
+    movement: Movement, position: Position, view: View, card: bool
+) -> None:
+    value = end_of(movement, position, 1.0)[1]
+    full, lite = (
+        error_of(movement, position, view, value, 10.0, card=card, model=model)
+        for model in PoseModel
+    )
+    assert lite > full
+    if not measures(PoseModel.LITE, movement, position, view):
+        assert lite >= 1.5 * full
+
+
+def test_the_full_model_measures_every_way_and_the_small_one_some() -> None:
+    assert all(measures(PoseModel.FULL, *way) for way in WAYS)
+    assert 0 < sum(measures(PoseModel.LITE, *way) for way in WAYS) < len(WAYS)

@@ -15,12 +15,13 @@ from collections.abc import Callable
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from coach.desktop.shared.application import create_application
-from tests.bench.speed import clips, live, network, patient, practice
+from tests.bench.speed import clips, live, network, patient, practice, slow
 from tests.bench.speed.table import Row
 
 PARTS: dict[str, Callable[[], list[Row]]] = {
     "live": live.fastest,
     "rate": live.at_rate,
+    "slow": slow.rows,
     "start": patient.starting,
     "waiting": patient.waiting,
     "measure": clips.against_bare,
