@@ -35,7 +35,7 @@ def test_the_page_says_the_same_numbers(app, invented, sessions):
         assert words in text
     assert content.method in text
     assert "\t" not in text
-    assert reader.metadata.title == "Shoulder report SH-017"
+    assert reader.metadata.title == "Shoulder report: SH-017"
     # A4 is 210 mm by 297 mm.
     assert float(page.mediabox.width) == pytest.approx(210 / 25.4 * 72, abs=1)
     assert float(page.mediabox.height) == pytest.approx(297 / 25.4 * 72, abs=1)
