@@ -3628,7 +3628,7 @@
     <message>
         <location filename="../therapist/exercise_editor.py" line="189" />
         <source>what the therapist will choose</source>
-        <translation>was die Therapeutin oder der Therapeut wählt</translation>
+        <translation>wird noch entschieden</translation>
     </message>
     <message>
         <location filename="../therapist/exercise_editor.py" line="215" />
@@ -3698,7 +3698,7 @@
     <message>
         <location filename="../therapist/plan_fields.py" line="68" />
         <source>none</source>
-        <translation>keine Angabe</translation>
+        <translation>ohne</translation>
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="86" />
@@ -6034,7 +6034,7 @@
     <message>
         <location filename="../therapist/menus.py" line="30" />
         <source>Unloc&amp;k the practice's key…</source>
-        <translation>Schlüssel der Praxis auf&amp;schließen…</translation>
+        <translation>S&amp;chlüssel der Praxis aufschließen…</translation>
     </message>
     <message>
         <location filename="../therapist/menus.py" line="33" />
