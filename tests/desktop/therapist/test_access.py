@@ -244,3 +244,22 @@ def test_each_letter_with_alt_is_for_one_thing(
             assert all(count == 1 for count in letters.values()), letters
     finally:
         choose_language(app, "en")
+
+
+@pytest.mark.parametrize("page", ["course", "records", "plan"], indirect=True)
+def test_the_chosen_row_differs_by_more_than_a_tint(page: QWidget) -> None:
+    views = [view for view in controls(page) if isinstance(view, QAbstractItemView)]
+    found = 0
+    for view in views:
+        chosen = view.currentIndex()
+        if not chosen.isValid() or (selection := view.selectionModel()) is None:
+            continue
+        port = view.viewport()
+        assert port is not None
+        row = view.visualRect(chosen)
+        with_choice = access.pixels(port, row)
+        selection.clearSelection()
+        without = access.pixels(port, row)
+        found += 1
+        assert access.differing_px(with_choice, without) >= access.SEEN_PX * row.height()
+    assert found
