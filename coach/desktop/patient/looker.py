@@ -12,10 +12,10 @@ from coach.domain.looked import Looked
 class Looker:
     """Has one frame after the other looked at while the frame before is measured.
 
-    At most one that was looked at waits to be fetched, and until then no other is taken: of a
-    camera always the newest one is looked at, and a slow machine looks at fewer instead of later.
-    The callbacks come from this thread: ``looked`` after each frame, upon which it is to be
-    fetched, ``drained`` with what ``end`` was told once no frame is left.
+    At most one that was looked at waits to be fetched, and the next, once looked at, until it has
+    been: of a camera always the newest one is looked at, and a slow machine looks at fewer instead
+    of later. The callbacks come from this thread: ``looked`` after each frame, upon which it is to
+    be fetched, ``drained`` with what ``end`` was told once no frame is left.
     """
 
     def __init__(
@@ -52,7 +52,7 @@ class Looker:
             self._changed.notify()
 
     def fetch(self) -> Looked | None:
-        """Give what was looked at last, once, and let the next be looked at; None if there is none.
+        """Give what was looked at first, once, and let the next follow; None if there is none.
 
         Raises what the look at it raised.
         """
@@ -77,18 +77,20 @@ class Looker:
                 self._hand_over(frame)
                 continue
             with self._changed:
-                end = None if self._arrived else self._end
+                left = self._arrived or self._waiting is not None
+                end = None if left else self._end
             if end is not None:
                 self._drained(end[0])
                 return
 
     def _wait(self) -> bool:
-        """Wait until another frame may be looked at or none will come; false once to be stopped."""
+        """Wait until there may be another frame or all is over; false once to be stopped."""
         with self._changed:
             self._changed.wait_for(
                 lambda: (
                     self._stopping
-                    or (self._waiting is None and (self._arrived or self._end is not None))
+                    or self._arrived
+                    or (self._end is not None and self._waiting is None)
                 )
             )
             self._arrived = False
@@ -101,6 +103,7 @@ class Looker:
         except Exception as error:
             looked = error
         with self._changed:
+            self._changed.wait_for(lambda: self._stopping or self._waiting is None)
             self._waiting = looked
             self._arrived = True  # a source that is read ahead may hold another
         self._looked()
