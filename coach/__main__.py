@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 import argparse
-import gc
 import math
 import sys
-from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Callable, Sequence
 from enum import StrEnum
 from pathlib import Path
 from typing import Any
 
 from coach import __version__
+from coach.app.importing import importing
 from coach.documents.joints import Axis, Stand
 from coach.domain.card_sheet import Paper
 from coach.domain.fault import Fault
@@ -37,21 +36,6 @@ def main(arguments: Sequence[str] | None = None) -> int:
     except KeyboardInterrupt:
         print("coach: stopped by Ctrl-C; what was recorded is kept.", file=sys.stderr)
         return 130
-
-
-@contextmanager
-def importing() -> Iterator[None]:
-    """Import a window's program without looking for garbage in it, now and later.
-
-    Of imports hardly anything is garbage; to look through them takes a tenth of a start, and later
-    every full look would again.
-    """
-    gc.disable()
-    try:
-        yield
-    finally:
-        gc.freeze()
-        gc.enable()
 
 
 def _run(options: argparse.Namespace) -> int:

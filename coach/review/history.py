@@ -22,6 +22,7 @@ from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.session import ExerciseRecord, SessionDocument
 from coach.review.holds import feigns
 from coach.review.set_up import SetUp
+from coach.review.spread import deviation
 from coach.texts import translate
 
 Z95 = 1.959964
@@ -217,7 +218,7 @@ def _point(
     if not holds:
         return None
     values = [r.value for r in holds]
-    spread = _deviation(values)
+    spread = deviation(values)
     scatter = Z95 * _MEDIAN_TO_MEAN_SE * spread / math.sqrt(len(values))
     weights = [max(r.held_s, 0.1) for r in holds]
     camera, software = document.camera, document.software
@@ -247,14 +248,3 @@ def _point(
         feigned_share=sum(map(feigns, held)) / len(held),
         lost_share=lost_share(document),
     )
-
-
-def _deviation(values: Sequence[float]) -> float:
-    """Give the standard deviation of a sample, 0 of a single value.
-
-    ``statistics.stdev`` reckons in fractions, which took half of the time of a history.
-    """
-    if len(values) < 2:
-        return 0.0
-    middle = math.fsum(values) / len(values)
-    return math.sqrt(math.fsum((v - middle) ** 2 for v in values) / (len(values) - 1))

@@ -1,7 +1,9 @@
 from __future__ import annotations
 
 from datetime import date, datetime, timedelta, timezone
+from statistics import stdev
 
+import numpy as np
 import pytest
 
 from coach.domain.fault import Fault
@@ -10,6 +12,7 @@ from coach.domain.movement import Movement, Side
 from coach.domain.progress import EndedBecause
 from coach.review.change import Verdict, summary
 from coach.review.history import comparable, history
+from coach.review.spread import deviation
 from tests.review.six_patients import hold, sitting
 
 
@@ -98,3 +101,12 @@ def test_a_gain_that_only_the_trunk_made_is_no_change():
     assert found.verdict is Verdict.WITHIN_ERROR
     assert found.best.value == 101.0
     assert summary(history(leaning)[0]).verdict is Verdict.TOO_FEW
+
+
+def test_the_deviation_of_a_sample_is_the_exact_one() -> None:
+    """Against the reckoning in fractions of Python's own library."""
+    rng = np.random.default_rng(2)
+    for count in (2, 3, 20):
+        values = [float(v) for v in rng.normal(1e6, 3.0, count)]
+        assert deviation(values) == pytest.approx(stdev(values), rel=1e-12)
+    assert deviation([5.0]) == 0.0

@@ -38,7 +38,8 @@ FRAMES = 22_500
 _OPEN = """
 import sys, time
 from coach import __main__ as command
-with command.importing():
+from coach.app.importing import importing
+with importing():
     from coach.app import review
 def drawn(application):
     application.processEvents()
