@@ -6,6 +6,7 @@ chosen language's. Who starts the program puts a table in; without one everybody
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
@@ -19,7 +20,32 @@ Translate = Callable[[str, str], str]
 """Context and English sentence in, the sentence in the chosen language out."""
 
 
+_KEPT: Final = "\N{START OF HEADING}"
+"""Begins what is written down in more than one language; no sentence has it (``domain.text``)."""
 _IN_ENGLISH: ContextVar[bool] = ContextVar("in_english", default=False)
+
+
+class Sentence(str):
+    """A sentence in the chosen language that also knows itself in English."""
+
+    english: str
+
+    def __new__(cls, told: str, english: str) -> Sentence:
+        """Give what is told, and the same in English."""
+        made = super().__new__(cls, told)
+        made.english = english
+        return made
+
+    def format(self, *args: object, **places: object) -> Sentence:
+        """Fill in both."""
+        own = {name: in_english_of(value) for name, value in places.items()}
+        english = self.english.format(*map(in_english_of, args), **own)
+        return Sentence(super().format(*args, **places), english)
+
+
+def in_english_of(told: object) -> object:
+    """Give a sentence in English, and anything else as it is."""
+    return told.english if isinstance(told, Sentence) else told
 
 
 class _Chosen:
@@ -61,7 +87,25 @@ def translate(context: str, sentence: str) -> str:
     """Give the sentence in the chosen language, or as it stands where there is none."""
     if _Chosen.table is None or _IN_ENGLISH.get():
         return sentence
-    return _Chosen.table(context, sentence)
+    return Sentence(_Chosen.table(context, sentence), sentence)
+
+
+def kept(told: str) -> str:
+    """Write a sentence down for whoever reads it later, perhaps in another language."""
+    if not isinstance(told, Sentence) or told.english == told:
+        return told
+    return _KEPT + json.dumps({ENGLISH: told.english, _Chosen.language: told}, ensure_ascii=False)
+
+
+def read_again(text: str) -> str:
+    """Give what ``kept`` wrote down, in the chosen language where it was told in that, or English.
+
+    What was written down before there were languages stands as it is.
+    """
+    if not text.startswith(_KEPT):
+        return text
+    tables: dict[str, str] = json.loads(text.removeprefix(_KEPT))
+    return of(tables)
 
 
 def localised(number: str) -> str:

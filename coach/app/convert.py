@@ -10,6 +10,7 @@ from coach.domain.fault import Fault
 from coach.goniometry.camera import DEFAULT_FIELD_OF_VIEW_DEG
 from coach.storage.atomic import write_bytes
 from coach.storage.session_file import read_bounded
+from coach.texts import translate
 
 DISTANCE_M = 2.5
 """Where people are asked to stand."""
@@ -21,7 +22,10 @@ def run_convert(joints: Path, out: Path, up: Axis, stand: Stand, distance_m: flo
     low, high = DISTANCES_M
     if not low <= distance_m <= high:
         raise Fault(
-            f"A camera at {distance_m:g} m is none of this program; name {low:g} to {high:g} m."
+            translate(
+                "faults",
+                "A camera at {distance_m:g} m is none of this program; name {low:g} to {high:g} m.",
+            ).format(distance_m=distance_m, low=low, high=high)
         )
     data = read_bounded(joints, MAX_LANDMARKS_BYTES, "table of joint centres")
     table = read_joints(data, joints.name)

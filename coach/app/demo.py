@@ -26,6 +26,7 @@ from coach.domain.session import SessionDocument, SessionEnd
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.store import Store
 from coach.storage.store_import import import_paths
+from coach.texts import translate
 from coach.voice.speaker import Speaker
 from coach.voice.timeline import Timeline, timeline_entries, wav_bytes
 
@@ -59,7 +60,12 @@ def sample_clip() -> Path:
     for place in _PLACES:
         if (place / CLIP).is_file():
             return place / CLIP
-    raise Fault(f"The sample clip '{CLIP}' is missing; install the program again.")
+    raise Fault(
+        translate(
+            "faults",
+            "The sample clip '{clip}' is missing; install the program again.",
+        ).format(clip=CLIP)
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,7 +151,10 @@ def play(clip: Path, folders: Folders) -> Played:
         source.close()
     if outcome.saved_at is None:
         raise Fault(
-            outcome.fault or f"Nothing was measured in '{clip}'; install the program again."
+            outcome.fault
+            or translate(
+                "faults", "Nothing was measured in '{clip}'; install the program again."
+            ).format(clip=clip)
         )
     return Played(outcome.document, Path(outcome.saved_at), timeline, lead_in_s, now_s)
 

@@ -5,40 +5,57 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
+from coach.app.chosen_language import chosen_language
 from coach.app.progress_bar import ProgressBar
 from coach.capture.camera_name import camera_name
 from coach.capture.lens_board import marker_cells
 from coach.capture.lens_check import field_of_view
 from coach.capture.lens_fit import Calibrated
-from coach.capture.lens_views import Missing, Views
+from coach.capture.lens_views import Missing, Views, wish_words
 from coach.capture.sources import open_source
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.board_page import board_pdf
+from coach.desktop.shared.language import without_windows
 from coach.domain.card_sheet import Paper
 from coach.domain.fault import Fault
 from coach.domain.lens import Lens
 from coach.ports import FrameSource
 from coach.storage.atomic import write_bytes
 from coach.storage.lenses import keep_lens, lenses_path, load_lenses
+from coach.texts import localised, translate
 
 LONGEST_S = 180.0
 """So long a camera is watched; a minute is enough for a person who follows what is asked."""
 SAY_EVERY_S = 2.0
 
 
-def run_print(paper: Paper, out: Path) -> int:
-    """Write the board's page."""
+def run_print(paper: Paper, out: Path, language: str | None = None) -> int:
+    """Write the board's page, in the system's language where none is asked for."""
     # Kept until the page is drawn: Qt ends with its application.
-    application = create_application(["coach"], offscreen_allowed=True)
+    application = create_application(
+        ["coach"], offscreen_allowed=True, language=chosen_language(language)
+    )
     write_bytes(out, board_pdf(marker_cells(), paper))
+    print(translate("card", "Written: {out}").format(out=out))
+    told = translate(
+        "lens",
+        "Print it at 100 %, stick it flat on something stiff, then run 'coach lens --camera N'.",
+    )
+    print(told)
     del application
-    print(f"Written: {out}")
-    print("Print it at 100 %, stick it flat on something stiff, then run 'coach lens --camera N'.")
     return 0
 
 
-def run_lens(what: int | Path) -> int:
+def run_lens(what: int | Path, language: str | None = None) -> int:
     """Watch the board, print the field of view, and keep it where it is a camera's."""
+    translated = without_windows(chosen_language(language))
+    try:
+        return _find(what)
+    finally:
+        del translated
+
+
+def _find(what: int | Path) -> int:
     source = open_source(what)
     try:
         views = watch(source)
@@ -48,7 +65,10 @@ def run_lens(what: int | Path) -> int:
     print(summary(found, len(views.kept)))
     value = round(found.fit.field_of_view_deg, 1)
     if isinstance(what, Path):
-        print(f"For recordings of this camera: coach measure CLIP --field-of-view {value:g}")
+        told = translate(
+            "lens", "For recordings of this camera: coach measure CLIP --field-of-view {value:g}"
+        )
+        print(told.format(value=value))
         return 0
     width, height = views.size_px
     lens = Lens(
@@ -62,7 +82,8 @@ def run_lens(what: int | Path) -> int:
         views=len(views.kept),
     )
     keep_lens(lenses_path(), lens)
-    print(f"Kept for camera {what} at this shape of picture: {lenses_path()}")
+    told = translate("lens", "Kept for camera {camera} at this shape of picture: {path}")
+    print(told.format(camera=what, path=lenses_path()))
     return 0
 
 
@@ -71,15 +92,16 @@ def watch(source: FrameSource) -> Views:
     views = Views(source.size_px)
     said: Missing | None = None
     said_s = started_s = float("-inf")
-    with ProgressBar("looking for the board", source.frame_count) as bar:
+    with ProgressBar(translate("lens", "looking for the board"), source.frame_count) as bar:
         for frame in source:
             wish = views.look(frame)
             if started_s == float("-inf"):
                 started_s = frame.time_s
             if source.kind == "file":
                 bar.advance()
-            elif wish not in (None, said) and frame.time_s - said_s >= SAY_EVERY_S:
-                print(f"{len(views.kept)} views; {wish}", flush=True)
+            elif wish is not None and wish is not said and frame.time_s - said_s >= SAY_EVERY_S:
+                told = translate("lens", "{count} views; {wish}")
+                print(told.format(count=len(views.kept), wish=wish_words(wish)), flush=True)
                 said, said_s = wish, frame.time_s
             live_s = frame.time_s - started_s if source.kind == "camera" else 0.0
             if wish is None or live_s > LONGEST_S:
@@ -89,10 +111,15 @@ def watch(source: FrameSource) -> Views:
 
 def summary(found: Calibrated, views: int) -> str:
     """Tell what was found."""
-    return (
-        f"Horizontal field of view: {found.fit.field_of_view_deg:.1f} ± {found.error_deg:.1f}"
-        f" degrees (95 % interval), from {views} views; the board's corners miss by"
-        f" {found.fit.miss_px:.2f} pixels."
+    return translate(
+        "lens",
+        "Horizontal field of view: {angle} ± {error} degrees (95 % interval), from {views} views; "
+        "the board's corners miss by {miss} pixels.",
+    ).format(
+        angle=localised(f"{found.fit.field_of_view_deg:.1f}"),
+        error=localised(f"{found.error_deg:.1f}"),
+        views=views,
+        miss=localised(f"{found.fit.miss_px:.2f}"),
     )
 
 
@@ -106,6 +133,7 @@ def known_field_of_view(what: int | Path, size_px: tuple[int, int]) -> float | N
     try:
         lens = load_lenses(lenses_path()).of(what, camera_name(what), size_px)
     except Fault as fault:
-        print(f"coach: {fault} The usual field of view is assumed.", file=sys.stderr)
+        told = translate("lens", "coach: {fault} The usual field of view is assumed.")
+        print(told.format(fault=fault), file=sys.stderr)
         return None
     return None if lens is None else lens.field_of_view_deg

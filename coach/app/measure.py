@@ -32,6 +32,7 @@ from coach.ports import FrameSource
 from coach.review.levels import reach_band
 from coach.storage.atomic import write_bytes
 from coach.storage.session_file import read_bounded
+from coach.texts import translate
 
 Sequence = tuple[tuple[float, Pose | None], ...]
 """Stamp in seconds and pose of every frame."""
@@ -156,7 +157,11 @@ def run_measure(clip: Path, asked: Asked, json: Path | None = None) -> int:
         raise KeyboardInterrupt
     if all(pose is None for _, pose in tracked.poses):
         raise Fault(
-            f"Nobody is seen in '{clip}'; record it again with the whole upper body in the picture."
+            translate(
+                "faults",
+                "Nobody is seen in '{clip}'; record it again with the whole upper body "
+                "in the picture.",
+            ).format(clip=clip)
         )
     print(summary(measurement))
     return 0

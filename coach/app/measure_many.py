@@ -19,6 +19,7 @@ from coach.app.measure import Asked, run_measure
 from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.storage.atomic import make_folder
+from coach.texts import translate
 
 VIDEO_SUFFIXES = frozenset(
     (".avi", ".m4v", ".mkv", ".mov", ".mp4", ".mpeg", ".mpg", ".ogv", ".webm", ".wmv")
@@ -57,8 +58,11 @@ def run_measures(what: Sequence[Path], asked: Asked, json: Path | None) -> int:
     if json is not None:
         if len({clip.stem for clip in clips}) < len(clips):
             raise Fault(
-                "Two of the clips have the same name, so one table would replace the other; "
-                "rename one, or measure them one at a time."
+                translate(
+                    "faults",
+                    "Two of the clips have the same name, so one table would replace "
+                    "the other; rename one, or measure them one at a time.",
+                )
             )
         make_folder(json)
     jobs = []
@@ -97,7 +101,12 @@ def clips_of(what: Iterable[Path]) -> tuple[Path, ...]:
             continue
         inside = [p for p in sorted(path.iterdir()) if p.suffix.lower() in VIDEO_SUFFIXES]
         if not inside:
-            raise Fault(f"There is no clip in the folder '{path}'; name another.")
+            raise Fault(
+                translate(
+                    "faults",
+                    "There is no clip in the folder '{path}'; name another.",
+                ).format(path=path)
+            )
         found.update(dict.fromkeys(inside))
     return tuple(found)
 

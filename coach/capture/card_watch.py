@@ -26,6 +26,7 @@ from coach.capture.card_marks import find_marks
 from coach.domain.frame import Frame
 from coach.domain.pose import Card, Landmark, Pose
 from coach.goniometry.camera import Pinhole
+from coach.texts import translate
 
 Floats = NDArray[np.float64]
 
@@ -98,8 +99,11 @@ class CardWatch:
             return ()
         width, height = self.seen_too_small
         return (
-            f"The printed card is in the picture, but {width} by {height} pixels are too few to"
-            f" measure it; set the camera to {LEAST_PX[0]} by {LEAST_PX[1]} or more to use it.",
+            translate(
+                "faults",
+                "The printed card is in the picture, but {width} by {height} pixels are too few to"
+                " measure it; set the camera to {least_width} by {least_height} or more to use it.",
+            ).format(width=width, height=height, least_width=LEAST_PX[0], least_height=LEAST_PX[1]),
         )
 
     def _known_tent(self) -> Tent:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 
 import coach.capture.opencv  # noqa: F401 - the environment of cv2 must stand first
+from coach.texts import translate
 
 # isort: split
 import cv2
@@ -47,6 +48,33 @@ class Missing(StrEnum):
     BOTTOM = "tip the sheet's lower edge away from the camera, and hold it"
     CORNERS = "move the sheet, tilted, into the other corners of the picture"
     MORE = "go on moving and tilting the sheet, with short stops"
+
+
+def wish_words(missing: Missing) -> str:
+    """Say what to do next with the sheet."""
+    return {
+        Missing.SHOW: translate("lens", "hold the sheet so that the whole board is in the picture"),
+        Missing.NEARER: translate(
+            "lens", "bring the sheet nearer, until it fills half of the picture"
+        ),
+        Missing.STILL: translate("lens", "hold the sheet still for a moment"),
+        Missing.LEFT: translate(
+            "lens", "turn the sheet's left edge away from the camera, and hold it"
+        ),
+        Missing.RIGHT: translate(
+            "lens", "turn the sheet's right edge away from the camera, and hold it"
+        ),
+        Missing.TOP: translate(
+            "lens", "tip the sheet's upper edge away from the camera, and hold it"
+        ),
+        Missing.BOTTOM: translate(
+            "lens", "tip the sheet's lower edge away from the camera, and hold it"
+        ),
+        Missing.CORNERS: translate(
+            "lens", "move the sheet, tilted, into the other corners of the picture"
+        ),
+        Missing.MORE: translate("lens", "go on moving and tilting the sheet, with short stops"),
+    }[missing]
 
 
 _TILTS = {

@@ -8,7 +8,7 @@ from typing import Literal
 from coach.capture.devices import Picture, VideoReader
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
-from coach.texts import translate
+from coach.texts import localised, translate
 
 FALLBACK_FRAMES_PER_S = 30.0
 """Assumed where a file has neither stamps nor a rate."""
@@ -59,8 +59,11 @@ class VideoFile:
         self._stamped = len(self._ahead) < 2 or self._ahead[1][1] > self._ahead[0][1]
         if not self._stamped:
             self.notes.append(
-                f"'{name}' does not say when its pictures were taken; {self._rate:g} pictures a"
-                " second are assumed, and every time rests on that."
+                translate(
+                    "faults",
+                    "'{name}' does not say when its pictures were taken; {rate:g} pictures a"
+                    " second are assumed, and every time rests on that.",
+                ).format(name=name, rate=self._rate)
             )
 
     @property
@@ -77,8 +80,11 @@ class VideoFile:
                 return
             if index == MAX_FRAMES:  # it said that it had fewer
                 self.notes.append(
-                    f"'{self._name}' has more than {MAX_FRAMES:,} pictures; the first of them were "
-                    "used, so cut it into shorter pieces."
+                    translate(
+                        "faults",
+                        "'{name}' has more than {most:,} pictures; the first of them were used, so "
+                        "cut it into shorter pieces.",
+                    ).format(name=self._name, most=MAX_FRAMES)
                 )
                 return
             picture, stamp_s = read
@@ -101,6 +107,13 @@ class VideoFile:
         promised_s, given_s = self.frame_count / self.frames_per_s, last_s + 1 / self._rate
         if given_s < _ENDS_EARLY_FRACTION * promised_s and promised_s - given_s > _ENDS_EARLY_S:
             self.notes.append(
-                f"'{self._name}' ends after {given_s:.1f} s although it promises"
-                f" {promised_s:.1f} s; it may be cut off, and what it holds was used."
+                translate(
+                    "faults",
+                    "'{name}' ends after {given} s although it promises {promised} s; it may be "
+                    "cut off, and what it holds was used.",
+                ).format(
+                    name=self._name,
+                    given=localised(f"{given_s:.1f}"),
+                    promised=localised(f"{promised_s:.1f}"),
+                )
             )

@@ -12,6 +12,7 @@ from coach.catalogue.checks import wrong_among, wrong_in
 from coach.catalogue.reading import ENDING, brought_along, read, refused
 from coach.domain.exercise import Exercise
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,8 +32,11 @@ class Catalogue:
             return self.by_name[slug]
         near = get_close_matches(slug, self.by_name, n=3, cutoff=0.4) or list(self.by_name)[:3]
         raise Fault(
-            f"The catalogue has no exercise {slug[:60]!r}; the nearest names are "
-            f"{', '.join(near)}: correct the name or update the program."
+            translate(
+                "faults",
+                "The catalogue has no exercise {slug!r}; the nearest names are {near}: "
+                "correct the name or update the program.",
+            ).format(slug=slug[:60], near=", ".join(near))
         )
 
     def easier(self, slug: str) -> Exercise | None:
@@ -70,7 +74,7 @@ def parse(contents: Mapping[str, bytes]) -> Catalogue:
 
 def shipped() -> dict[str, bytes]:
     """Give the exercise files that the program brings along, by name."""
-    return brought_along("coach.catalogue", "exercises", "The exercise files")
+    return brought_along("coach.catalogue", "exercises", translate("faults", "The exercise files"))
 
 
 @cache
@@ -80,4 +84,4 @@ def catalogue() -> Catalogue:
 
 
 def _where(name: str) -> str:
-    return f"The exercise file {name[:80]}"
+    return translate("faults", "The exercise file {name}").format(name=name[:80])

@@ -13,6 +13,7 @@ from msgspec import Meta
 from coach import texts
 from coach.catalogue.reading import ENDING, brought_along, read, refused
 from coach.domain.exercise import Sentence, Slug, StiffnessPhase, Words
+from coach.texts import translate
 
 MOST_WORDS = 95
 """A page is read standing and heard in under a minute, at some 120 words a minute (our choice)."""
@@ -86,7 +87,7 @@ def parse_pages(contents: Mapping[str, bytes]) -> tuple[Page, ...]:
     """
     pages: list[Page] = []
     for name in sorted(contents):
-        where = f"The page file {name[:80]}"
+        where = translate("faults", "The page file {name}").format(name=name[:80])
         page = read(contents[name], Page, where)
         if name != page.id + ENDING:
             raise refused(where, f"id is {page.id}, whose file is {page.id}{ENDING}")
@@ -119,7 +120,9 @@ def choose_pages(pages: Iterable[Page], phase: StiffnessPhase | None) -> tuple[P
 @cache
 def all_pages() -> tuple[Page, ...]:
     """Give the program's own pages in general order, read once."""
-    return parse_pages(brought_along("coach.catalogue", "pages", "The pages to read"))
+    return parse_pages(
+        brought_along("coach.catalogue", "pages", translate("faults", "The pages to read"))
+    )
 
 
 def pages_for(phase: StiffnessPhase | None) -> tuple[Page, ...]:

@@ -11,6 +11,7 @@ from typing import Any, Final, TypeVar
 import msgspec
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 T = TypeVar("T")
 
@@ -38,13 +39,23 @@ def brought_along(package: str, folder: str, what: str) -> dict[str, bytes]:
             file.name: file.read_bytes() for file in place.iterdir() if file.name.endswith(ENDING)
         }
     except OSError as error:
-        raise Fault(f"{what} are missing ({error.strerror}): install the program again.") from error
+        raise Fault(
+            translate(
+                "faults",
+                "{what} are missing ({strerror}): install the program again.",
+            ).format(what=what, strerror=error.strerror)
+        ) from error
 
 
 def refused(where: str, what: str) -> Fault:
     """Give the one sentence with which a file of the catalogue is refused."""
     told = what if len(what) <= _LONGEST else f"{what[:_LONGEST]}..."
-    return Fault(f"{where} cannot be used: {told}; correct it there.")
+    return Fault(
+        translate(
+            "faults",
+            "{where} cannot be used: {told}; correct it there.",
+        ).format(where=where, told=told)
+    )
 
 
 def read(data: bytes, kind: type[T], where: str) -> T:

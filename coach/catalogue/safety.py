@@ -15,6 +15,7 @@ from coach.catalogue.reading import read, refused
 from coach.domain.exercise import Sentence, Slug
 from coach.domain.fault import Fault
 from coach.domain.plan import PainScore
+from coach.texts import translate
 
 FILE = "safety.toml"
 
@@ -63,7 +64,7 @@ class Safety(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_fields=Tr
 
 def parse_safety(data: bytes) -> Safety:
     """Read the file of rules; a ``Fault`` names the field and what may stand there."""
-    where = f"The file of stop rules {FILE}"
+    where = translate("faults", "The file of stop rules {file}").format(file=FILE)
     found = read(data, Safety, where)
     for name, count in Counter(rule.id for rule in found.rules).items():
         if count > 1:
@@ -83,5 +84,10 @@ def safety() -> Safety:
     try:
         data = files("coach.catalogue").joinpath(FILE).read_bytes()
     except OSError as error:
-        raise Fault(f"The file {FILE} is missing: install the program again.") from error
+        raise Fault(
+            translate(
+                "faults",
+                "The file {file} is missing: install the program again.",
+            ).format(file=FILE)
+        ) from error
     return parse_safety(data)

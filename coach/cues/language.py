@@ -12,6 +12,7 @@ from msgspec import Meta, Struct
 
 from coach import texts
 from coach.catalogue.reading import ENDING, brought_along, read, refused
+from coach.texts import translate
 
 FALLBACK: Final = texts.ENGLISH
 """The language whose table is whole; what another one lacks is said in it."""
@@ -68,7 +69,9 @@ def parse(contents: Mapping[str, bytes]) -> Mapping[str, Language]:
 @cache
 def languages() -> Mapping[str, Language]:
     """Give the languages that the program brings along, by their codes of ISO 639-1."""
-    return parse(brought_along("coach.cues", "languages", "The language files"))
+    return parse(
+        brought_along("coach.cues", "languages", translate("faults", "The language files"))
+    )
 
 
 def spoken_in(language: str | None = None) -> Language:
@@ -88,4 +91,4 @@ def _places(text: str) -> set[str]:
 
 
 def _where(name: str) -> str:
-    return f"The language file {name[:80]}"
+    return translate("faults", "The language file {name}").format(name=name[:80])

@@ -116,7 +116,7 @@ def unpack_session(data: bytes, where: str) -> StoredSession:
 
 
 def _in(where: str, name: str) -> str:
-    return f"{name} in {where}"
+    return translate("faults", "{name} in {where}").format(name=name, where=where)
 
 
 def _members(data: bytes, where: str, wanted: tuple[str, ...]) -> dict[str, bytes]:

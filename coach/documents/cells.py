@@ -11,6 +11,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 NUMBER = re.compile(r"[+-]?([0-9]+\.?[0-9]*|\.[0-9]+)([eE][+-]?[0-9]+)?")
 """A cell that is a number."""
@@ -31,24 +32,40 @@ def split_table(
 ) -> tuple[list[str], str]:
     """Give the header's cells and the text below it, whose rows have as many cells each."""
     if len(data) > max_bytes:
-        raise too_large(where, f"{len(data):,} bytes", f"{max_bytes:,}")
+        raise too_large(
+            where, translate("faults", "{count:,} bytes").format(count=len(data)), f"{max_bytes:,}"
+        )
     rows = data.count(b"\n")
     if rows > max_rows + 1:
-        raise too_large(where, f"{rows:,} rows", f"{max_rows:,}")
+        raise too_large(
+            where, translate("faults", "{count:,} rows").format(count=rows), f"{max_rows:,}"
+        )
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise Fault(f"{where} is not UTF-8 text; check that this is the right file.") from error
+        raise Fault(
+            translate(
+                "faults",
+                "{where} is not UTF-8 text; check that this is the right file.",
+            ).format(where=where)
+        ) from error
     first, _, body = text.replace("\r\n", "\n").removesuffix("\n").partition("\n")
     header = first.split(",")
     if len(header) > max_columns:
-        raise too_large(where, f"{len(header):,} columns", f"{max_columns:,}")
+        raise too_large(
+            where,
+            translate("faults", "{count:,} columns").format(count=len(header)),
+            f"{max_columns:,}",
+        )
     commas = len(header) - 1
     for number_, line in enumerate(body.split("\n") if body else (), start=2):
         if line.count(",") != commas:
             raise Fault(
-                f"{where}, line {number_}, has {line.count(',') + 1} cells where the header has "
-                f"{len(header)}; ask for the file again."
+                translate(
+                    "faults",
+                    "{where}, line {number}, has {count} cells where the header has "
+                    "{header}; ask for the file again.",
+                ).format(where=where, number=number_, count=line.count(",") + 1, header=len(header))
             )
     return header, body
 
@@ -103,10 +120,18 @@ def not_a_number(body: str, where: str) -> Fault:
         for column, cell in enumerate(line.split(","), start=1):
             if cell and not NUMBER.fullmatch(cell):
                 return Fault(
-                    f"{where}, line {row}, column {column}, holds {cell[:40]!a} where a number "
-                    "belongs; ask for the file again."
+                    translate(
+                        "faults",
+                        "{where}, line {row}, column {column}, holds {cell!a} where a "
+                        "number belongs; ask for the file again.",
+                    ).format(where=where, row=row, column=column, cell=cell[:40])
                 )
-    return Fault(f"{where} holds cells that are no numbers; ask for the file again.")
+    return Fault(
+        translate(
+            "faults",
+            "{where} holds cells that are no numbers; ask for the file again.",
+        ).format(where=where)
+    )
 
 
 def check_range(
@@ -117,8 +142,11 @@ def check_range(
     if wrong.size:
         row = int(wrong[0])
         raise Fault(
-            f"{where}, line {row + 2}, {name} is {values[row]:g}, allowed are {low:g} to "
-            f"{high:g}; ask for the file again."
+            translate(
+                "faults",
+                "{where}, line {row}, {name} is {value:g}, allowed are {low:g} to "
+                "{high:g}; ask for the file again.",
+            ).format(where=where, row=row + 2, name=name, value=values[row], low=low, high=high)
         )
 
 
@@ -127,17 +155,28 @@ def check_times(time_s: NDArray[np.float64], where: str) -> None:
     check_range(time_s, 0, 86_400, "time_s", where)
     missing = np.flatnonzero(np.isnan(time_s))
     if missing.size:
-        raise Fault(f"{where}, line {int(missing[0]) + 2}, has no time_s; ask for the file again.")
+        raise Fault(
+            translate(
+                "faults",
+                "{where}, line {line}, has no time_s; ask for the file again.",
+            ).format(where=where, line=int(missing[0]) + 2)
+        )
     backwards = np.flatnonzero(np.diff(time_s) < 0)
     if backwards.size:
         raise Fault(
-            f"{where}, line {int(backwards[0]) + 3}, time_s runs backwards; ask for the file again."
+            translate(
+                "faults",
+                "{where}, line {line}, time_s runs backwards; ask for the file again.",
+            ).format(where=where, line=int(backwards[0]) + 3)
         )
 
 
 def too_large(where: str, found: str, allowed: str) -> Fault:
     """Give the refusal of a table that would take too much memory."""
     return Fault(
-        f"{where} is too large: {found}, at most {allowed} are read; "
-        "check that this is the right file."
+        translate(
+            "faults",
+            "{where} is too large: {found}, at most {allowed} are read; check that this"
+            " is the right file.",
+        ).format(where=where, found=found, allowed=allowed)
     )

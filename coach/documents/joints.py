@@ -13,6 +13,7 @@ from coach.documents.landmarks import MAX_LANDMARK_ROWS, MAX_LANDMARKS_BYTES, MA
 from coach.documents.tables import Floats, LandmarkTable
 from coach.domain.fault import Fault
 from coach.domain.pose import Landmark
+from coach.texts import translate
 
 TRUNK = (Landmark.LEFT_SHOULDER, Landmark.RIGHT_SHOULDER, Landmark.LEFT_HIP, Landmark.RIGHT_HIP)
 AXES = ("x_m", "y_m", "z_m")
@@ -96,8 +97,11 @@ def level_viewpoint(
     across -= (across @ up.vector) * up.vector
     if not np.linalg.norm(across) > LEAST_BREADTH_M:
         raise Fault(
-            f"Shoulders and hips lie above each other where {up} points up; name the axis that"
-            " points to the ceiling."
+            translate(
+                "faults",
+                "Shoulders and hips lie above each other where {up} points up; name the"
+                " axis that points to the ceiling.",
+            ).format(up=up)
         )
     right = across / np.linalg.norm(across)
     front = np.cross(up.vector, right)
@@ -144,7 +148,12 @@ def read_joints(data: bytes, where: str) -> JointTable:
     landmarks = _points(header, where)
     grid = number_grid(body, len(header), where)
     if not len(grid):
-        raise Fault(f"{where} has no rows; check that this is the right file.")
+        raise Fault(
+            translate(
+                "faults",
+                "{where} has no rows; check that this is the right file.",
+            ).format(where=where)
+        )
     columns = dict(zip(header, grid.T, strict=True))
     check_times(columns["time_s"], where)
     for name in header:
@@ -156,24 +165,42 @@ def read_joints(data: bytes, where: str) -> JointTable:
     table = JointTable(landmarks, columns["time_s"], points.transpose(2, 0, 1))
     for each in TRUNK:
         if np.isnan(table.points_m[:, landmarks.index(each)]).any(axis=1).all():
-            raise Fault(f"{where} never knows {each.name.lower()}; the trunk must be in it.")
+            raise Fault(
+                translate(
+                    "faults",
+                    "{where} never knows {lower}; the trunk must be in it.",
+                ).format(where=where, lower=each.name.lower())
+            )
     return table
 
 
 def _points(header: list[str], where: str) -> tuple[Landmark, ...]:
     """Check the names of the columns; give the points they hold."""
     if len(set(header)) != len(header):
-        raise Fault(f"{where} names a column twice; check that this is the right file.")
+        raise Fault(
+            translate(
+                "faults",
+                "{where} names a column twice; check that this is the right file.",
+            ).format(where=where)
+        )
     for name in header:
         if name != "time_s" and name not in _COLUMNS:
             raise Fault(
-                f"{where} has the unknown column {name[:60]!a}; columns are time_s and "
-                "left_shoulder_x_m, left_shoulder_y_m and so on."
+                translate(
+                    "faults",
+                    "{where} has the unknown column {name!a}; columns are time_s and "
+                    "left_shoulder_x_m, left_shoulder_y_m and so on.",
+                ).format(where=where, name=name[:60])
             )
     found = tuple(sorted({_COLUMNS[name] for name in header if name != "time_s"}))
     needed = ["time_s"]
     needed += [f"{each.name.lower()}_{axis}" for each in sorted({*found, *TRUNK}) for axis in AXES]
     for name in needed:
         if name not in header:
-            raise Fault(f"{where} has no column {name}; add it, empty where it is not known.")
+            raise Fault(
+                translate(
+                    "faults",
+                    "{where} has no column {name}; add it, empty where it is not known.",
+                ).format(where=where, name=name)
+            )
     return found

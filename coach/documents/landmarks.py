@@ -16,6 +16,7 @@ from coach.documents.cells import (
 from coach.documents.tables import STORED_LANDMARKS, Floats, LandmarkTable
 from coach.domain.fault import Fault
 from coach.domain.pose import Landmark, Pose
+from coach.texts import translate
 
 FRAME_COLUMNS = ("time_s", "picture_width_px", "picture_height_px", "people", "brightness")
 POINT_COLUMNS = ("x_px", "y_px", "x_m", "y_m", "z_m", "visibility")
@@ -111,7 +112,8 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
     landmarks = _known_landmarks(header, where)
     cells = body.count(",") + body.count("\n")
     if cells > MAX_CELLS:
-        raise too_large(where, f"{cells:,} cells", f"{MAX_CELLS:,}")
+        found = translate("faults", "{count:,} cells").format(count=cells)
+        raise too_large(where, found, f"{MAX_CELLS:,}")
     grid = number_grid(body, len(header), where)
     columns = dict(zip(header, grid.T, strict=True))
     unknown = np.full(len(grid), np.nan)
@@ -146,10 +148,20 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
 
 def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
     if len(set(header)) != len(header):
-        raise Fault(f"{where} names a column twice; check that this is the right file.")
+        raise Fault(
+            translate(
+                "faults",
+                "{where} names a column twice; check that this is the right file.",
+            ).format(where=where)
+        )
     for name in _REQUIRED:
         if name not in header:
-            raise Fault(f"{where} has no column {name}; check that this is the right file.")
+            raise Fault(
+                translate(
+                    "faults",
+                    "{where} has no column {name}; check that this is the right file.",
+                ).format(where=where, name=name)
+            )
     found: set[Landmark] = set()
     for name in header:
         if name in FRAME_COLUMNS or name in CARD_COLUMNS:
@@ -157,7 +169,10 @@ def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
         landmark = _COLUMN_LANDMARKS.get(name)
         if landmark is None:
             raise Fault(
-                f"{where} has the unknown column {name[:60]!a}; check that this is the right file."
+                translate(
+                    "faults",
+                    "{where} has the unknown column {name!a}; check that this is the right file.",
+                ).format(where=where, name=name[:60])
             )
         found.add(landmark)
     return tuple(sorted(found))
@@ -168,7 +183,12 @@ def _check_frames(columns: dict[str, Floats], where: str) -> None:
     for name in _REQUIRED[1:]:
         check_range(columns[name], 1, 20_000, name, where)
         if np.isnan(columns[name]).any():
-            raise Fault(f"{where} has rows without {name}; ask for the file again.")
+            raise Fault(
+                translate(
+                    "faults",
+                    "{where} has rows without {name}; ask for the file again.",
+                ).format(where=where, name=name)
+            )
     if "people" in columns:
         check_range(columns["people"], 0, 1_000, "people", where)
     if "brightness" in columns:

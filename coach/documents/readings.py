@@ -20,6 +20,7 @@ from coach.domain.fault import Fault
 from coach.domain.movement import Unit
 from coach.domain.progress import Phase
 from coach.domain.reading import Form, Reading
+from coach.texts import translate
 
 _FRAME_COLUMNS = ("time_s", "planned_index", "phase")
 COLUMNS = (*_FRAME_COLUMNS, "value", "error", "doubt", *FORM_COLUMNS)
@@ -87,8 +88,11 @@ def read_readings(data: bytes, where: str) -> ReadingTable:
     columns = tuple(header)
     if columns not in (COLUMNS, COLUMNS_1):
         raise Fault(
-            f"{where} does not begin with the columns {','.join(COLUMNS)}; "
-            "check that this is the right file."
+            translate(
+                "faults",
+                "{where} does not begin with the columns {columns}; check that this is "
+                "the right file.",
+            ).format(where=where, columns=",".join(COLUMNS))
         )
     coded = body
     for word, code in (_PHASE_CODES | _DOUBT_CODES).items():
@@ -116,7 +120,12 @@ def read_readings(data: bytes, where: str) -> ReadingTable:
         check_range(values, 0 if "_error_" in name else -most, most, name, where)
     _check_value_or_doubt(value, error, doubt, where)
     if np.isnan(planned).any() or (planned % 1 != 0).any():
-        raise Fault(f"{where} has a planned_index that is no whole number; ask for it again.")
+        raise Fault(
+            translate(
+                "faults",
+                "{where} has a planned_index that is no whole number; ask for it again.",
+            ).format(where=where)
+        )
     return ReadingTable(
         time_s=time_s,
         planned_index=planned.astype(np.int16),
@@ -149,8 +158,17 @@ def _find_misplaced(body: str, columns: tuple[str, ...], where: str) -> None:
             if cells[column] not in codes:
                 known = ", ".join(word for word in codes if word)
                 raise Fault(
-                    f"{where}, line {row}, {columns[column]} is {cells[column][:40]!a}, allowed "
-                    f"are {known}; ask for the file again."
+                    translate(
+                        "faults",
+                        "{where}, line {row}, {column} is {cell!a}, allowed are "
+                        "{known}; ask for the file again.",
+                    ).format(
+                        where=where,
+                        row=row,
+                        column=columns[column],
+                        cell=cells[column][:40],
+                        known=known,
+                    )
                 )
         cells[_PHASE] = cells[_DOUBT] = ""
         raise not_a_number("\n" * (row - 2) + ",".join(cells), where)
@@ -161,6 +179,9 @@ def _check_value_or_doubt(value: Floats, error: Floats, doubt: Floats, where: st
     wrong = np.flatnonzero((np.isnan(value) != doubted) | (np.isnan(error) != doubted))
     if wrong.size:
         raise Fault(
-            f"{where}, line {int(wrong[0]) + 2}, must have either a value with its error or a "
-            "doubt; ask for the file again."
+            translate(
+                "faults",
+                "{where}, line {line}, must have either a value with its error or a "
+                "doubt; ask for the file again.",
+            ).format(where=where, line=int(wrong[0]) + 2)
         )

@@ -95,7 +95,7 @@ def read_session_document(data: bytes, where: str) -> SessionDocument:
 def write_session_document(document: SessionDocument) -> bytes:
     """Give the document as indented UTF-8 JSON that ``read_session_document`` takes."""
     data = msgspec.json.format(msgspec.json.encode(document), indent=1) + b"\n"
-    read_session_document(data, "The session document")
+    read_session_document(data, translate("faults", "The session document"))
     return data
 
 

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from enum import StrEnum
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 
 class Side(StrEnum):
@@ -136,20 +138,31 @@ def needed_view(movement: Movement, position: Position) -> View:
     view = best_view(movement, position)
     if view is None:
         raise Fault(
-            f"No place of the camera measures {movement} in the position {position}; choose "
-            f"{measurable(movement)}."
+            translate(
+                "faults",
+                "No place of the camera measures {movement} in the position {position};"
+                " choose {measurable}.",
+            ).format(movement=movement, position=position, measurable=measurable(movement))
         )
     return view
 
 
 def measurable(movement: Movement) -> str:
     """Name the positions and views in which a movement is measured, for a sentence."""
+    way = translate("faults", "{position} from the {views}")
     ways = [
-        f"{position} from the {' or '.join(views)}"
+        way.format(position=position, views=_either(views))
         for (measured, position), views in VIEWS.items()
         if measured is movement
     ]
-    return ", ".join(ways[:-1]) + f" or {ways[-1]}" if len(ways) > 1 else ways[0]
+    return _either(ways)
+
+
+def _either(ways: Sequence[str]) -> str:
+    if len(ways) < 2:
+        return "".join(ways)
+    both = translate("faults", "{first} or {last}")
+    return both.format(first=", ".join(ways[:-1]), last=ways[-1])
 
 
 HANGING: dict[Movement, float] = {

@@ -12,6 +12,7 @@ from msgspec import Meta
 from coach.domain.exercise import Irritability, Slug, StiffnessPhase
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Position, Side, View, needed_view
+from coach.texts import translate
 
 ShortText = Annotated[str, Meta(max_length=200)]
 Seconds = Annotated[float, Meta(ge=0, le=86_400)]
@@ -83,7 +84,12 @@ class PlannedExercise(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
     def measured(self) -> Movement:
         """The movement; a ``Fault`` where the exercise is timed only."""
         if self.movement is None:
-            raise Fault(f"The exercise {self.exercise} is timed and not measured.")
+            raise Fault(
+                translate(
+                    "faults",
+                    "The exercise {exercise} is timed and not measured.",
+                ).format(exercise=self.exercise)
+            )
         return self.movement
 
 

@@ -13,6 +13,7 @@ from msgspec import Meta
 from coach.domain.exercise import Irritability, StiffnessPhase
 from coach.domain.movement import Movement, Side, Unit
 from coach.domain.plan import RangeDeg, ShortText
+from coach.texts import localised, translate
 
 Code = Annotated[str, Meta(min_length=1, max_length=64)]
 """What the practice chose to know a person by; the plan's ``patient_code``."""
@@ -147,13 +148,19 @@ def contradiction(record: Record) -> str | None:
     for field in record.__struct_fields__:
         value = getattr(record, field)
         if isinstance(value, date) and value.year not in _YEARS:
-            return f"{field} is {value}, allowed are the years {_YEARS[0]} to {_YEARS[-1]}"
+            told = translate(
+                "faults", "{field} is {value}, allowed are the years {first} to {last}"
+            )
+            return told.format(field=field, value=value, first=_YEARS[0], last=_YEARS[-1])
     match record:
         case OtherSideMeasure() | HandMeasure() if record.movement.unit is not Unit.DEGREES:
-            return f"{record.movement} is not an angle and has no value_deg"
+            told = translate("faults", "{movement} is not an angle and has no value_deg")
+            return told.format(movement=record.movement)
         case TotalScore() if record.total > record.maximum:
-            return f"total is {record.total:g}, more than the maximum {record.maximum:g}"
+            told = translate("faults", "total is {total}, more than the maximum {maximum}")
+            total, most = localised(f"{record.total:g}"), localised(f"{record.maximum:g}")
+            return told.format(total=total, maximum=most)
         case TotalScore() if record.maximum == 0:
-            return "maximum is 0, allowed is more"
+            return translate("faults", "maximum is 0, allowed is more")
         case _:
             return None

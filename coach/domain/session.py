@@ -18,6 +18,7 @@ from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.plan import PainScore, Plan, Seconds, ShortText
 from coach.domain.progress import Repetition, TimedHold
 from coach.domain.reading import Calibration
+from coach.texts import translate
 
 Sha256 = Annotated[str, Meta(pattern="^[0-9a-f]{64}$")]
 Count = Annotated[int, Meta(ge=0, le=10_000_000)]
@@ -84,7 +85,12 @@ class ExerciseRecord(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_f
     def measured(self) -> Movement:
         """The movement; a ``Fault`` where the exercise was timed only."""
         if self.movement is None:
-            raise Fault(f"The exercise {self.exercise} was timed and not measured.")
+            raise Fault(
+                translate(
+                    "faults",
+                    "The exercise {exercise} was timed and not measured.",
+                ).format(exercise=self.exercise)
+            )
         return self.movement
 
 

@@ -11,6 +11,7 @@ import msgspec
 from msgspec import Meta
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 Line = Annotated[str, Meta(min_length=1, max_length=300)]
 
@@ -36,14 +37,24 @@ class _File(msgspec.Struct, frozen=True, forbid_unknown_fields=True):
 
 def parse_codes(data: bytes) -> dict[str, Code]:
     """Read a file of codes by their names; a ``Fault`` where an entry cannot be used."""
-    where = "The file of codes"
+    where = translate("faults", "The file of codes")
     try:
         found = msgspec.convert(tomllib.loads(data.decode("utf-8")), _File).code
     except (UnicodeDecodeError, tomllib.TOMLDecodeError, msgspec.ValidationError) as error:
-        raise Fault(f"{where} cannot be used ({error}): install the program again.") from error
+        raise Fault(
+            translate(
+                "faults",
+                "{where} cannot be used ({error}): install the program again.",
+            ).format(where=where, error=error)
+        ) from error
     by_name = {code.name: code for code in found}
     if len(by_name) < len(found):
-        raise Fault(f"{where} gives a name twice: install the program again.")
+        raise Fault(
+            translate(
+                "faults",
+                "{where} gives a name twice: install the program again.",
+            ).format(where=where)
+        )
     return by_name
 
 
@@ -57,7 +68,17 @@ def written(name: str) -> Code:
     """Give a code that may be written; a ``Fault`` for one that is unknown or withheld."""
     code = codes().get(name)
     if code is None:
-        raise Fault(f"The code {name!r} was never confirmed: write text in its place.")
+        raise Fault(
+            translate(
+                "faults",
+                "The code {name!r} was never confirmed: write text in its place.",
+            ).format(name=name)
+        )
     if code.withheld is not None:
-        raise Fault(f"The code {name!r} {code.withheld}: write text in its place.")
+        raise Fault(
+            translate(
+                "faults",
+                "The code {name!r} {withheld}: write text in its place.",
+            ).format(name=name, withheld=code.withheld)
+        )
     return code

@@ -32,13 +32,13 @@ def exported(
     """
     if kind is Kind.NOTE:
         return _note(documents, now.date(), records)
+    if kind is Kind.PARQUET:  # its columns know no language, but what may go wrong is told in one
+        return holds_parquet([documents])
     names = {exercise.exercise: exercise.name for exercise in catalogue().all}
     with in_english():  # what other programs read is the same in every language
         match kind:
             case Kind.FHIR:
                 return bundle_bytes(documents, written_at=now, names=names, records=records)
-            case Kind.PARQUET:
-                return holds_parquet([documents])
             case Kind.CSV:
                 return holds_table(documents)
             case Kind.MEASURES:

@@ -28,6 +28,7 @@ from coach.exchange.fhir_records import practice_resources
 from coach.review.adherence import exercised
 from coach.review.history import Point, Series, history, in_order, started
 from coach.review.practice_records import NO_RECORDS
+from coach.texts import translate
 
 _WHY_ENDED: dict[SessionEnd, str] = {
     SessionEnd.COMPLETED: "completed",
@@ -54,7 +55,12 @@ def bundle(
     the practice wrote down itself.
     """
     if not documents:
-        raise Fault("There is no session to export: import session files first.")
+        raise Fault(
+            translate(
+                "faults",
+                "There is no session to export: import session files first.",
+            )
+        )
     ordered = in_order(documents)
     # A practice's code alone is not unique between practices; a session's number is.
     patient = identity("patient", ordered[0].plan.patient_code, ordered[0].session_id)

@@ -9,6 +9,7 @@ from typing import Any
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
 from coach.exchange.table import COLUMNS, rows_of
+from coach.texts import translate
 
 _NUMBERS = {
     "number": "int32",
@@ -37,8 +38,11 @@ def holds_parquet(patients: Iterable[Sequence[SessionDocument]]) -> bytes:
         from pyarrow import parquet
     except ImportError:
         raise Fault(
-            "Parquet is written by pyarrow, which is not installed; install it with pip install "
-            "'stiff-shoulder-coach[parquet]', or export another kind."
+            translate(
+                "faults",
+                "Parquet is written by pyarrow, which is not installed; install it with"
+                " pip install 'stiff-shoulder-coach[parquet]', or export another kind.",
+            )
         ) from None
     schema = arrow.schema([(name, _type(arrow, name)) for name in COLUMNS])
     out = arrow.BufferOutputStream()

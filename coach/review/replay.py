@@ -16,6 +16,7 @@ from coach.domain.session import ExerciseRecord, SessionDocument
 from coach.review.form_series import FormSeries, form_series
 from coach.review.recording import Floats, Points, Readings
 from coach.review.stick import Bone, bones_of
+from coach.texts import translate
 
 GAP_S = 0.5
 """Nothing is drawn over a longer gap: landmarks come ten times a second, and an arm can be
@@ -129,8 +130,11 @@ def replay(
     found = [(e, r) for e in records for r in e.repetitions if r.number == number]
     if not found:
         raise Fault(
-            f"The session of {document.started_at[:10]} has no repetition {number} of exercise "
-            f"{exercise + 1}; choose another one."
+            translate(
+                "faults",
+                "The session of {started_at} has no repetition {number} of exercise "
+                "{exercise}; choose another one.",
+            ).format(started_at=document.started_at[:10], number=number, exercise=exercise + 1)
         )
     record, repetition = found[0]
     begin_s, end_s = _seen(*_window(record, repetition), repetition, readings, points)

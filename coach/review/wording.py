@@ -11,16 +11,6 @@ from coach.review.levels import reach_band
 from coach.texts import localised, translate
 
 DEGREE = "\N{DEGREE SIGN}"
-MOVEMENTS: dict[Movement, str] = {
-    Movement.FLEXION: "Flexion",
-    Movement.EXTENSION: "Extension",
-    Movement.ABDUCTION: "Abduction",
-    Movement.EXTERNAL_ROTATION_0: "External rotation at side",
-    Movement.EXTERNAL_ROTATION_90: f"External rotation at 90{DEGREE}",
-    Movement.HORIZONTAL_ADDUCTION: "Horizontal adduction",
-    Movement.HAND_BEHIND_BACK: "Hand behind back",
-}
-SIDES: dict[Side, str] = {Side.LEFT: "left", Side.RIGHT: "right"}
 NO_NAMES: Mapping[str, str] = MappingProxyType({})
 """Names of exercises by their slugs, where the catalogue's are not at hand."""
 NONE = "\N{EN DASH}"
@@ -193,11 +183,6 @@ def period(begin: date, end: date) -> str:
     if begin == end:
         return day(begin)
     return translate("review", "{begin} to {end}").format(begin=day(begin), end=day(end))
-
-
-def counted(count: int, one: str, many: str | None = None) -> str:
-    """Write a number with its noun: 1 session, 2 sessions."""
-    return f"{count} {one if count == 1 else many or one + 's'}"
 
 
 def minutes(seconds: float) -> str:

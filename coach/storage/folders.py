@@ -7,6 +7,7 @@ import sys
 from pathlib import Path
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 OVERRIDE = "STIFF_SHOULDER_COACH_FOLDER"
 """Environment variable naming one folder for everything, for tests and portable use."""
@@ -58,4 +59,9 @@ def check_is_no_store(out: Path, store: Path | str) -> None:
     """Raise Fault where a file about to be written is the store itself, by whichever name."""
     place = Path(store)
     if out.exists() and place.exists() and out.samefile(place):
-        raise Fault(f"'{out}' is the store itself; choose another name for the export.")
+        raise Fault(
+            translate(
+                "faults",
+                "'{out}' is the store itself; choose another name for the export.",
+            ).format(out=out)
+        )

@@ -21,6 +21,7 @@ from coach.storage.key_text import PublicKey, public_text, read_public, read_sec
 from coach.storage.passphrase import new_passphrase, normal_passphrase
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.session_file import read_bounded
+from coach.texts import translate
 
 PUBLIC_SUFFIX = ".pub"
 MOST_KEYS = 30
@@ -77,16 +78,22 @@ def public_keys(path: Path) -> tuple[PublicKey, ...]:
     beside = _public_path(path)
     if not beside.exists():
         raise Fault(
-            f"The public key in {beside} is missing: unlock the practice's key once to write it "
-            "anew."
+            translate(
+                "faults",
+                "The public key in {path} is missing: unlock the practice's key once "
+                "to write it anew.",
+            ).format(path=beside)
         )
     text = read_bounded(beside, _MAX_KEY_BYTES, "public key").decode("ascii", "replace")
     try:
         return read_public(text)
     except ValueError as error:
         raise Fault(
-            f"The public key in {beside} is damaged: unlock the practice's key once to write it "
-            "anew."
+            translate(
+                "faults",
+                "The public key in {path} is damaged: unlock the practice's key "
+                "once to write it anew.",
+            ).format(path=beside)
         ) from error
 
 
@@ -109,8 +116,11 @@ def check_present(path: Path) -> None:
     """Raise ``Fault`` where there is no key to unlock."""
     if not path.exists():
         raise Fault(
-            f"There is no practice key at {path}: make one with 'coach key make', or restore the "
-            "one from your backup with 'coach key restore FILE'."
+            translate(
+                "faults",
+                "There is no practice key at {path}: make one with 'coach key make', or"
+                " restore the one from your backup with 'coach key restore FILE'.",
+            ).format(path=path)
         )
 
 
@@ -144,8 +154,12 @@ def restore(path: Path, backup: Path, backup_passphrase: str, passphrase: str) -
     held = {one.public_key for one in identity.every}
     if not _present(path, (passphrase, backup_passphrase)) <= held:
         raise Fault(
-            f"There is another practice key at {path} that is not in {backup.name}, and files may "
-            "be sealed for it: take a newer backup, or move the key to a safe place first."
+            translate(
+                "faults",
+                "There is another practice key at {path} that is not in {backup}, and "
+                "files may be sealed for it: take a newer backup, or move the key to a "
+                "safe place first.",
+            ).format(path=path, backup=backup.name)
         )
     _write(path, identity, used, overwrite=True)
     _write_public(path, identity)
@@ -161,8 +175,11 @@ def _present(path: Path, passphrases: tuple[str, ...]) -> set[str]:
             with contextlib.suppress(Fault):
                 return {one.public_key for one in _read(path, passphrase).every}
         raise Fault(
-            f"There is a practice key at {path} of which nobody can say whether the backup has "
-            "it: unlock it once, or move it to a safe place first."
+            translate(
+                "faults",
+                "There is a practice key at {path} of which nobody can say whether the "
+                "backup has it: unlock it once, or move it to a safe place first.",
+            ).format(path=path)
         ) from fault
 
 
@@ -176,15 +193,21 @@ def _read(path: Path, passphrase: str) -> PracticeIdentity:
     work = _WORK.search(locked)
     if work and int(work[1]) > _MOST_WORK:
         raise Fault(
-            f"{path.name} asks for more memory and time to be opened than a practice key needs; "
-            "take your backup."
+            translate(
+                "faults",
+                "{path} asks for more memory and time to be opened than a practice key "
+                "needs; take your backup.",
+            ).format(path=path.name)
         )
     try:
         return read_secret(_unlocked(locked, path, passphrase).decode("ascii"))
     except (pyrage.DecryptError, ValueError) as error:
         raise Fault(
-            f"{path.name} does not open: type the passphrase again, and if it is right the file "
-            "is damaged or no practice key, so take your backup."
+            translate(
+                "faults",
+                "{path} does not open: type the passphrase again, and if it is right "
+                "the file is damaged or no practice key, so take your backup.",
+            ).format(path=path.name)
         ) from error
 
 
@@ -198,14 +221,22 @@ def _unlocked(locked: bytes, path: Path, passphrase: str) -> bytes:
             if not str(error).startswith(_TOO_SLOW):
                 raise
     raise Fault(
-        f"{path.name} cannot be opened while this computer is so busy: close other programs and "
-        "try again."
+        translate(
+            "faults",
+            "{path} cannot be opened while this computer is so busy: close other programs and try "
+            "again.",
+        ).format(path=path.name)
     )
 
 
 def _write(path: Path, identity: PracticeIdentity, used: str, *, overwrite: bool) -> None:
     if len(identity.every) > MOST_KEYS:
-        raise Fault(f"More than {MOST_KEYS} practice keys cannot be kept in one file.")
+        raise Fault(
+            translate(
+                "faults",
+                "More than {most_keys} practice keys cannot be kept in one file.",
+            ).format(most_keys=MOST_KEYS)
+        )
     make_folder(path.parent)
     locked = pyrage.passphrase.encrypt(secret_text(identity).encode(), used)
     try:
@@ -215,7 +246,12 @@ def _write(path: Path, identity: PracticeIdentity, used: str, *, overwrite: bool
 
 
 def _taken(path: Path) -> Fault:
-    return Fault(f"There is a file at {path} already: choose another name.")
+    return Fault(
+        translate(
+            "faults",
+            "There is a file at {path} already: choose another name.",
+        ).format(path=path)
+    )
 
 
 def _write_public(path: Path, identity: PracticeIdentity) -> None:

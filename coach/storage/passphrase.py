@@ -5,6 +5,7 @@ from __future__ import annotations
 import unicodedata
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 FEWEST_CHARACTERS = 15
 """NIST SP 800-63B-4, recommended for what a password alone protects."""
@@ -16,8 +17,11 @@ def new_passphrase(text: str) -> str:
     used = normal_passphrase(text)
     if len(used) < FEWEST_CHARACTERS:
         raise Fault(
-            f"The passphrase has {len(used)} characters and needs {FEWEST_CHARACTERS}: string four "
-            "or five words together that do not belong together."
+            translate(
+                "faults",
+                "The passphrase has {used} characters and needs {fewest_characters}: "
+                "string four or five words together that do not belong together.",
+            ).format(used=len(used), fewest_characters=FEWEST_CHARACTERS)
         )
     return used
 
@@ -31,7 +35,10 @@ def normal_passphrase(text: str) -> str:
     used = unicodedata.normalize("NFKC", text)
     if len(used) > _MOST_CHARACTERS or any(unicodedata.category(c) == "Cc" for c in used):
         raise Fault(
-            f"The passphrase has a control character or more than {_MOST_CHARACTERS:,} characters: "
-            "type it anew, without line breaks."
+            translate(
+                "faults",
+                "The passphrase has a control character or more than "
+                "{most_characters:,} characters: type it anew, without line breaks.",
+            ).format(most_characters=_MOST_CHARACTERS)
         )
     return used

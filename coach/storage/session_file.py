@@ -104,5 +104,10 @@ def _named(kind: str) -> str:
     names = {
         "session file": translate("faults", "session file"),
         "plan file": translate("faults", "plan file"),
+        "landmark table": translate("faults", "landmark table"),
+        "table of joint centres": translate("faults", "table of joint centres"),
+        "list of lenses": translate("faults", "list of lenses"),
+        "public key": translate("faults", "public key"),
+        "practice key": translate("faults", "practice key"),
     }
     return names.get(kind, kind)

@@ -14,6 +14,7 @@ from sqlalchemy.sql.elements import SQLCoreOperations
 from coach.domain.fault import Fault
 from coach.domain.session import SessionDocument
 from coach.review.history import started
+from coach.review.wording import day
 from coach.storage.store_cohort import Cohort
 from coach.storage.store_doubt import doubt_about
 from coach.storage.store_doubts import COUNTED, Decision, Doubt, Doubts
@@ -24,6 +25,7 @@ from coach.storage.store_refusals import ImportOutcome, Refusal, Refusals, note
 from coach.storage.store_rows import add_session, utc_text
 from coach.storage.store_sessions import stored_document
 from coach.storage.store_tables import files, imports, patients, sessions
+from coach.texts import kept, translate
 
 __all__ = [
     "LARGEST_FILE_BYTES",
@@ -94,14 +96,20 @@ class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
         """
         if len(original) > LARGEST_FILE_BYTES:
             raise Fault(
-                f"{file_name} has {len(original) // 1024**2} MB, more than a session file can "
-                "have: ask the patient to send it again."
+                translate(
+                    "faults",
+                    "{file_name} has {original} MB, more than a session file can have: "
+                    "ask the patient to send it again.",
+                ).format(file_name=file_name, original=len(original) // 1024**2)
             )
         at = started(document)
         if at.year < _FIRST_YEAR or at > datetime.now(UTC) + _CLOCKS_DIFFER:
             raise Fault(
-                f"{file_name} says it began on {at.date()}, which cannot be: check the clock of "
-                "the patient's computer."
+                translate(
+                    "faults",
+                    "{file_name} says it began on {date}, which cannot be: check the "
+                    "clock of the patient's computer.",
+                ).format(file_name=file_name, date=day(at.date()))
             )
         text = msgspec.json.encode(document).decode()
         under = batch or new_batch()
@@ -112,8 +120,12 @@ class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
             if present is not None:
                 if present != text and stored_document(present, file_name) != document:
                     raise Fault(
-                        f"{file_name} has the number of a session that is here already, but other "
-                        "contents: ask the patient which of the two files is right."
+                        translate(
+                            "faults",
+                            "{file_name} has the number of a session that is here "
+                            "already, but other contents: ask the patient which of the "
+                            "two files is right.",
+                        ).format(file_name=file_name)
                     )
                 return Imported(ImportOutcome.KNOWN)
             doubt = doubt_about(connection, document) or ""
@@ -124,7 +136,7 @@ class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
                 started_utc=utc_text(at),
                 imported_utc=utc_text(datetime.now(UTC)),
                 batch=under,
-                doubt=doubt,
+                doubt=kept(doubt),
             )
             digest = hashlib.sha256(original).hexdigest()
             row = {"session_id": document.session_id, "sha256": digest, "content": original}

@@ -14,6 +14,7 @@ from coach.domain.fault import Fault
 from coach.storage.atomic import PART_SUFFIX, sync_folder
 from coach.storage.disk_fault import disk_fault
 from coach.storage.store_lock import BACKUP_SUFFIX
+from coach.texts import translate
 
 
 def make_backup(engine: Engine, path: Path, version: int) -> Path:
@@ -38,8 +39,11 @@ def make_backup(engine: Engine, path: Path, version: int) -> Path:
     except engine.dialect.loaded_dbapi.Error as error:
         part.unlink(missing_ok=True)
         raise Fault(
-            f"The store at {path} could not be copied before its upgrade ({error}): free some "
-            "space there and try again."
+            translate(
+                "faults",
+                "The store at {path} could not be copied before its upgrade ({error}): "
+                "free some space there and try again.",
+            ).format(path=path, error=error)
         ) from error
     return copy
 
@@ -62,8 +66,11 @@ def put_back_if_harmed(engine: Engine, path: Path, copy: Engine) -> None:
                 source.backup(target)
         except errors as error:
             raise Fault(
-                f"The store at {path} was harmed by its upgrade ({error}): put its backup copy "
-                f"of the folder {path.parent} in its place."
+                translate(
+                    "faults",
+                    "The store at {path} was harmed by its upgrade ({error}): put its "
+                    "backup copy of the folder {folder} in its place.",
+                ).format(path=path, error=error, folder=path.parent)
             ) from error
 
 

@@ -20,6 +20,8 @@ from coach.domain.practice import (
     contradiction,
 )
 from coach.domain.text import UNSHOWN
+from coach.review.wording import day
+from coach.texts import translate
 
 _PAST = (Episode, OtherSideMeasure, HandMeasure, TotalScore)
 _LINES = str.maketrans("", "", "\n\t")
@@ -40,20 +42,31 @@ def check(record: Record, name: str) -> None:
         field = "began_on" if isinstance(record, Episode) else "on"
         on: date = getattr(record, field)
         if on > date.today() + _ZONES_DIFFER:
-            what = f"{field} is {on}, which is yet to come"
+            what = translate(
+                "faults",
+                "{field} is {on}, which is yet to come",
+            ).format(field=field, on=day(on))
     if what is None:
         what = _unshown(record)
     if what is None and isinstance(record, IssuedPlan):
         what = _contradicts_its_plan(record)
     if what is not None:
-        raise Fault(f"The {name} was not kept: {what}; correct it.")
+        raise Fault(
+            translate(
+                "faults",
+                "The {name} was not kept: {what}; correct it.",
+            ).format(name=name, what=what)
+        )
 
 
 def _unshown(record: Record) -> str | None:
     for field in record.__struct_fields__:
         value = getattr(record, field)
         if isinstance(value, str) and UNSHOWN.search(value.translate(_IN_TEXTS.get(field, {}))):
-            return f"{field} holds a control or unseen character ({shown(value)})"
+            return translate(
+                "faults",
+                "{field} holds a control or unseen character ({value})",
+            ).format(field=field, value=shown(value))
     return None
 
 
@@ -61,9 +74,15 @@ def _contradicts_its_plan(record: IssuedPlan) -> str | None:
     try:
         plan = msgspec.json.decode(record.plan, type=Plan)
     except msgspec.DecodeError:
-        return "plan is no plan of this version"
+        return translate(
+            "faults",
+            "plan is no plan of this version",
+        )
     for field, said in (("patient_code", record.code), ("revision", record.revision),
                         ("side", record.side)):  # fmt: skip
         if getattr(plan, field) != said:
-            return f"its plan has the {field} {getattr(plan, field)} and not {said}"
+            return translate(
+                "faults",
+                "its plan has the {field} {other} and not {said}",
+            ).format(field=field, other=getattr(plan, field), said=said)
     return None

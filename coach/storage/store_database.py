@@ -14,6 +14,7 @@ from coach.storage.store_backup import make_backup, put_back_if_harmed
 from coach.storage.store_engine import on_server, open_engine, reading, rebuilding, write
 from coach.storage.store_tables import STORE_VERSION
 from coach.storage.store_upgrade import known_version, upgrade
+from coach.texts import translate
 
 T = TypeVar("T")
 
@@ -72,11 +73,17 @@ class Database:
         version = known_version(connection) if "store_version" in tables else None
         if version is None:
             raise Fault(
-                f"At {self.name} is a database, but no store of this program: choose another."
+                translate(
+                    "faults",
+                    "At {store} is a database, but no store of this program: choose another.",
+                ).format(store=self.name)
             )
         if version > STORE_VERSION:
             raise Fault(
-                f"The store at {self.name} has version {version} and this program knows up to "
-                f"{STORE_VERSION}: install the newer program."
+                translate(
+                    "faults",
+                    "The store at {store} has version {version} and this program knows "
+                    "up to {store_version}: install the newer program.",
+                ).format(store=self.name, version=version, store_version=STORE_VERSION)
             )
         return version

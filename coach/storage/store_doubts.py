@@ -11,11 +11,13 @@ import msgspec
 from sqlalchemy import Connection, delete, func, select, update
 
 from coach.domain.fault import Fault
+from coach.review.wording import day
 from coach.storage.store_database import Database
 from coach.storage.store_kinds import has_more, patient_key
 from coach.storage.store_refusals import ImportOutcome
 from coach.storage.store_rows import patient_of
 from coach.storage.store_tables import imports, looks, patients, sessions
+from coach.texts import read_again, translate
 
 
 class Decision(StrEnum):
@@ -67,7 +69,14 @@ class Doubts(Database):
         with self._read() as connection:
             rows = connection.execute(query.order_by(s.started_utc, s.id))
             return tuple(
-                Doubt(key, _named(text), code, datetime.fromisoformat(at), said, Decision(decision))
+                Doubt(
+                    key,
+                    _named(text),
+                    code,
+                    datetime.fromisoformat(at),
+                    read_again(said),
+                    Decision(decision),
+                )
                 for key, text, code, at, said, decision in rows
             )
 
@@ -89,8 +98,11 @@ class Doubts(Database):
             ).first()
             if row is None:
                 raise Fault(
-                    f"The doubt about the session of {doubt.started_at.date()} was decided at "
-                    "another desk meanwhile: look at it again."
+                    translate(
+                        "faults",
+                        "The doubt about the session of {date} was decided at another "
+                        "desk meanwhile: look at it again.",
+                    ).format(date=day(doubt.started_at.date()))
                 )
             match decision:
                 case Decision.BELONGS:

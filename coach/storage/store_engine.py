@@ -16,6 +16,7 @@ from sqlalchemy.exc import ArgumentError, DBAPIError
 from coach.domain.fault import Fault
 from coach.storage.store_lock import locked_engine
 from coach.storage.store_words import sentences
+from coach.texts import translate
 
 T = TypeVar("T")
 
@@ -42,15 +43,21 @@ def open_engine(target: Path | str, passphrase: str | None = None) -> tuple[Engi
         name = url.set(drivername="postgresql").render_as_string(hide_password=True)
         if passphrase is not None:
             raise Fault(
-                f"The store at {name} is on a server, which no passphrase of this program locks: "
-                "open it without one."
+                translate(
+                    "faults",
+                    "The store at {name} is on a server, which no passphrase of this "
+                    "program locks: open it without one.",
+                ).format(name=name)
             )
         try:
             return create_engine(url, pool_pre_ping=True), name
         except ImportError as error:
             raise Fault(
-                f"The store at {name} needs the driver of PostgreSQL: install it with pip install "
-                "'stiff-shoulder-coach[postgres]'."
+                translate(
+                    "faults",
+                    "The store at {name} needs the driver of PostgreSQL: install it "
+                    "with pip install 'stiff-shoulder-coach[postgres]'.",
+                ).format(name=name)
             ) from error
     path = Path(target).expanduser().absolute()
     _make_private(path)
@@ -121,12 +128,18 @@ def _server(target: str) -> URL:
         url = make_url(target)
     except (ArgumentError, ValueError) as error:
         raise Fault(
-            "The store's URL cannot be read: write it as postgresql://user@host/database."
+            translate(
+                "faults",
+                "The store's URL cannot be read: write it as postgresql://user@host/database.",
+            )
         ) from error
     if url.drivername not in ("postgresql", "postgres", "postgresql+psycopg"):
         raise Fault(
-            f"A store cannot be kept behind a URL of {url.drivername}: name a file, or a database "
-            "as postgresql://user@host/database."
+            translate(
+                "faults",
+                "A store cannot be kept behind a URL of {drivername}: name a file, or a"
+                " database as postgresql://user@host/database.",
+            ).format(drivername=url.drivername)
         )
     url = url.set(drivername="postgresql+psycopg")
     named = url.normalized_query.get("host", ()) or ([url.host] if url.host else [])
@@ -143,8 +156,11 @@ def _make_private(path: Path) -> None:
         os.close(os.open(path, os.O_CREAT | os.O_RDWR, 0o600))
     except OSError as error:
         raise Fault(
-            f"The store cannot be opened at {path} ({error.strerror}): choose a folder in which "
-            "you may write."
+            translate(
+                "faults",
+                "The store cannot be opened at {path} ({strerror}): choose a folder in "
+                "which you may write.",
+            ).format(path=path, strerror=error.strerror)
         ) from error
 
 

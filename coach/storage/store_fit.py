@@ -8,6 +8,7 @@ from coach.domain.fault import Fault
 from coach.domain.practice import IssuedPlan, OfEpisode, Person, Record
 from coach.storage.store_kinds import has_more, name_of, patient_key, table_of
 from coach.storage.store_tables import episodes, issued_plans, patients
+from coach.texts import translate
 
 
 def check_fits(connection: Connection, record: Record) -> None:
@@ -15,7 +16,10 @@ def check_fits(connection: Connection, record: Record) -> None:
     match record:
         case Person():
             query = select(patients.c.id).where(patients.c.code == record.code)
-            what = f"There is a person with the code {record.code} already: choose another code."
+            what = translate(
+                "faults",
+                "There is a person with the code {code} already: choose another code.",
+            ).format(code=record.code)
         case IssuedPlan():
             query = (
                 select(issued_plans.c.id)
@@ -23,10 +27,11 @@ def check_fits(connection: Connection, record: Record) -> None:
                 .where(patients.c.code == record.code)
                 .where(issued_plans.c.revision == record.revision)
             )
-            what = (
-                f"{record.code} was given a plan of revision {record.revision} already: issue it "
-                "as the next revision."
-            )
+            what = translate(
+                "faults",
+                "{code} was given a plan of revision {revision} already: issue it as "
+                "the next revision.",
+            ).format(code=record.code, revision=record.revision)
         case _:
             _check_episode(connection, record)
             return
@@ -44,8 +49,11 @@ def check_stays(connection: Connection, record: Record) -> None:
     owner = connection.scalar(select(table.c.patient_id).where(table.c.id == record.id))
     if owner is not None and owner != patient_key(connection, record.code):
         raise Fault(
-            f"The {name_of(record)} belongs to another person than {record.code}: add it anew to "
-            "the right one, and remove this one."
+            translate(
+                "faults",
+                "The {name_of} belongs to another person than {code}: add it anew to "
+                "the right one, and remove this one.",
+            ).format(name_of=name_of(record), code=record.code)
         )
 
 
@@ -53,8 +61,11 @@ def _check_code_stays(connection: Connection, person: Person) -> None:
     code = connection.scalar(select(patients.c.code).where(patients.c.id == person.id))
     if code is not None and code != person.code and has_more(connection, person.id):
         raise Fault(
-            f"The code {code} stands in the person's sessions and records and cannot become "
-            f"{person.code}: add a new person instead."
+            translate(
+                "faults",
+                "The code {code} stands in the person's sessions and records and cannot"
+                " become {new_code}: add a new person instead.",
+            ).format(code=code, new_code=person.code)
         )
 
 
@@ -64,14 +75,20 @@ def _check_episode(connection: Connection, record: Record) -> None:
     query = select(episodes.c.patient_id).where(episodes.c.id == record.episode_id)
     if connection.scalar(query) != patient_key(connection, record.code):
         raise Fault(
-            f"The {name_of(record)} names an episode that {record.code} does not have: choose "
-            "one of the person's own."
+            translate(
+                "faults",
+                "The {name_of} names an episode that {code} does not have: choose one "
+                "of the person's own.",
+            ).format(name_of=name_of(record), code=record.code)
         )
 
 
 def changed_elsewhere(record: Record) -> Fault:
     """Say that another desk was quicker."""
     return Fault(
-        f"The {name_of(record)} of {record.code} was changed or removed at another desk meanwhile: "
-        "look at it again and repeat the change."
+        translate(
+            "faults",
+            "The {name_of} of {code} was changed or removed at another desk meanwhile: "
+            "look at it again and repeat the change.",
+        ).format(name_of=name_of(record), code=record.code)
     )

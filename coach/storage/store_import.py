@@ -11,6 +11,7 @@ from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.storage.sealed import PracticeIdentity, open_session_bytes
 from coach.storage.store import ImportOutcome, Store, new_batch
+from coach.texts import translate
 
 _SESSION_FILES = ("*.shoulder*.zip", "*.shoulder*.age")
 """In folders; mail and browsers put a number before the ending of a second copy."""
@@ -34,9 +35,14 @@ class FileOutcome:
         """The outcome as one line for people."""
         name = shown_text(self.path.name)
         if self.outcome is ImportOutcome.REFUSED:
-            return f"{name}: refused. {self.reason}"
-        line = f"{name}: {self.outcome.value} ({shown_text(self.code)})"
-        return f"{line}. {self.reason}" if self.reason else line
+            told = translate("import", "{name}: refused. {reason}")
+        elif self.outcome is ImportOutcome.DOUBTFUL:
+            told = translate("import", "{name}: doubtful ({code}). {reason}")
+        elif self.outcome is ImportOutcome.KNOWN:
+            told = translate("import", "{name}: already known ({code})")
+        else:
+            told = translate("import", "{name}: accepted ({code})")
+        return told.format(name=name, reason=self.reason, code=shown_text(self.code))
 
 
 def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
@@ -50,8 +56,11 @@ def session_files(paths: Iterable[Path]) -> tuple[Path, ...]:
             found[path] = None
         if len(found) > _MOST_FILES:
             raise Fault(
-                f"There are more than {_MOST_FILES} session files in {path}: import a smaller "
-                "folder at a time."
+                translate(
+                    "faults",
+                    "There are more than {most_files} session files in {path}: import a"
+                    " smaller folder at a time.",
+                ).format(most_files=_MOST_FILES, path=path)
             )
     return tuple(found)
 
@@ -74,7 +83,7 @@ def import_file(
         document = unpack_session(original, path.name).document
         imported = store.import_session(document, original, path.name, batch)
     except Fault as fault:
-        store.note_refusal(path.name, str(fault))
+        store.note_refusal(path.name, fault.sentence)
         return FileOutcome(path, ImportOutcome.REFUSED, str(fault))
     return FileOutcome(path, imported.outcome, imported.doubt, document.plan.patient_code)
 

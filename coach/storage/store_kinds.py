@@ -25,17 +25,18 @@ from coach.storage.store_tables import (
     total_scores,
     treatments,
 )
+from coach.texts import translate
 
-KINDS: dict[type[Record], tuple[Table, str, str]] = {
-    Person: (patients, "code", "person"),
-    Episode: (episodes, "began_on", "episode"),
-    Treatment: (treatments, "on", "treatment"),
-    OtherSideMeasure: (other_side_measures, "on", "measure of the other side"),
-    HandMeasure: (hand_measures, "on", "measure by hand"),
-    TotalScore: (total_scores, "on", "total score"),
-    IssuedPlan: (issued_plans, "revision", "plan"),
+KINDS: dict[type[Record], tuple[Table, str]] = {
+    Person: (patients, "code"),
+    Episode: (episodes, "began_on"),
+    Treatment: (treatments, "on"),
+    OtherSideMeasure: (other_side_measures, "on"),
+    HandMeasure: (hand_measures, "on"),
+    TotalScore: (total_scores, "on"),
+    IssuedPlan: (issued_plans, "revision"),
 }
-"""Table, the column that orders a list, and what people call it."""
+"""Table, and the column that orders a list."""
 
 
 def table_of(record: Record) -> Table:
@@ -45,20 +46,41 @@ def table_of(record: Record) -> Table:
 
 def name_of(record: Record) -> str:
     """Give what people call a record's kind."""
-    return KINDS[type(record)][2]
+    match record:
+        case Person():
+            return translate("record", "person")
+        case Episode():
+            return translate("record", "episode")
+        case Treatment():
+            return translate("record", "treatment")
+        case OtherSideMeasure():
+            return translate("record", "measure of the other side")
+        case HandMeasure():
+            return translate("record", "measure by hand")
+        case TotalScore():
+            return translate("record", "total score")
+        case IssuedPlan():
+            return translate("record", "plan")
+        case _:
+            raise AssertionError(type(record))
 
 
 def patient_key(connection: Connection, code: str) -> int:
     """Give the key of the person of a code; raises Fault where there is none."""
     key = connection.scalar(select(patients.c.id).where(patients.c.code == code))
     if key is None:
-        raise Fault(f"There is no person with the code {code} in the store: add the person first.")
+        raise Fault(
+            translate(
+                "faults",
+                "There is no person with the code {code} in the store: add the person first.",
+            ).format(code=code)
+        )
     return int(key)
 
 
 def has_more(connection: Connection, patient: int | None) -> bool:
     """Whether a person has sessions or records."""
-    owned = [sessions, *(table for table, _, _ in KINDS.values() if table is not patients)]
+    owned = [sessions, *(table for table, _ in KINDS.values() if table is not patients)]
     return any(
         connection.scalar(
             select(func.count()).select_from(table).where(table.c.patient_id == patient)

@@ -19,6 +19,7 @@ from coach.domain.fault import Fault
 from coach.storage.atomic import PART_SUFFIX, sync_file, sync_folder
 from coach.storage.disk_fault import disk_fault
 from coach.storage.passphrase import new_passphrase, normal_passphrase
+from coach.texts import translate
 
 BACKUP_SUFFIX = ".backup"
 """Ends the name of a copy that is made before an upgrade."""
@@ -48,7 +49,12 @@ def locked_engine(path: Path, passphrase: str, timeout_s: float) -> Engine:
     elif is_locked(path):
         used = normal_passphrase(passphrase)
     else:
-        raise Fault(f"The store at {path} is not locked: open it without a passphrase.")
+        raise Fault(
+            translate(
+                "faults",
+                "The store at {path} is not locked: open it without a passphrase.",
+            ).format(path=path)
+        )
 
     def connect() -> Any:
         connection = sqlcipher.connect(str(path), timeout=timeout_s, check_same_thread=False)
@@ -73,10 +79,24 @@ def lock_store(path: Path, passphrase: str, old_passphrase: str | None = None) -
     """
     used = new_passphrase(passphrase)
     if not path.exists():
-        raise Fault(f"There is no store at {path} to lock; open it once to make it.")
+        raise Fault(
+            translate(
+                "faults",
+                "There is no store at {path} to lock; open it once to make it.",
+            ).format(path=path)
+        )
     if is_locked(path) != (old_passphrase is not None):
-        state = "locked" if is_locked(path) else "not locked"
-        raise Fault(f"The store at {path} is {state} already; look which passphrase is meant.")
+        told = (
+            translate(
+                "faults", "The store at {path} is locked already; look which passphrase is meant."
+            )
+            if is_locked(path)
+            else translate(
+                "faults",
+                "The store at {path} is not locked already; look which passphrase is meant.",
+            )
+        )
+        raise Fault(told.format(path=path))
     for copy in sorted(path.parent.glob(f"{glob.escape(path.name)}.*{BACKUP_SUFFIX}")):
         if not is_locked(copy):
             _lock(copy, used, None)
@@ -95,8 +115,12 @@ def _lock(path: Path, used: str, old_passphrase: str | None) -> None:
         sync_folder(path.parent)
     except sqlcipher.Error as error:
         raise Fault(
-            f"The store at {path} could not be locked ({error}) and is as it was: close every "
-            "other program that has it open, see that there is room for a copy, and try again."
+            translate(
+                "faults",
+                "The store at {path} could not be locked ({error}) and is as it was: "
+                "close every other program that has it open, see that there is room for"
+                " a copy, and try again.",
+            ).format(path=path, error=error)
         ) from error
     except OSError as error:
         raise disk_fault(error, path, "locked") from error
@@ -127,7 +151,7 @@ def _read_back(part: Path, used: str) -> None:
         authentic = connection.execute("PRAGMA cipher_integrity_check").fetchall() == []
         whole = connection.execute("PRAGMA integrity_check").fetchall() == [("ok",)]
         if not (authentic and whole):
-            raise sqlcipher.DatabaseError("the copy does not read back")
+            raise sqlcipher.DatabaseError(translate("faults", "the copy does not read back"))
 
 
 def _give_key(connection: Any, used: str) -> None:
@@ -144,10 +168,17 @@ def _try(connection: Any, path: Path) -> None:
     except sqlcipher.DatabaseError as error:
         if _WRONG in str(error):
             raise Fault(
-                f"The store at {path} does not open: type the passphrase again, and if it is right "
-                "the file is damaged, so put a backup copy in its place."
+                translate(
+                    "faults",
+                    "The store at {path} does not open: type the passphrase again, and "
+                    "if it is right the file is damaged, so put a backup copy in its "
+                    "place.",
+                ).format(path=path)
             ) from error
         raise Fault(
-            f"The store at {path} cannot be opened ({error}): close every other program that has "
-            "it open, and try again."
+            translate(
+                "faults",
+                "The store at {path} cannot be opened ({error}): close every other "
+                "program that has it open, and try again.",
+            ).format(path=path, error=error)
         ) from error

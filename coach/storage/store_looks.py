@@ -10,6 +10,7 @@ from sqlalchemy import Connection, delete, func, insert, select
 from coach import __version__
 from coach.domain.fault import Fault
 from coach.review.cohort import RULES, Looked, looked_at
+from coach.storage.exercise_titles import TITLES
 from coach.storage.store_doubts import COUNTED
 from coach.storage.store_sessions import Sessions
 from coach.storage.store_tables import looks, patients, sessions
@@ -35,7 +36,9 @@ class Looks(Sessions):
         """
         with self._read() as connection:
             kept = _kept(connection)
-        found = [each.look or looked_at(each.code, self.sessions_of(each.code)) for each in kept]
+        found = [
+            each.look or looked_at(each.code, self.sessions_of(each.code), TITLES) for each in kept
+        ]
         fresh = [
             {"patient_id": each.patient_id, "state": each.state, "content": _text(look)}
             for each, look in zip(kept, found, strict=True)

@@ -24,6 +24,7 @@ from coach.storage.store_database import Database
 from coach.storage.store_fit import changed_elsewhere, check_fits, check_stays
 from coach.storage.store_kinds import KINDS, has_more, name_of, patient_key, table_of
 from coach.storage.store_tables import patients, sessions
+from coach.texts import translate
 
 R = TypeVar("R", bound=Record)
 
@@ -76,8 +77,11 @@ class PracticeRecords(Database):
             table = table_of(record)
             if isinstance(record, Person) and has_more(connection, record.id):
                 raise Fault(
-                    f"{record.code} has sessions or records in the store: erase the person with "
-                    "all of them, or leave the person in."
+                    translate(
+                        "faults",
+                        "{code} has sessions or records in the store: erase the person "
+                        "with all of them, or leave the person in.",
+                    ).format(code=record.code)
                 )
             this = (table.c.id == record.id, table.c.edition == record.edition)
             if connection.execute(delete(table).where(*this)).rowcount != 1:
@@ -149,7 +153,7 @@ class PracticeRecords(Database):
 
 
 def _listed(connection: Connection, kind: type[R], code: str | None) -> tuple[R, ...]:
-    table, order, _ = KINDS[kind]
+    table, order = KINDS[kind]
     fields = [n for n in kind.__struct_fields__ if n != "code"]
     columns = [table.c[name] for name in fields]
     query = select(*columns, patients.c.code).order_by(table.c[order], table.c.id)

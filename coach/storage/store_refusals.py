@@ -12,6 +12,7 @@ from coach.domain.text import shown_text
 from coach.storage.store_database import Database
 from coach.storage.store_rows import utc_text
 from coach.storage.store_tables import imports
+from coach.texts import kept, read_again
 
 
 class ImportOutcome(StrEnum):
@@ -46,7 +47,9 @@ class Refusals(Database):
         query = select(c.at_utc, c.file_name, c.reason).where(c.outcome == ImportOutcome.REFUSED)
         with self._read() as connection:
             rows = connection.execute(query.order_by(c.id.desc()))
-            return tuple(Refusal(datetime.fromisoformat(r[0]), r[1], r[2]) for r in rows)
+            return tuple(
+                Refusal(datetime.fromisoformat(r[0]), r[1], read_again(r[2])) for r in rows
+            )
 
     def forget_refusals(self) -> None:
         """Empty the list of refused files."""
@@ -69,7 +72,7 @@ def note(
         "at_utc": utc_text(datetime.now(UTC)),
         "file_name": name,
         "outcome": outcome,
-        "reason": reason,
+        "reason": kept(reason),
         "session_id": session_id,
     }
     connection.execute(insert(imports), [row])

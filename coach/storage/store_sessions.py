@@ -11,6 +11,7 @@ from coach.domain.session import SessionDocument
 from coach.storage.store_database import Database
 from coach.storage.store_doubts import COUNTED
 from coach.storage.store_tables import files, patients, sessions
+from coach.texts import translate
 
 
 class Sessions(Database):
@@ -33,8 +34,11 @@ class Sessions(Database):
             return tuple(_of(code, stored_document(text, code)) for text in texts)
         except Fault as fault:
             raise Fault(
-                f"A session of {code} in the store at {self.name} is damaged ({fault}): put a "
-                "backup copy in its place."
+                translate(
+                    "faults",
+                    "A session of {code} in the store at {store} is damaged ({fault}): "
+                    "put a backup copy in its place.",
+                ).format(code=code, store=self.name, fault=fault)
             ) from fault
 
     def original(self, session_id: str) -> bytes:
@@ -44,8 +48,10 @@ class Sessions(Database):
             content = connection.scalar(query)
         if content is None:
             raise Fault(
-                f"There is no session {session_id[:8]} in the store at {self.name}: "
-                "import its file."
+                translate(
+                    "faults",
+                    "There is no session {session_id} in the store at {store}: import its file.",
+                ).format(session_id=session_id[:8], store=self.name)
             )
         return bytes(content)
 

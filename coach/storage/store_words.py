@@ -9,6 +9,7 @@ import msgspec
 from sqlalchemy.exc import DatabaseError, SQLAlchemyError
 
 from coach.domain.fault import Fault
+from coach.texts import translate
 
 _NO_RIGHT = ("42501", "25006")
 _NO_ROOM = ("53100", "53200")
@@ -28,8 +29,11 @@ def sentences(name: str) -> Iterator[None]:
         raise Fault(_sentence(error, name)) from error
     except _NO_MEANING as error:
         raise Fault(
-            f"The store at {name} holds something that this program did not write, or is damaged "
-            f"({_first_line(str(error))}): put a backup copy in its place."
+            translate(
+                "faults",
+                "The store at {name} holds something that this program did not write, "
+                "or is damaged ({error}): put a backup copy in its place.",
+            ).format(name=name, error=_first_line(str(error)))
         ) from error
 
 
@@ -40,33 +44,63 @@ def _sentence(error: SQLAlchemyError, name: str) -> str:
         return _of_server(said, state, name)
     lowered = said.lower()
     if "locked" in lowered or "busy" in lowered:
-        return f"The store at {name} is in use by another program: close that one and try again."
+        return translate(
+            "faults",
+            "The store at {name} is in use by another program: close that one and try again.",
+        ).format(name=name)
     if "full" in lowered:
-        return f"There is no room left for the store at {name}: free some space and try again."
+        return translate(
+            "faults",
+            "There is no room left for the store at {name}: free some space and try again.",
+        ).format(name=name)
     if "readonly" in lowered or "unable to open" in lowered:
-        return f"The store at {name} cannot be written: ask for the right to write there."
+        return translate(
+            "faults",
+            "The store at {name} cannot be written: ask for the right to write there.",
+        ).format(name=name)
     if "not a database" in lowered or "malformed" in lowered or "no such" in lowered:
-        return (
-            f"The store at {name} is locked, damaged or no store of this program: unlock it with "
-            "its passphrase, put a backup copy in its place, or move the file away to begin anew."
-        )
-    return f"The store at {name} refused ({_first_line(said)}): try again, and keep a copy."
+        return translate(
+            "faults",
+            "The store at {name} is locked, damaged or no store of this program: unlock"
+            " it with its passphrase, put a backup copy in its place, or move the file "
+            "away to begin anew.",
+        ).format(name=name)
+    return translate(
+        "faults",
+        "The store at {name} refused ({said}): try again, and keep a copy.",
+    ).format(name=name, said=_first_line(said))
 
 
 def _of_server(said: str, state: str | None, name: str) -> str:
     if state in _NO_RIGHT:
-        return f"The store at {name} cannot be written: ask for the right to write there."
+        return translate(
+            "faults",
+            "The store at {name} cannot be written: ask for the right to write there.",
+        ).format(name=name)
     if state in _NO_ROOM:
-        return f"There is no room left for the store at {name}: free some space on its server."
+        return translate(
+            "faults",
+            "There is no room left for the store at {name}: free some space on its server.",
+        ).format(name=name)
     if state in _COLLISIONS:
-        return f"Another desk keeps writing to the store at {name}: try again."
+        return translate(
+            "faults",
+            "Another desk keeps writing to the store at {name}: try again.",
+        ).format(name=name)
     if state is None or state.startswith(("08", "28", "3D", "57P")):
-        return (
-            f"The store at {name} cannot be reached ({_first_line(said)}): see that the server "
-            "runs, and that user, password and database are right."
-        )
-    return f"The store at {name} refused ({_first_line(said)}): try again."
+        return translate(
+            "faults",
+            "The store at {name} cannot be reached ({said}): see that the server runs, "
+            "and that user, password and database are right.",
+        ).format(name=name, said=_first_line(said))
+    return translate(
+        "faults",
+        "The store at {name} refused ({said}): try again.",
+    ).format(name=name, said=_first_line(said))
 
 
 def _first_line(said: str) -> str:
-    return next((line.strip() for line in said.splitlines() if line.strip()), "no reason given")
+    return next(
+        (line.strip() for line in said.splitlines() if line.strip()),
+        translate("faults", "no reason given"),
+    )

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from coach.__main__ import _parser
+from coach.app.arguments import parser
 from docs.make_case import make_case, told
 
 ROOT = Path(__file__).parents[2]
@@ -69,7 +69,7 @@ def test_every_command_is_one_that_the_program_knows(page: Path) -> None:
     for command in commands(page):
         words = shlex.split(command, comments=True)
         at = next(n for n, word in enumerate(words) if word.endswith("coach")) + 1
-        _parser().parse_args([PLACEHOLDERS.get(word, word) for word in words[at:]])
+        parser().parse_args([PLACEHOLDERS.get(word, word) for word in words[at:]])
 
 
 def test_the_pages_have_commands() -> None:

@@ -117,7 +117,7 @@ def given(store: Store, invented: ModuleType) -> Store:
         (0, Side.LEFT, 2, "names revision 2 of a plan and SH-017 was given 1 and 3"),
         (0, Side.LEFT, 4, "names revision 4"),
         (0, Side.RIGHT, 3, "of the other side than revision 3"),
-        (-30, Side.LEFT, 1, "began on 2025-12-06 and revision 1 .* issued on 2026-01-04"),
+        (-30, Side.LEFT, 1, "began on 6 Dec 2025 and revision 1 .* issued on 4 Jan 2026"),
     ],
 )
 def test_a_session_against_the_known_plans_is_taken_and_doubted(

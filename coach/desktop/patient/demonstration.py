@@ -53,7 +53,12 @@ class Demonstration(QWidget):
         self._mirrored = self._as_mirror and self._stage.facing
         self._begun_s = self._clock()
         telling = texts.of(exercise.telling)
-        self.setAccessibleName(f"Drawing: {telling.title}, {side} arm")
+        name = (
+            texts.translate("drawings", "Drawing: {title}, left arm")
+            if side is Side.LEFT
+            else texts.translate("drawings", "Drawing: {title}, right arm")
+        )
+        self.setAccessibleName(name.format(title=telling.title))
         self.setAccessibleDescription(" ".join(telling.steps))
         self.update()
 

@@ -11,6 +11,7 @@ from PyQt6.QtWidgets import QWidget
 from coach.desktop.shared.theme import LIGHT
 from coach.desktop.shared.typeface import font
 from coach.domain.movement import Position, Side, View
+from coach.texts import translate
 
 SHIRT, HAIR, WOOD = "#AFC6EC", "#4A3A4F", "#D9C3A2"
 _LABEL = 0.072
@@ -20,7 +21,9 @@ _EYE_LINE = 0.006
 def distance_words(position: Position, view: View) -> str:
     """Say how far away, short; common practice, so that the picture holds head to hips."""
     if position.lying:
-        return "2 m, up high" if view is View.FOOT else "2 m, chair height"
+        if view is View.FOOT:
+            return translate("LaptopPlace", "2 m, up high")
+        return translate("LaptopPlace", "2 m, chair height")
     return "2\N{EN DASH}3 m"
 
 

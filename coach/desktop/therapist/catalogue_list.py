@@ -80,7 +80,9 @@ class CatalogueList(QWidget):
         for exercise in exercises:
             name, movement = exercise_title(exercise), exercise.movement
             item = QListWidgetItem(name.removesuffix(f", {position}"))
-            measured = "by time" if movement is None else movement_name(movement)
+            measured = (
+                translate("catalogue", "by time") if movement is None else movement_name(movement)
+            )
             words = (name, exercise.name, exercise.exercise, measured, _heading(position))
             known = (*words, position, movement or "", *exercise.equipment)
             item.setData(_ROLE, (exercise.exercise, " ".join(known).lower()))

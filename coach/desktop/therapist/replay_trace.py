@@ -8,6 +8,7 @@ from PyQt6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPixmap, QPolygon
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.shared.canvas import Align, Canvas
+from coach.review.doubt_wording import doubt_words
 from coach.review.form_series import FormSeries
 from coach.review.recording import Floats
 from coach.review.replay import Replay, Span
@@ -185,7 +186,7 @@ class _Trace:
         place = QRectF(begin, self._box.top(), self._x(span.end_s) - begin, self._box.height())
         hatch = QBrush(QColor(colours.line), Qt.BrushStyle.BDiagPattern)
         canvas.painter.fillRect(place, hatch)
-        text = span.doubt.replace("-", " ") if span.doubt else "no frame"
+        text = doubt_words(span.doubt) if span.doubt else translate("review", "no frame")
         width = canvas.width(text, 0.9) + 0.4 * em
         if width < place.width():
             words = QRectF(place.center().x() - width / 2, place.top() + em, width, 1.4 * em)

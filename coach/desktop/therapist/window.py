@@ -24,6 +24,7 @@ from coach.domain.fault import Fault
 from coach.review.cohort import in_need
 from coach.review.counts import sessions_counted
 from coach.review.overview import overview
+from coach.storage.exercise_titles import TITLES
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store
 from coach.storage.store_import import FileOutcome
@@ -154,7 +155,7 @@ class ReviewWindow(QMainWindow):
         try:
             documents, records = self._store.sessions_of(code), self._store.records_of(code)
             doubts = [doubt.sentence for doubt in self._store.doubts() if doubt.code == code]
-            shown = overview(documents, today, records, doubts) if documents else None
+            shown = overview(documents, today, records, doubts, TITLES) if documents else None
         except Fault as fault:
             self._warn(str(fault))
             return
