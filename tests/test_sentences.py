@@ -65,6 +65,8 @@ SINGLE = {
 """Texts that stand alone, with {} for their places, and why."""
 
 WORDS = re.compile(r"[A-Za-z]{2,}[,;:.]? (\{\}|[A-Za-z]{2,})|\{\} [A-Za-z]{2,}")
+STYLE = re.compile(r"\bQ[A-Z]\w+(View|Area|Widget|Box)\b")
+"""Begins a rule of a style sheet."""
 
 
 def name_of(function: ast.expr) -> str:
@@ -85,15 +87,16 @@ def untranslated(tree: ast.AST) -> Iterator[tuple[int, str]]:
         return
     if isinstance(tree, ast.JoinedStr):
         said = "".join(v.value if isinstance(v, ast.Constant) else "{}" for v in tree.values)
-        if WORDS.search(said):
+        if WORDS.search(said) and not STYLE.search(said):
             yield tree.lineno, said
         for value in tree.values:
             if isinstance(value, ast.FormattedValue):
                 yield from untranslated(value.value)
         return
     if isinstance(tree, ast.Constant):
-        if isinstance(tree.value, str) and WORDS.search(tree.value):
-            yield tree.lineno, tree.value
+        said = tree.value if isinstance(tree.value, str) else ""
+        if WORDS.search(said) and not STYLE.search(said):
+            yield tree.lineno, said
         return
     inner: list[ast.AST] = list(ast.iter_child_nodes(tree))
     if isinstance(tree, ast.Dict):

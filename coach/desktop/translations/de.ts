@@ -225,7 +225,17 @@
 </context><context>
     <name>LaptopPlace</name>
     <message>
-        <location filename="../patient/laptop_place.py" line="46" />
+        <location filename="../patient/laptop_place.py" line="25" />
+        <source>2 m, up high</source>
+        <translation>2 m, hoch oben</translation>
+    </message>
+    <message>
+        <location filename="../patient/laptop_place.py" line="26" />
+        <source>2 m, chair height</source>
+        <translation>2 m, Stuhlhöhe</translation>
+    </message>
+    <message>
+        <location filename="../patient/laptop_place.py" line="49" />
         <source>Where the laptop goes</source>
         <translation>Wo der Laptop hinkommt</translation>
     </message>
@@ -802,6 +812,17 @@
 </context><context>
     <name>card</name>
     <message>
+        <location filename="../../app/lens.py" line="39" />
+        <location filename="../../app/card.py" line="23" />
+        <source>Written: {out}</source>
+        <translation>Geschrieben: {out}</translation>
+    </message>
+    <message>
+        <location filename="../../app/card.py" line="24" />
+        <source>Print it at 100 % and check its size with a bank card; page 2 says how it is worn.</source>
+        <translation>Drucken Sie sie mit 100 % und prüfen Sie die Größe mit einer Bankkarte; Seite 2 sagt, wie sie getragen wird.</translation>
+    </message>
+    <message>
         <location filename="../shared/board_page.py" line="35" />
         <location filename="../shared/board_page.py" line="30" />
         <source>Lens board</source>
@@ -1004,6 +1025,13 @@
         <translation>Falz auf Kante, beide Teile oben bündig.</translation>
     </message>
 </context><context>
+    <name>catalogue</name>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="84" />
+        <source>by time</source>
+        <translation>nach Zeit</translation>
+    </message>
+</context><context>
     <name>chart</name>
     <message>
         <location filename="../shared/chart_heading.py" line="36" />
@@ -1161,72 +1189,72 @@
         <translation>So</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="150" />
+        <location filename="../../review/wording.py" line="140" />
         <source>{day} {month} {year}</source>
         <translation>{day}. {month} {year}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="156" />
+        <location filename="../../review/wording.py" line="146" />
         <source>{day} {month}</source>
         <translation>{day}. {month}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="164" />
+        <location filename="../../review/wording.py" line="154" />
         <source>Jan</source>
         <translation>Jan.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="166" />
+        <location filename="../../review/wording.py" line="156" />
         <source>Feb</source>
         <translation>Feb.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="168" />
+        <location filename="../../review/wording.py" line="158" />
         <source>Mar</source>
         <translation>März</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="170" />
+        <location filename="../../review/wording.py" line="160" />
         <source>Apr</source>
         <translation>Apr.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="172" />
+        <location filename="../../review/wording.py" line="162" />
         <source>May</source>
         <translation>Mai</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="174" />
+        <location filename="../../review/wording.py" line="164" />
         <source>Jun</source>
         <translation>Juni</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="176" />
+        <location filename="../../review/wording.py" line="166" />
         <source>Jul</source>
         <translation>Juli</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="178" />
+        <location filename="../../review/wording.py" line="168" />
         <source>Aug</source>
         <translation>Aug.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="180" />
+        <location filename="../../review/wording.py" line="170" />
         <source>Sep</source>
         <translation>Sept.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="182" />
+        <location filename="../../review/wording.py" line="172" />
         <source>Oct</source>
         <translation>Okt.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="184" />
+        <location filename="../../review/wording.py" line="174" />
         <source>Nov</source>
         <translation>Nov.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="186" />
+        <location filename="../../review/wording.py" line="176" />
         <source>Dec</source>
         <translation>Dez.</translation>
     </message>
@@ -1336,6 +1364,16 @@
     </message>
 </context><context>
     <name>drawings</name>
+    <message>
+        <location filename="../patient/demonstration.py" line="57" />
+        <source>Drawing: {title}, left arm</source>
+        <translation>Zeichnung: {title}, linker Arm</translation>
+    </message>
+    <message>
+        <location filename="../patient/demonstration.py" line="59" />
+        <source>Drawing: {title}, right arm</source>
+        <translation>Zeichnung: {title}, rechter Arm</translation>
+    </message>
     <message>
         <location filename="../patient/drawings/course.py" line="26" />
         <source>painful</source>
@@ -1524,6 +1562,38 @@
         <translation>Zeichnung: Schmerz nach dem Üben. Nach einer halben Stunde wieder unten ist gut; ist er dann noch da, anrufen.</translation>
     </message>
 </context><context>
+    <name>export</name>
+    <message>
+        <location filename="../../app/export.py" line="95" />
+        <source>{out}: {sessions} of {patient_code}</source>
+        <translation>{out}: {sessions} von {patient_code}</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="100" />
+        <source>{day}, {done}: {doubt}</source>
+        <translation>{day}, {done}: {doubt}</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="120" />
+        <source>{out}: 1 patient</source>
+        <translation>{out}: 1 Person</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="122" />
+        <source>{out}: {count} patients</source>
+        <translation>{out}: {count} Personen</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="130" />
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="131" />
+        <source>taken, though the doubt is not decided</source>
+        <translation>enthalten, obwohl der Zweifel nicht entschieden ist</translation>
+    </message>
+</context><context>
     <name>exports</name>
     <message>
         <location filename="../therapist/export_words.py" line="33" />
@@ -1629,6 +1699,96 @@
         <translation>Das Programm spricht „{asked}“ nicht; wählen Sie eine von {known}.</translation>
     </message>
     <message>
+        <location filename="../../app/convert.py" line="25" />
+        <source>A camera at {distance_m:g} m is none of this program; name {low:g} to {high:g} m.</source>
+        <translation>Eine Kamera in {distance_m:g} m gehört nicht zu diesem Programm; nennen Sie {low:g} bis {high:g} m.</translation>
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="64" />
+        <source>The sample clip '{clip}' is missing; install the program again.</source>
+        <translation>Die Beispielaufnahme „{clip}“ fehlt; installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="155" />
+        <source>Nothing was measured in '{clip}'; install the program again.</source>
+        <translation>In „{clip}“ wurde nichts gemessen; installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="46" />
+        <source>A {kind} export is of one patient: name the code with --patient.</source>
+        <translation>Ein Export nach {kind} gilt einer Person: Nennen Sie den Code mit --patient.</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="55" />
+        <source>There is no store at '{place}'; import files with 'coach review'.</source>
+        <translation>Unter „{place}“ ist kein Speicher; importieren Sie Dateien mit „coach review“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="78" />
+        <source>Every session of {patient_code} was left out: decide anew in 'coach review'.</source>
+        <translation>Alle Sitzungen von {patient_code} sind ausgelassen: Entscheiden Sie neu in „coach review“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="84" />
+        <source>nobody yet</source>
+        <translation>noch niemanden</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="87" />
+        <source>There is no patient '{patient_code}' in the store at '{store}'; it knows {named}{more}: correct the code.</source>
+        <translation>Im Speicher unter „{store}“ gibt es den Code „{patient_code}“ nicht; er kennt {named}{more}: Berichtigen Sie den Code.</translation>
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="112" />
+        <source>There is no session in the store at '{store}' to export.</source>
+        <translation>Im Speicher unter „{store}“ ist keine Sitzung zum Exportieren.</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="57" />
+        <source>'--renew' belongs to 'coach key make', not to 'coach key {deed}'.</source>
+        <translation>„--renew“ gehört zu „coach key make“, nicht zu „coach key {deed}“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="77" />
+        <source>There is a practice key at {path} already: 'coach key make --renew' makes one for new plans beside it.</source>
+        <translation>Unter {path} ist schon ein Praxisschlüssel: „coach key make --renew“ legt daneben einen für neue Pläne an.</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="96" />
+        <source>There is no practice key here; make one with 'coach key make'.</source>
+        <translation>Hier ist kein Praxisschlüssel; legen Sie einen mit „coach key make“ an.</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="156" />
+        <source>'coach key {deed}' needs the name of the backup file after it.</source>
+        <translation>„coach key {deed}“ braucht dahinter den Namen der Sicherungsdatei.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="160" />
+        <source>Nobody is seen in '{clip}'; record it again with the whole upper body in the picture.</source>
+        <translation>In „{clip}“ ist niemand zu sehen; nehmen Sie noch einmal auf, mit dem ganzen Oberkörper im Bild.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_many.py" line="61" />
+        <source>Two of the clips have the same name, so one table would replace the other; rename one, or measure them one at a time.</source>
+        <translation>Zwei der Aufnahmen heißen gleich, und eine Tabelle würde die andere ersetzen; benennen Sie eine um, oder messen Sie sie einzeln.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_many.py" line="105" />
+        <source>There is no clip in the folder '{path}'; name another.</source>
+        <translation>Im Ordner „{path}“ ist keine Aufnahme; nennen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="17" />
+        <source>The passphrase of {what} is needed; run the command where you can type it.</source>
+        <translation>Gebraucht wird die Passphrase für {what}; rufen Sie den Befehl dort auf, wo Sie sie tippen können.</translation>
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="30" />
+        <source>The two passphrases differ; run the command again.</source>
+        <translation>Die beiden Passphrasen sind verschieden; rufen Sie den Befehl noch einmal auf.</translation>
+    </message>
+    <message>
         <location filename="../../app/plan.py" line="46" />
         <source>The plan in {path} ended on {day}; ask your practice for a new one ({contact}).</source>
         <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen ({contact}).</translation>
@@ -1667,6 +1827,46 @@
         <location filename="../../capture/camera.py" line="83" />
         <source>{name} has stopped giving pictures; check its plug, close other programs that use it, and go on.</source>
         <translation>{name} gibt keine Bilder mehr; prüfen Sie den Stecker, schließen Sie andere Programme, die sie benutzen, und machen Sie weiter.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/card_watch.py" line="102" />
+        <source>The printed card is in the picture, but {width} by {height} pixels are too few to measure it; set the camera to {least_width} by {least_height} or more to use it.</source>
+        <translation>Die gedruckte Karte ist im Bild, aber {width} mal {height} Pixel reichen nicht, um sie zu messen; stellen Sie die Kamera auf {least_width} mal {least_height} oder mehr, um sie zu nutzen.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="23" />
+        <source>The board is too small in the picture to measure; hold the sheet nearer, within half a metre, and try again.</source>
+        <translation>Die Tafel ist im Bild zu klein zum Messen; halten Sie das Blatt näher, auf einen halben Meter, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="30" />
+        <source>The board was not seen sharp and still; print it with 'coach lens --print', light it well, hold all of it in the picture with short stops, and try again.</source>
+        <translation>Die Tafel war nicht scharf und still zu sehen; drucken Sie sie mit „coach lens --print“, sorgen Sie für gutes Licht, halten Sie sie ganz und mit kurzen Pausen ins Bild, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="39" />
+        <source>Only {kept} different views of the board were seen and {least_views} are needed; move and tilt the sheet more, with short stops, and try again.</source>
+        <translation>Nur {kept} verschiedene Ansichten der Tafel waren zu sehen, und {least_views} sind nötig; bewegen und kippen Sie das Blatt mehr, mit kurzen Pausen, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="49" />
+        <source>The board was tilted in only {tilted} views and {least_tilted} are needed, for face-on a narrow lens and a far sheet look alike; tilt it by a third of a right angle to every side and try again.</source>
+        <translation>Die Tafel war nur in {tilted} Ansichten gekippt, und {least_tilted} sind nötig, denn von vorn sehen eine enge Linse und ein fernes Blatt gleich aus; kippen Sie es um ein Drittel eines rechten Winkels nach jeder Seite, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="59" />
+        <source>The views of the board do not fit one lens; stick the sheet flat on something stiff, switch zoom and autofocus off where you can, and try again.</source>
+        <translation>Die Ansichten der Tafel passen nicht zu einer einzigen Linse; kleben Sie das Blatt flach auf etwas Steifes, schalten Sie Zoom und Autofokus ab, wo es geht, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="68" />
+        <source>The board's corners miss the best lens by {miss_px} pixels; stick the sheet flat on something stiff, give more light, and try again.</source>
+        <translation>Die Ecken der Tafel weichen von der besten Linse um {miss_px} Pixel ab; kleben Sie das Blatt flach auf etwas Steifes, sorgen Sie für mehr Licht, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="76" />
+        <source>The field of view is known only to {error_deg} degrees and {most_error_deg:g} are needed; hold the sheet nearer, tilt it more to every side, and try again.</source>
+        <translation>Das Sichtfeld ist nur auf {error_deg} Grad bekannt, und {most_error_deg:g} sind nötig; halten Sie das Blatt näher, kippen Sie es mehr nach jeder Seite, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../capture/sources.py" line="31" />
@@ -1729,6 +1929,76 @@
         <translation>„{name}“ enthält kein lesbares Bild; kopieren Sie die Datei noch einmal von dort, wo sie aufgenommen wurde, oder wählen Sie ein anderes Video.</translation>
     </message>
     <message>
+        <location filename="../../capture/video_file.py" line="62" />
+        <source>'{name}' does not say when its pictures were taken; {rate:g} pictures a second are assumed, and every time rests on that.</source>
+        <translation>„{name}“ sagt nicht, wann die Bilder aufgenommen wurden; angenommen werden {rate:g} Bilder pro Sekunde, und alle Zeiten beruhen darauf.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/video_file.py" line="83" />
+        <source>'{name}' has more than {most:,} pictures; the first of them were used, so cut it into shorter pieces.</source>
+        <translation>„{name}“ hat mehr als {most:,} Bilder; benutzt wurden die ersten davon, schneiden Sie die Datei also in kürzere Stücke.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/video_file.py" line="110" />
+        <source>'{name}' ends after {given} s although it promises {promised} s; it may be cut off, and what it holds was used.</source>
+        <translation>„{name}“ endet nach {given} s, obwohl {promised} s angegeben sind; die Datei ist vielleicht abgeschnitten, und benutzt wurde, was da ist.</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/load.py" line="35" />
+        <source>The catalogue has no exercise {slug!r}; the nearest names are {near}: correct the name or update the program.</source>
+        <translation>Der Katalog hat keine Übung {slug!r}; die nächsten Namen sind {near}: Berichtigen Sie den Namen, oder aktualisieren Sie das Programm.</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/load.py" line="77" />
+        <source>The exercise files</source>
+        <translation>Die Dateien der Übungen</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/load.py" line="87" />
+        <source>The exercise file {name}</source>
+        <translation>Die Übungsdatei {name}</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/pages.py" line="90" />
+        <source>The page file {name}</source>
+        <translation>Die Seitendatei {name}</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/pages.py" line="124" />
+        <source>The pages to read</source>
+        <translation>Die Leseseiten</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/reading.py" line="43" />
+        <source>{what} are missing ({strerror}): install the program again.</source>
+        <translation>{what} fehlen ({strerror}): Installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/reading.py" line="54" />
+        <source>{where} cannot be used: {told}; correct it there.</source>
+        <translation>{where} lässt sich nicht benutzen: {told}; berichtigen Sie es dort.</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/safety.py" line="67" />
+        <source>The file of stop rules {file}</source>
+        <translation>Die Datei der Stoppregeln {file}</translation>
+    </message>
+    <message>
+        <location filename="../../catalogue/safety.py" line="88" />
+        <source>The file {file} is missing: install the program again.</source>
+        <translation>Die Datei {file} fehlt: Installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../cues/language.py" line="73" />
+        <source>The language files</source>
+        <translation>Die Sprachdateien</translation>
+    </message>
+    <message>
+        <location filename="../../cues/language.py" line="94" />
+        <source>The language file {name}</source>
+        <translation>Die Sprachdatei {name}</translation>
+    </message>
+    <message>
         <location filename="../patient/analysis.py" line="148" />
         <source>The video ended before the session was started: open a longer one.</source>
         <translation>Das Video war zu Ende, bevor die Sitzung begonnen wurde: Öffnen Sie ein längeres.</translation>
@@ -1787,6 +2057,11 @@
         <location filename="../shared/typeface.py" line="35" />
         <source>The font file {name} is damaged: install the program again.</source>
         <translation>Die Schriftdatei {name} ist beschädigt: Installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="119" />
+        <source>{name} in {where}</source>
+        <translation>{name} in {where}</translation>
     </message>
     <message>
         <location filename="../../documents/archive.py" line="136" />
@@ -1853,6 +2128,112 @@
         <location filename="../../documents/archive.py" line="246" />
         <source>{where} is damaged or cut short; ask for it to be sent again.</source>
         <translation>{where} ist beschädigt oder abgeschnitten; lassen Sie sich die Datei noch einmal schicken.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="36" />
+        <source>{count:,} bytes</source>
+        <translation>{count:,} Byte</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="41" />
+        <source>{count:,} rows</source>
+        <translation>{count:,} Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="47" />
+        <source>{where} is not UTF-8 text; check that this is the right file.</source>
+        <translation>{where} ist kein Text in UTF-8; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="57" />
+        <source>{count:,} columns</source>
+        <translation>{count:,} Spalten</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="64" />
+        <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
+        <translation>{where}, Zeile {number}, hat {count} Zellen, die Kopfzeile aber {header}; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="123" />
+        <source>{where}, line {row}, column {column}, holds {cell!a} where a number belongs; ask for the file again.</source>
+        <translation>{where}, Zeile {row}, Spalte {column}, enthält {cell!a}, wo eine Zahl stehen muss; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="130" />
+        <source>{where} holds cells that are no numbers; ask for the file again.</source>
+        <translation>{where} enthält Zellen, die keine Zahlen sind; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="145" />
+        <source>{where}, line {row}, {name} is {value:g}, allowed are {low:g} to {high:g}; ask for the file again.</source>
+        <translation>{where}, Zeile {row}: {name} ist {value:g}, erlaubt sind {low:g} bis {high:g}; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="159" />
+        <source>{where}, line {line}, has no time_s; ask for the file again.</source>
+        <translation>{where}, Zeile {line}, hat kein time_s; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="167" />
+        <source>{where}, line {line}, time_s runs backwards; ask for the file again.</source>
+        <translation>{where}, Zeile {line}: time_s läuft rückwärts; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="177" />
+        <source>{where} is too large: {found}, at most {allowed} are read; check that this is the right file.</source>
+        <translation>{where} ist zu groß: {found}, gelesen werden höchstens {allowed}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="100" />
+        <source>Shoulders and hips lie above each other where {up} points up; name the axis that points to the ceiling.</source>
+        <translation>Wenn {up} nach oben zeigt, liegen Schultern und Hüften nicht übereinander, wie sie sollten; nennen Sie die Achse, die zur Decke zeigt.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="152" />
+        <source>{where} has no rows; check that this is the right file.</source>
+        <translation>{where} hat keine Zeilen; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="169" />
+        <source>{where} never knows {lower}; the trunk must be in it.</source>
+        <translation>{where} kennt {lower} nirgends; der Rumpf muss darin sein.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="152" />
+        <location filename="../../documents/joints.py" line="181" />
+        <source>{where} names a column twice; check that this is the right file.</source>
+        <translation>{where} nennt eine Spalte zweimal; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="189" />
+        <source>{where} has the unknown column {name!a}; columns are time_s and left_shoulder_x_m, left_shoulder_y_m and so on.</source>
+        <translation>{where} hat die unbekannte Spalte {name!a}; Spalten sind time_s und left_shoulder_x_m, left_shoulder_y_m und so weiter.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="201" />
+        <source>{where} has no column {name}; add it, empty where it is not known.</source>
+        <translation>{where} hat keine Spalte {name}; ergänzen Sie sie, leer, wo sie nicht bekannt ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="115" />
+        <source>{count:,} cells</source>
+        <translation>{count:,} Zellen</translation>
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="160" />
+        <source>{where} has no column {name}; check that this is the right file.</source>
+        <translation>{where} hat keine Spalte {name}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="172" />
+        <source>{where} has the unknown column {name!a}; check that this is the right file.</source>
+        <translation>{where} hat die unbekannte Spalte {name!a}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="187" />
+        <source>{where} has rows without {name}; ask for the file again.</source>
+        <translation>{where} hat Zeilen ohne {name}; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
         <location filename="../../documents/plan.py" line="62" />
@@ -1945,6 +2326,26 @@
         <translation>er gilt bis {valid_until} und wurde erst danach ausgestellt, am {issued_on}</translation>
     </message>
     <message>
+        <location filename="../../documents/readings.py" line="91" />
+        <source>{where} does not begin with the columns {columns}; check that this is the right file.</source>
+        <translation>{where} beginnt nicht mit den Spalten {columns}; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/readings.py" line="124" />
+        <source>{where} has a planned_index that is no whole number; ask for it again.</source>
+        <translation>{where} hat einen planned_index, der keine ganze Zahl ist; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/readings.py" line="161" />
+        <source>{where}, line {row}, {column} is {cell!a}, allowed are {known}; ask for the file again.</source>
+        <translation>{where}, Zeile {row}: {column} ist {cell!a}, erlaubt sind {known}; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/readings.py" line="182" />
+        <source>{where}, line {line}, must have either a value with its error or a doubt; ask for the file again.</source>
+        <translation>{where}, Zeile {line}, muss entweder einen Wert mit seinem Fehler oder einen Zweifel haben; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
         <location filename="../../documents/refusal.py" line="32" />
         <source>{where} cannot be used: {explain}; correct it or ask for a new file.</source>
         <translation>{where} ist nicht zu gebrauchen: {explain}; berichtigen Sie das oder bitten Sie um eine neue Datei.</translation>
@@ -2023,6 +2424,11 @@
         <location filename="../../documents/session.py" line="88" />
         <source>{where} contradicts itself: {contradiction}; ask for a new file.</source>
         <translation>{where} widerspricht sich: {contradiction}; bitten Sie um eine neue Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="98" />
+        <source>The session document</source>
+        <translation>Das Sitzungsdokument</translation>
     </message>
     <message>
         <location filename="../../documents/session.py" line="106" />
@@ -2165,6 +2571,86 @@
         <translation>{where} stammt von einer neueren Fassung dieses Programms (Dateiversion {version}, bekannt bis {newest}); aktualisieren Sie das Programm, um die Datei zu öffnen.</translation>
     </message>
     <message>
+        <location filename="../../domain/movement.py" line="141" />
+        <source>No place of the camera measures {movement} in the position {position}; choose {measurable}.</source>
+        <translation>Kein Platz der Kamera misst {movement} in der Position {position}; wählen Sie {measurable}.</translation>
+    </message>
+    <message>
+        <location filename="../../domain/movement.py" line="152" />
+        <source>{position} from the {views}</source>
+        <translation>{position} von {views}</translation>
+    </message>
+    <message>
+        <location filename="../../domain/movement.py" line="164" />
+        <source>{first} or {last}</source>
+        <translation>{first} oder {last}</translation>
+    </message>
+    <message>
+        <location filename="../../domain/plan.py" line="88" />
+        <source>The exercise {exercise} is timed and not measured.</source>
+        <translation>Die Übung {exercise} läuft nach Zeit und wird nicht gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="151" />
+        <source>{field} is {value}, allowed are the years {first} to {last}</source>
+        <translation>{field} ist {value}, erlaubt sind die Jahre {first} bis {last}</translation>
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="157" />
+        <source>{movement} is not an angle and has no value_deg</source>
+        <translation>{movement} ist kein Winkel und hat kein value_deg</translation>
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="160" />
+        <source>total is {total}, more than the maximum {maximum}</source>
+        <translation>die Punktzahl ist {total}, mehr als das Maximum {maximum}</translation>
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="164" />
+        <source>maximum is 0, allowed is more</source>
+        <translation>das Maximum ist 0, erlaubt ist mehr</translation>
+    </message>
+    <message>
+        <location filename="../../domain/session.py" line="89" />
+        <source>The exercise {exercise} was timed and not measured.</source>
+        <translation>Die Übung {exercise} lief nach Zeit und wurde nicht gemessen.</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="40" />
+        <source>The file of codes</source>
+        <translation>Die Datei der Codes</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="45" />
+        <source>{where} cannot be used ({error}): install the program again.</source>
+        <translation>{where} lässt sich nicht benutzen ({error}): Installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="53" />
+        <source>{where} gives a name twice: install the program again.</source>
+        <translation>{where} nennt einen Namen zweimal: Installieren Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="72" />
+        <source>The code {name!r} was never confirmed: write text in its place.</source>
+        <translation>Der Code {name!r} wurde nie bestätigt: Schreiben Sie an seiner Stelle Text.</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="79" />
+        <source>The code {name!r} {withheld}: write text in its place.</source>
+        <translation>Der Code {name!r} wird nicht geschrieben ({withheld}): Schreiben Sie an seiner Stelle Text.</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/fhir.py" line="59" />
+        <source>There is no session to export: import session files first.</source>
+        <translation>Es gibt keine Sitzung zum Exportieren: Importieren Sie zuerst Sitzungsdateien.</translation>
+    </message>
+    <message>
+        <location filename="../../exchange/parquet.py" line="41" />
+        <source>Parquet is written by pyarrow, which is not installed; install it with pip install 'stiff-shoulder-coach[parquet]', or export another kind.</source>
+        <translation>Parquet wird von pyarrow geschrieben, und das ist nicht installiert; installieren Sie es mit pip install 'stiff-shoulder-coach[parquet]', oder exportieren Sie eine andere Art.</translation>
+    </message>
+    <message>
         <location filename="../../pose/bundle.py" line="36" />
         <source>The pose model '{name}' is missing (looked in {places}); install the program again.</source>
         <translation>Das Posenmodell „{name}“ fehlt (gesucht in {places}); installieren Sie das Programm neu.</translation>
@@ -2205,14 +2691,19 @@
         <translation>MediaPipe, die Bibliothek des Posenmodells, lässt sich nicht laden ({error}); installieren Sie, was ihr fehlt, oder das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../review/history.py" line="101" />
+        <location filename="../../review/history.py" line="102" />
         <source>Session {session} says it began at '{time}', which is no ISO 8601 time with a zone offset: ask the patient to send the file again</source>
         <translation>Sitzung {session} nennt als Beginn „{time}“; das ist keine Zeit nach ISO 8601 mit Zeitzone: Bitten Sie die Person, die Datei noch einmal zu senden</translation>
     </message>
     <message>
-        <location filename="../../review/history.py" line="140" />
+        <location filename="../../review/history.py" line="141" />
         <source>Sessions of {count} patients cannot be one history: review each code alone</source>
         <translation>Sitzungen von {count} Personen ergeben keinen gemeinsamen Verlauf: Sehen Sie jeden Code für sich an</translation>
+    </message>
+    <message>
+        <location filename="../../review/replay.py" line="133" />
+        <source>The session of {started_at} has no repetition {number} of exercise {exercise}; choose another one.</source>
+        <translation>Die Sitzung vom {started_at} hat keine Wiederholung {number} der Übung {exercise}; wählen Sie eine andere.</translation>
     </message>
     <message>
         <location filename="../../review/report.py" line="154" />
@@ -2320,14 +2811,80 @@
         <translation>Der Ordner {folder} lässt es nicht zu ({reason}); versuchen Sie einen anderen.</translation>
     </message>
     <message>
+        <location filename="../../storage/store_words.py" line="105" />
         <location filename="../../storage/disk_fault.py" line="50" />
         <source>no reason given</source>
         <translation>kein Grund angegeben</translation>
     </message>
     <message>
+        <location filename="../../storage/folders.py" line="63" />
+        <source>'{out}' is the store itself; choose another name for the export.</source>
+        <translation>„{out}“ ist der Speicher selbst; wählen Sie für den Export einen anderen Namen.</translation>
+    </message>
+    <message>
         <location filename="../../storage/journal.py" line="232" />
         <source>{where} was made by a newer version of this program; update the program to recover that session.</source>
         <translation>{where} stammt von einer neueren Fassung dieses Programms; aktualisieren Sie das Programm, um diese Sitzung wiederherzustellen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="81" />
+        <source>The public key in {path} is missing: unlock the practice's key once to write it anew.</source>
+        <translation>Der öffentliche Schlüssel in {path} fehlt: Entsperren Sie den Praxisschlüssel einmal, um ihn neu zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="92" />
+        <source>The public key in {path} is damaged: unlock the practice's key once to write it anew.</source>
+        <translation>Der öffentliche Schlüssel in {path} ist beschädigt: Entsperren Sie den Praxisschlüssel einmal, um ihn neu zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="119" />
+        <source>There is no practice key at {path}: make one with 'coach key make', or restore the one from your backup with 'coach key restore FILE'.</source>
+        <translation>Unter {path} ist kein Praxisschlüssel: Legen Sie einen mit „coach key make“ an, oder holen Sie den aus Ihrer Sicherung mit „coach key restore FILE“ zurück.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="157" />
+        <source>There is another practice key at {path} that is not in {backup}, and files may be sealed for it: take a newer backup, or move the key to a safe place first.</source>
+        <translation>Unter {path} ist ein anderer Praxisschlüssel, der nicht in {backup} steht, und für ihn können Dateien versiegelt sein: Nehmen Sie eine neuere Sicherung, oder bringen Sie den Schlüssel zuerst an einen sicheren Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="178" />
+        <source>There is a practice key at {path} of which nobody can say whether the backup has it: unlock it once, or move it to a safe place first.</source>
+        <translation>Unter {path} ist ein Praxisschlüssel, von dem niemand sagen kann, ob die Sicherung ihn enthält: Entsperren Sie ihn einmal, oder bringen Sie ihn zuerst an einen sicheren Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="196" />
+        <source>{path} asks for more memory and time to be opened than a practice key needs; take your backup.</source>
+        <translation>{path} verlangt zum Öffnen mehr Speicher und Zeit, als ein Praxisschlüssel braucht; nehmen Sie Ihre Sicherung.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="206" />
+        <source>{path} does not open: type the passphrase again, and if it is right the file is damaged or no practice key, so take your backup.</source>
+        <translation>{path} lässt sich nicht öffnen: Tippen Sie die Passphrase noch einmal; stimmt sie, dann ist die Datei beschädigt oder kein Praxisschlüssel, und Sie nehmen Ihre Sicherung.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="224" />
+        <source>{path} cannot be opened while this computer is so busy: close other programs and try again.</source>
+        <translation>{path} lässt sich nicht öffnen, solange dieser Rechner so beschäftigt ist: Schließen Sie andere Programme, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="235" />
+        <source>More than {most_keys} practice keys cannot be kept in one file.</source>
+        <translation>Mehr als {most_keys} Praxisschlüssel passen nicht in eine Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="250" />
+        <source>There is a file at {path} already: choose another name.</source>
+        <translation>Unter {path} ist schon eine Datei: Wählen Sie einen anderen Namen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/passphrase.py" line="20" />
+        <source>The passphrase has {used} characters and needs {fewest_characters}: string four or five words together that do not belong together.</source>
+        <translation>Die Passphrase hat {used} Zeichen und braucht {fewest_characters}: Reihen Sie vier oder fünf Wörter aneinander, die nicht zusammengehören.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/passphrase.py" line="38" />
+        <source>The passphrase has a control character or more than {most_characters:,} characters: type it anew, without line breaks.</source>
+        <translation>Die Passphrase enthält ein Steuerzeichen oder hat mehr als {most_characters:,} Zeichen: Tippen Sie sie neu, ohne Zeilenumbruch.</translation>
     </message>
     <message>
         <location filename="../../storage/recovery.py" line="97" />
@@ -2418,6 +2975,287 @@
         <location filename="../../storage/session_file.py" line="106" />
         <source>plan file</source>
         <translation>Plandatei</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="107" />
+        <source>landmark table</source>
+        <translation>Tabelle von Körperpunkten</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="108" />
+        <source>table of joint centres</source>
+        <translation>Tabelle von Gelenkmitten</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="109" />
+        <source>list of lenses</source>
+        <translation>Liste von Linsen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="110" />
+        <source>public key</source>
+        <translation>öffentlicher Schlüssel</translation>
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="111" />
+        <source>practice key</source>
+        <translation>Praxisschlüssel</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store.py" line="99" />
+        <source>{file_name} has {original} MB, more than a session file can have: ask the patient to send it again.</source>
+        <translation>{file_name} hat {original} MB, mehr als eine Sitzungsdatei haben kann: Bitten Sie die Person, sie noch einmal zu senden.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store.py" line="108" />
+        <source>{file_name} says it began on {date}, which cannot be: check the clock of the patient's computer.</source>
+        <translation>{file_name} nennt als Beginn den {date}, und das kann nicht sein: Prüfen Sie die Uhr auf dem Rechner der Person.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store.py" line="123" />
+        <source>{file_name} has the number of a session that is here already, but other contents: ask the patient which of the two files is right.</source>
+        <translation>{file_name} hat die Nummer einer Sitzung, die schon hier ist, aber anderen Inhalt: Fragen Sie die Person, welche der beiden Dateien die richtige ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_backup.py" line="42" />
+        <source>The store at {path} could not be copied before its upgrade ({error}): free some space there and try again.</source>
+        <translation>Der Speicher unter {path} ließ sich vor der Aktualisierung nicht kopieren ({error}): Schaffen Sie dort Platz, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_backup.py" line="69" />
+        <source>The store at {path} was harmed by its upgrade ({error}): put its backup copy of the folder {folder} in its place.</source>
+        <translation>Der Speicher unter {path} wurde bei der Aktualisierung beschädigt ({error}): Setzen Sie seine Sicherungskopie aus dem Ordner {folder} an seine Stelle.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="45" />
+        <source>{field} is {on}, which is yet to come</source>
+        <translation>{field} ist {on} und liegt in der Zukunft</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="55" />
+        <source>The {name} was not kept: {what}; correct it.</source>
+        <translation>Nicht gespeichert ({name}): {what}; berichtigen Sie es.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="66" />
+        <source>{field} holds a control or unseen character ({value})</source>
+        <translation>{field} enthält ein Steuerzeichen oder ein unsichtbares Zeichen ({value})</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="77" />
+        <source>plan is no plan of this version</source>
+        <translation>plan ist kein Plan dieser Version</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="84" />
+        <source>its plan has the {field} {other} and not {said}</source>
+        <translation>im Plan steht {field} {other} und nicht {said}</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_database.py" line="76" />
+        <source>At {store} is a database, but no store of this program: choose another.</source>
+        <translation>Unter {store} ist eine Datenbank, aber kein Speicher dieses Programms: Wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_database.py" line="83" />
+        <source>The store at {store} has version {version} and this program knows up to {store_version}: install the newer program.</source>
+        <translation>Der Speicher unter {store} hat Version {version}, und dieses Programm kennt sie bis {store_version}: Installieren Sie das neuere Programm.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="27" />
+        <source>The session names {patient_code}, whom the practice does not know, and it knows {alike}: make sure whose session it is.</source>
+        <translation>Die Sitzung nennt {patient_code}; die Praxis kennt diesen Code nicht, wohl aber {alike}: Klären Sie, wessen Sitzung es ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="38" />
+        <source>The session names revision {revision} of a plan and {patient_code} was given {revisions}: make sure whose session it is.</source>
+        <translation>Die Sitzung nennt die Fassung {revision} eines Plans, und {patient_code} bekam {revisions}: Klären Sie, wessen Sitzung es ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="48" />
+        <source>The session is of the other side than revision {revision} of the plan of {patient_code}, which is for the {side}: make sure whose session it is.</source>
+        <translation>Die Sitzung gilt der anderen Seite als die Fassung {revision} des Plans von {patient_code} (Seite: {side}): Klären Sie, wessen Sitzung es ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="55" />
+        <source>The session began on {day} and revision {revision} of the plan of {patient_code} was issued on {issued_on}: make sure whose session it is.</source>
+        <translation>Die Sitzung begann am {day}, und die Fassung {revision} des Plans von {patient_code} wurde am {issued_on} ausgegeben: Klären Sie, wessen Sitzung es ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_doubts.py" line="101" />
+        <source>The doubt about the session of {date} was decided at another desk meanwhile: look at it again.</source>
+        <translation>Der Zweifel an der Sitzung vom {date} wurde inzwischen an einem anderen Platz entschieden: Sehen Sie noch einmal nach.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="46" />
+        <source>The store at {name} is on a server, which no passphrase of this program locks: open it without one.</source>
+        <translation>Der Speicher unter {name} ist auf einem Server, den keine Passphrase dieses Programms sperrt: Öffnen Sie ihn ohne.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="56" />
+        <source>The store at {name} needs the driver of PostgreSQL: install it with pip install 'stiff-shoulder-coach[postgres]'.</source>
+        <translation>Der Speicher unter {name} braucht den Treiber von PostgreSQL: Installieren Sie ihn mit pip install 'stiff-shoulder-coach[postgres]'.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="131" />
+        <source>The store's URL cannot be read: write it as postgresql://user@host/database.</source>
+        <translation>Die URL des Speichers ist nicht zu lesen: Schreiben Sie sie als postgresql://user@host/database.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="138" />
+        <source>A store cannot be kept behind a URL of {drivername}: name a file, or a database as postgresql://user@host/database.</source>
+        <translation>Ein Speicher lässt sich nicht hinter einer URL von {drivername} halten: Nennen Sie eine Datei, oder eine Datenbank als postgresql://user@host/database.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="159" />
+        <source>The store cannot be opened at {path} ({strerror}): choose a folder in which you may write.</source>
+        <translation>Der Speicher lässt sich unter {path} nicht öffnen ({strerror}): Wählen Sie einen Ordner, in den Sie schreiben dürfen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="19" />
+        <source>There is a person with the code {code} already: choose another code.</source>
+        <translation>Eine Person mit dem Code {code} gibt es schon: Wählen Sie einen anderen Code.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="30" />
+        <source>{code} was given a plan of revision {revision} already: issue it as the next revision.</source>
+        <translation>{code} bekam schon einen Plan der Fassung {revision}: Geben Sie ihn als nächste Fassung aus.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="52" />
+        <source>The {name_of} belongs to another person than {code}: add it anew to the right one, and remove this one.</source>
+        <translation>Dieser Eintrag ({name_of}) gehört einer anderen Person als {code}: Legen Sie ihn bei der richtigen neu an, und entfernen Sie diesen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="64" />
+        <source>The code {code} stands in the person's sessions and records and cannot become {new_code}: add a new person instead.</source>
+        <translation>Der Code {code} steht in Sitzungen und Einträgen der Person und kann nicht zu {new_code} werden: Legen Sie stattdessen eine neue Person an.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="78" />
+        <source>The {name_of} names an episode that {code} does not have: choose one of the person's own.</source>
+        <translation>Dieser Eintrag ({name_of}) nennt eine Episode, die {code} nicht hat: Wählen Sie eine der eigenen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="89" />
+        <source>The {name_of} of {code} was changed or removed at another desk meanwhile: look at it again and repeat the change.</source>
+        <translation>Der Eintrag ({name_of}) von {code} wurde inzwischen an einem anderen Platz geändert oder entfernt: Sehen Sie noch einmal nach, und wiederholen Sie die Änderung.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="59" />
+        <source>There are more than {most_files} session files in {path}: import a smaller folder at a time.</source>
+        <translation>In {path} sind mehr als {most_files} Sitzungsdateien: Importieren Sie jeweils einen kleineren Ordner.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="73" />
+        <source>There is no person with the code {code} in the store: add the person first.</source>
+        <translation>Im Speicher gibt es keine Person mit dem Code {code}: Legen Sie zuerst die Person an.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="53" />
+        <source>The store at {path} is not locked: open it without a passphrase.</source>
+        <translation>Der Speicher unter {path} ist nicht gesperrt: Öffnen Sie ihn ohne Passphrase.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="83" />
+        <source>There is no store at {path} to lock; open it once to make it.</source>
+        <translation>Unter {path} ist kein Speicher zum Sperren; öffnen Sie ihn einmal, um ihn anzulegen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="90" />
+        <source>The store at {path} is locked already; look which passphrase is meant.</source>
+        <translation>Der Speicher unter {path} ist schon gesperrt; prüfen Sie, welche Passphrase gemeint ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="94" />
+        <source>The store at {path} is not locked already; look which passphrase is meant.</source>
+        <translation>Der Speicher unter {path} ist gar nicht gesperrt; prüfen Sie, welche Passphrase gemeint ist.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="118" />
+        <source>The store at {path} could not be locked ({error}) and is as it was: close every other program that has it open, see that there is room for a copy, and try again.</source>
+        <translation>Der Speicher unter {path} ließ sich nicht sperren ({error}) und ist, wie er war: Schließen Sie jedes andere Programm, das ihn offen hat, sorgen Sie für Platz für eine Kopie, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="154" />
+        <source>the copy does not read back</source>
+        <translation>die Kopie lässt sich nicht zurücklesen</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="171" />
+        <source>The store at {path} does not open: type the passphrase again, and if it is right the file is damaged, so put a backup copy in its place.</source>
+        <translation>Der Speicher unter {path} lässt sich nicht öffnen: Tippen Sie die Passphrase noch einmal; stimmt sie, dann ist die Datei beschädigt, und Sie setzen eine Sicherungskopie an ihre Stelle.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="179" />
+        <source>The store at {path} cannot be opened ({error}): close every other program that has it open, and try again.</source>
+        <translation>Der Speicher unter {path} lässt sich nicht öffnen ({error}): Schließen Sie jedes andere Programm, das ihn offen hat, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_practice.py" line="80" />
+        <source>{code} has sessions or records in the store: erase the person with all of them, or leave the person in.</source>
+        <translation>{code} hat Sitzungen oder Einträge im Speicher: Löschen Sie die Person mit allem, oder lassen Sie sie stehen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_sessions.py" line="37" />
+        <source>A session of {code} in the store at {store} is damaged ({fault}): put a backup copy in its place.</source>
+        <translation>Eine Sitzung von {code} im Speicher unter {store} ist beschädigt ({fault}): Setzen Sie eine Sicherungskopie an seine Stelle.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_sessions.py" line="51" />
+        <source>There is no session {session_id} in the store at {store}: import its file.</source>
+        <translation>Im Speicher unter {store} gibt es keine Sitzung {session_id}: Importieren Sie ihre Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="32" />
+        <source>The store at {name} holds something that this program did not write, or is damaged ({error}): put a backup copy in its place.</source>
+        <translation>Der Speicher unter {name} enthält etwas, das dieses Programm nicht geschrieben hat, oder ist beschädigt ({error}): Setzen Sie eine Sicherungskopie an seine Stelle.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="47" />
+        <source>The store at {name} is in use by another program: close that one and try again.</source>
+        <translation>Der Speicher unter {name} wird von einem anderen Programm benutzt: Schließen Sie das, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="52" />
+        <source>There is no room left for the store at {name}: free some space and try again.</source>
+        <translation>Für den Speicher unter {name} ist kein Platz mehr: Schaffen Sie Platz, und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="76" />
+        <location filename="../../storage/store_words.py" line="57" />
+        <source>The store at {name} cannot be written: ask for the right to write there.</source>
+        <translation>In den Speicher unter {name} lässt sich nicht schreiben: Bitten Sie um das Recht, dort zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="62" />
+        <source>The store at {name} is locked, damaged or no store of this program: unlock it with its passphrase, put a backup copy in its place, or move the file away to begin anew.</source>
+        <translation>Der Speicher unter {name} ist gesperrt, beschädigt oder kein Speicher dieses Programms: Entsperren Sie ihn mit seiner Passphrase, setzen Sie eine Sicherungskopie an seine Stelle, oder legen Sie die Datei weg, um neu zu beginnen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="68" />
+        <source>The store at {name} refused ({said}): try again, and keep a copy.</source>
+        <translation>Der Speicher unter {name} verweigerte sich ({said}): Versuchen Sie es noch einmal, und bewahren Sie eine Kopie auf.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="81" />
+        <source>There is no room left for the store at {name}: free some space on its server.</source>
+        <translation>Für den Speicher unter {name} ist kein Platz mehr: Schaffen Sie Platz auf seinem Server.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="86" />
+        <source>Another desk keeps writing to the store at {name}: try again.</source>
+        <translation>Ein anderer Platz schreibt ständig in den Speicher unter {name}: Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="91" />
+        <source>The store at {name} cannot be reached ({said}): see that the server runs, and that user, password and database are right.</source>
+        <translation>Der Speicher unter {name} ist nicht zu erreichen ({said}): Prüfen Sie, ob der Server läuft und ob Benutzer, Passwort und Datenbank stimmen.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="96" />
+        <source>The store at {name} refused ({said}): try again.</source>
+        <translation>Der Speicher unter {name} verweigerte sich ({said}): Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../voice/library.py" line="40" />
@@ -2585,6 +3423,222 @@
         <location filename="../../review/hint_words.py" line="216" />
         <source>Phases and their usual lengths: common practice and Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; bounds of pain: the same (from memory); the combination is our choice.</source>
         <translation>Phasen und ihre übliche Dauer: übliche Praxis und Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; Schmerzgrenzen: ebenso (aus dem Gedächtnis); die Verbindung ist unsere Wahl.</translation>
+    </message>
+</context><context>
+    <name>import</name>
+    <message>
+        <location filename="../../storage/store_import.py" line="38" />
+        <source>{name}: refused. {reason}</source>
+        <translation>{name}: abgewiesen. {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="40" />
+        <source>{name}: doubtful ({code}). {reason}</source>
+        <translation>{name}: zweifelhaft ({code}). {reason}</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="42" />
+        <source>{name}: already known ({code})</source>
+        <translation>{name}: schon bekannt ({code})</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="44" />
+        <source>{name}: accepted ({code})</source>
+        <translation>{name}: übernommen ({code})</translation>
+    </message>
+</context><context>
+    <name>key</name>
+    <message>
+        <location filename="../../app/export.py" line="64" />
+        <source>the locked store {place}</source>
+        <translation>den gesperrten Speicher {place}</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="149" />
+        <location filename="../../app/key.py" line="116" />
+        <location filename="../../app/key.py" line="64" />
+        <source>the practice's key</source>
+        <translation>den Praxisschlüssel</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="65" />
+        <source>The key for new plans in {path} is now</source>
+        <translation>Der Schlüssel für neue Pläne in {path} ist jetzt</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="67" />
+        <source>Older keys still open what was sealed for them; give out plans with the new one
+and back all of them up now with 'coach key back-up FILE'.</source>
+        <translation>Ältere Schlüssel öffnen weiter, was für sie versiegelt wurde; geben Sie Pläne mit dem neuen aus
+und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="83" />
+        <source>the new key</source>
+        <translation>den neuen Schlüssel</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="84" />
+        <source>Made {path}; put this public key into plans:</source>
+        <translation>{path} ist angelegt; setzen Sie diesen öffentlichen Schlüssel in Pläne ein:</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="87" />
+        <source>Back it up now with 'coach key back-up FILE': without it nothing can be opened.</source>
+        <translation>Sichern Sie ihn jetzt mit „coach key back-up FILE“: Ohne ihn lässt sich nichts öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="103" />
+        <source>made {day}</source>
+        <translation>angelegt am {day}</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="105" />
+        <source>made on an unknown day</source>
+        <translation>an einem unbekannten Tag angelegt</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="108" />
+        <source>older, opens what was sealed for it</source>
+        <translation>älter, öffnet, was für ihn versiegelt wurde</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="110" />
+        <source>current, for new plans</source>
+        <translation>aktuell, für neue Pläne</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="127" />
+        <location filename="../../app/key.py" line="118" />
+        <source>the backup</source>
+        <translation>die Sicherung</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="120" />
+        <source>{backup}: keep it away from this machine.</source>
+        <translation>{backup}: Bewahren Sie die Datei nicht auf diesem Rechner auf.</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="128" />
+        <source>the key on this machine</source>
+        <translation>den Schlüssel auf diesem Rechner</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="130" />
+        <source>Restored {path}; the public key for new plans is</source>
+        <translation>{path} ist wiederhergestellt; der öffentliche Schlüssel für neue Pläne ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="135" />
+        <source>the store now</source>
+        <translation>den Speicher, wie er jetzt ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="136" />
+        <source>the store</source>
+        <translation>den Speicher</translation>
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="137" />
+        <source>{place} is locked; the passphrase is asked for when it is opened.</source>
+        <translation>{place} ist gesperrt; beim Öffnen wird nach der Passphrase gefragt.</translation>
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="14" />
+        <source>Passphrase of {what}:</source>
+        <translation>Passphrase für {what}:</translation>
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="26" />
+        <source>{what} (15 characters or more, several words are best)</source>
+        <translation>{what} (15 Zeichen oder mehr, am besten mehrere Wörter)</translation>
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="28" />
+        <source>{what}, once more</source>
+        <translation>{what}, noch einmal</translation>
+    </message>
+</context><context>
+    <name>lens</name>
+    <message>
+        <location filename="../../app/lens.py" line="40" />
+        <source>Print it at 100 %, stick it flat on something stiff, then run 'coach lens --camera N'.</source>
+        <translation>Drucken Sie sie mit 100 %, kleben Sie sie flach auf etwas Steifes und rufen Sie dann „coach lens --camera N“ auf.</translation>
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="68" />
+        <source>For recordings of this camera: coach measure CLIP --field-of-view {value:g}</source>
+        <translation>Für Aufnahmen dieser Kamera: coach measure CLIP --field-of-view {value:g}</translation>
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="85" />
+        <source>Kept for camera {camera} at this shape of picture: {path}</source>
+        <translation>Für Kamera {camera} bei diesem Bildformat aufbewahrt: {path}</translation>
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="95" />
+        <source>looking for the board</source>
+        <translation>Tafel wird gesucht</translation>
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="103" />
+        <source>{count} views; {wish}</source>
+        <translation>{count} Ansichten; {wish}</translation>
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="114" />
+        <source>Horizontal field of view: {angle} ± {error} degrees (95 % interval), from {views} views; the board's corners miss by {miss} pixels.</source>
+        <translation>Waagerechtes Sichtfeld: {angle} ± {error} Grad (95-%-Intervall), aus {views} Ansichten; die Ecken der Tafel weichen um {miss} Pixel ab.</translation>
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="136" />
+        <source>coach: {fault} The usual field of view is assumed.</source>
+        <translation>coach: {fault} Das übliche Sichtfeld wird angenommen.</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="56" />
+        <source>hold the sheet so that the whole board is in the picture</source>
+        <translation>halten Sie das Blatt so, dass die ganze Tafel im Bild ist</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="57" />
+        <source>bring the sheet nearer, until it fills half of the picture</source>
+        <translation>halten Sie das Blatt näher, bis es das halbe Bild füllt</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="60" />
+        <source>hold the sheet still for a moment</source>
+        <translation>halten Sie das Blatt einen Moment still</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="61" />
+        <source>turn the sheet's left edge away from the camera, and hold it</source>
+        <translation>drehen Sie die linke Kante des Blatts von der Kamera weg, und halten Sie es so</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="64" />
+        <source>turn the sheet's right edge away from the camera, and hold it</source>
+        <translation>drehen Sie die rechte Kante des Blatts von der Kamera weg, und halten Sie es so</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="67" />
+        <source>tip the sheet's upper edge away from the camera, and hold it</source>
+        <translation>kippen Sie die obere Kante des Blatts von der Kamera weg, und halten Sie es so</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="70" />
+        <source>tip the sheet's lower edge away from the camera, and hold it</source>
+        <translation>kippen Sie die untere Kante des Blatts von der Kamera weg, und halten Sie es so</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="73" />
+        <source>move the sheet, tilted, into the other corners of the picture</source>
+        <translation>bewegen Sie das Blatt schräg in die anderen Ecken des Bildes</translation>
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="76" />
+        <source>go on moving and tilting the sheet, with short stops</source>
+        <translation>bewegen und kippen Sie das Blatt weiter, mit kurzen Pausen</translation>
     </message>
 </context><context>
     <name>note</name>
@@ -3448,43 +4502,43 @@
         <translation>Übungen des Katalogs nach Ausgangsstellung</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="129" />
+        <location filename="../therapist/catalogue_list.py" line="131" />
         <source>Standing</source>
         <translation>Stand</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="131" />
+        <location filename="../therapist/catalogue_list.py" line="133" />
         <source>Sitting</source>
         <translation>Sitz</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="133" />
+        <location filename="../therapist/catalogue_list.py" line="135" />
         <source>Supine</source>
         <translation>Rückenlage</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="135" />
+        <location filename="../therapist/catalogue_list.py" line="137" />
         <source>Prone</source>
         <translation>Bauchlage</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="137" />
+        <location filename="../therapist/catalogue_list.py" line="139" />
         <source>Side-lying</source>
         <translation>Seitenlage</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="139" />
+        <location filename="../therapist/catalogue_list.py" line="141" />
         <source>Door frame</source>
         <translation>Türrahmen</translation>
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="220" />
-        <location filename="../therapist/catalogue_list.py" line="145" />
+        <location filename="../therapist/catalogue_list.py" line="147" />
         <source>By time, not measured; {camera}</source>
         <translation>Nach Zeit, nicht gemessen; {camera}</translation>
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="146" />
+        <location filename="../therapist/catalogue_list.py" line="148" />
         <source>Measured: {movement}; {camera}</source>
         <translation>Gemessen: {movement}; {camera}</translation>
     </message>
@@ -3972,6 +5026,43 @@
         <location filename="../therapist/plan_window.py" line="243" />
         <source>Plans (*.json);;All files (*)</source>
         <translation>Pläne (*.json);;Alle Dateien (*)</translation>
+    </message>
+</context><context>
+    <name>record</name>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="51" />
+        <source>person</source>
+        <translation>Person</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="53" />
+        <source>episode</source>
+        <translation>Episode</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="55" />
+        <source>treatment</source>
+        <translation>Behandlung</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="57" />
+        <source>measure of the other side</source>
+        <translation>Messung der Gegenseite</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="59" />
+        <source>measure by hand</source>
+        <translation>Messung von Hand</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="61" />
+        <source>total score</source>
+        <translation>Gesamtpunktwert</translation>
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="63" />
+        <source>plan</source>
+        <translation>Plan</translation>
     </message>
 </context><context>
     <name>records</name>
@@ -4532,12 +5623,12 @@
         <translation>Die Sitzung vom {day} hat keine Wiederholung von {exercise}; wählen Sie eine andere.</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="45" />
+        <location filename="../therapist/replay_trace.py" line="46" />
         <source>Trace of the repetition</source>
         <translation>Verlaufskurve der Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="165" />
+        <location filename="../therapist/replay_trace.py" line="166" />
         <source>hold</source>
         <translation>Halten</translation>
     </message>
@@ -4600,6 +5691,11 @@
     </message>
 </context><context>
     <name>review</name>
+    <message>
+        <location filename="../therapist/replay_trace.py" line="189" />
+        <source>no frame</source>
+        <translation>kein Bild</translation>
+    </message>
     <message>
         <location filename="../../review/chart.py" line="160" />
         <source>No session gave a value.</source>
@@ -4931,13 +6027,13 @@
         <translation>{slope} pro Woche, {low} bis {high} ({count} Wochenmediane)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="132" />
+        <location filename="../../review/wording.py" line="122" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation>{change} tiefer</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="134" />
+        <location filename="../../review/wording.py" line="124" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation>{change} höher</translation>
@@ -5728,114 +6824,114 @@
         <translation>niedrig</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="42" />
+        <location filename="../../review/wording.py" line="32" />
         <source>Flexion</source>
         <translation>Flexion (Anteversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="44" />
+        <location filename="../../review/wording.py" line="34" />
         <source>Extension</source>
         <translation>Extension (Retroversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="46" />
+        <location filename="../../review/wording.py" line="36" />
         <source>Abduction</source>
         <translation>Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="48" />
+        <location filename="../../review/wording.py" line="38" />
         <source>External rotation at side</source>
         <translation>Außenrotation bei angelegtem Arm</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="50" />
+        <location filename="../../review/wording.py" line="40" />
         <source>External rotation at 90°</source>
         <translation>Außenrotation bei 90° Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="52" />
+        <location filename="../../review/wording.py" line="42" />
         <source>Horizontal adduction</source>
         <translation>Horizontale Adduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="54" />
+        <location filename="../../review/wording.py" line="44" />
         <source>Hand behind back</source>
         <translation>Schürzengriff (Hand am Rücken)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="59" />
+        <location filename="../../review/wording.py" line="49" />
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="59" />
+        <location filename="../../review/wording.py" line="49" />
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="66" />
+        <location filename="../../review/wording.py" line="56" />
         <source>standing</source>
         <translation>im Stehen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="68" />
+        <location filename="../../review/wording.py" line="58" />
         <source>sitting</source>
         <translation>im Sitzen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="70" />
+        <location filename="../../review/wording.py" line="60" />
         <source>supine</source>
         <translation>in Rückenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="72" />
+        <location filename="../../review/wording.py" line="62" />
         <source>prone</source>
         <translation>in Bauchlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="74" />
+        <location filename="../../review/wording.py" line="64" />
         <source>side-lying</source>
         <translation>in Seitenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="76" />
+        <location filename="../../review/wording.py" line="66" />
         <source>doorway</source>
         <translation>am Türrahmen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="83" />
+        <location filename="../../review/wording.py" line="73" />
         <source>front</source>
         <translation>von vorn</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="85" />
+        <location filename="../../review/wording.py" line="75" />
         <source>side</source>
         <translation>von der Seite</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="87" />
+        <location filename="../../review/wording.py" line="77" />
         <source>back</source>
         <translation>von hinten</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="89" />
+        <location filename="../../review/wording.py" line="79" />
         <source>foot</source>
         <translation>vom Fußende</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="195" />
+        <location filename="../../review/wording.py" line="185" />
         <source>{begin} to {end}</source>
         <translation>{begin} bis {end}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="217" />
+        <location filename="../../review/wording.py" line="202" />
         <source>{first} and {last}</source>
         <translation>{first} und {last}</translation>
     </message>
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="50" />
+        <location filename="../therapist/window.py" line="51" />
         <location filename="../therapist/passphrase_dialog.py" line="53" />
         <location filename="../therapist/import_run.py" line="100" />
         <location filename="../../app/review.py" line="38" />
@@ -6309,22 +7405,22 @@
         <translation>{count} Dateien</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="140" />
+        <location filename="../therapist/window.py" line="141" />
         <source>&amp;Undo: {what}</source>
         <translation>&amp;Rückgängig: {what}</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="142" />
+        <location filename="../therapist/window.py" line="143" />
         <source>&amp;Undo the last import…</source>
         <translation>Letztes Einlesen zu&amp;rücknehmen…</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="175" />
+        <location filename="../therapist/window.py" line="176" />
         <source>There was no session file to import there.</source>
         <translation>Dort war keine Sitzungsdatei, die sich einlesen ließe.</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="181" />
+        <location filename="../therapist/window.py" line="182" />
         <source>{sessions} taken out again.</source>
         <translation>{sessions} wieder herausgenommen.</translation>
     </message>

@@ -225,7 +225,17 @@
 </context><context>
     <name>LaptopPlace</name>
     <message>
-        <location filename="../patient/laptop_place.py" line="46" />
+        <location filename="../patient/laptop_place.py" line="25" />
+        <source>2 m, up high</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/laptop_place.py" line="26" />
+        <source>2 m, chair height</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/laptop_place.py" line="49" />
         <source>Where the laptop goes</source>
         <translation type="unfinished" />
     </message>
@@ -802,6 +812,17 @@
 </context><context>
     <name>card</name>
     <message>
+        <location filename="../../app/lens.py" line="39" />
+        <location filename="../../app/card.py" line="23" />
+        <source>Written: {out}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/card.py" line="24" />
+        <source>Print it at 100 % and check its size with a bank card; page 2 says how it is worn.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../shared/board_page.py" line="35" />
         <location filename="../shared/board_page.py" line="30" />
         <source>Lens board</source>
@@ -1004,6 +1025,13 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>catalogue</name>
+    <message>
+        <location filename="../therapist/catalogue_list.py" line="84" />
+        <source>by time</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>chart</name>
     <message>
         <location filename="../shared/chart_heading.py" line="36" />
@@ -1161,72 +1189,72 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="150" />
+        <location filename="../../review/wording.py" line="140" />
         <source>{day} {month} {year}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="156" />
+        <location filename="../../review/wording.py" line="146" />
         <source>{day} {month}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="164" />
+        <location filename="../../review/wording.py" line="154" />
         <source>Jan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="166" />
+        <location filename="../../review/wording.py" line="156" />
         <source>Feb</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="168" />
+        <location filename="../../review/wording.py" line="158" />
         <source>Mar</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="170" />
+        <location filename="../../review/wording.py" line="160" />
         <source>Apr</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="172" />
+        <location filename="../../review/wording.py" line="162" />
         <source>May</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="174" />
+        <location filename="../../review/wording.py" line="164" />
         <source>Jun</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="176" />
+        <location filename="../../review/wording.py" line="166" />
         <source>Jul</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="178" />
+        <location filename="../../review/wording.py" line="168" />
         <source>Aug</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="180" />
+        <location filename="../../review/wording.py" line="170" />
         <source>Sep</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="182" />
+        <location filename="../../review/wording.py" line="172" />
         <source>Oct</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="184" />
+        <location filename="../../review/wording.py" line="174" />
         <source>Nov</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="186" />
+        <location filename="../../review/wording.py" line="176" />
         <source>Dec</source>
         <translation type="unfinished" />
     </message>
@@ -1336,6 +1364,16 @@
     </message>
 </context><context>
     <name>drawings</name>
+    <message>
+        <location filename="../patient/demonstration.py" line="57" />
+        <source>Drawing: {title}, left arm</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/demonstration.py" line="59" />
+        <source>Drawing: {title}, right arm</source>
+        <translation type="unfinished" />
+    </message>
     <message>
         <location filename="../patient/drawings/course.py" line="26" />
         <source>painful</source>
@@ -1524,6 +1562,38 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>export</name>
+    <message>
+        <location filename="../../app/export.py" line="95" />
+        <source>{out}: {sessions} of {patient_code}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="100" />
+        <source>{day}, {done}: {doubt}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="120" />
+        <source>{out}: 1 patient</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="122" />
+        <source>{out}: {count} patients</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="130" />
+        <source>left out</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="131" />
+        <source>taken, though the doubt is not decided</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>exports</name>
     <message>
         <location filename="../therapist/export_words.py" line="33" />
@@ -1629,6 +1699,96 @@
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../app/convert.py" line="25" />
+        <source>A camera at {distance_m:g} m is none of this program; name {low:g} to {high:g} m.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="64" />
+        <source>The sample clip '{clip}' is missing; install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="155" />
+        <source>Nothing was measured in '{clip}'; install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="46" />
+        <source>A {kind} export is of one patient: name the code with --patient.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="55" />
+        <source>There is no store at '{place}'; import files with 'coach review'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="78" />
+        <source>Every session of {patient_code} was left out: decide anew in 'coach review'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="84" />
+        <source>nobody yet</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="87" />
+        <source>There is no patient '{patient_code}' in the store at '{store}'; it knows {named}{more}: correct the code.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/export.py" line="112" />
+        <source>There is no session in the store at '{store}' to export.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="57" />
+        <source>'--renew' belongs to 'coach key make', not to 'coach key {deed}'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="77" />
+        <source>There is a practice key at {path} already: 'coach key make --renew' makes one for new plans beside it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="96" />
+        <source>There is no practice key here; make one with 'coach key make'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="156" />
+        <source>'coach key {deed}' needs the name of the backup file after it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="160" />
+        <source>Nobody is seen in '{clip}'; record it again with the whole upper body in the picture.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_many.py" line="61" />
+        <source>Two of the clips have the same name, so one table would replace the other; rename one, or measure them one at a time.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_many.py" line="105" />
+        <source>There is no clip in the folder '{path}'; name another.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="17" />
+        <source>The passphrase of {what} is needed; run the command where you can type it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="30" />
+        <source>The two passphrases differ; run the command again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../../app/plan.py" line="46" />
         <source>The plan in {path} ended on {day}; ask your practice for a new one ({contact}).</source>
         <translation type="unfinished" />
@@ -1666,6 +1826,46 @@
     <message>
         <location filename="../../capture/camera.py" line="83" />
         <source>{name} has stopped giving pictures; check its plug, close other programs that use it, and go on.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/card_watch.py" line="102" />
+        <source>The printed card is in the picture, but {width} by {height} pixels are too few to measure it; set the camera to {least_width} by {least_height} or more to use it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="23" />
+        <source>The board is too small in the picture to measure; hold the sheet nearer, within half a metre, and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="30" />
+        <source>The board was not seen sharp and still; print it with 'coach lens --print', light it well, hold all of it in the picture with short stops, and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="39" />
+        <source>Only {kept} different views of the board were seen and {least_views} are needed; move and tilt the sheet more, with short stops, and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="49" />
+        <source>The board was tilted in only {tilted} views and {least_tilted} are needed, for face-on a narrow lens and a far sheet look alike; tilt it by a third of a right angle to every side and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="59" />
+        <source>The views of the board do not fit one lens; stick the sheet flat on something stiff, switch zoom and autofocus off where you can, and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="68" />
+        <source>The board's corners miss the best lens by {miss_px} pixels; stick the sheet flat on something stiff, give more light, and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_check.py" line="76" />
+        <source>The field of view is known only to {error_deg} degrees and {most_error_deg:g} are needed; hold the sheet nearer, tilt it more to every side, and try again.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -1729,6 +1929,76 @@
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../capture/video_file.py" line="62" />
+        <source>'{name}' does not say when its pictures were taken; {rate:g} pictures a second are assumed, and every time rests on that.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/video_file.py" line="83" />
+        <source>'{name}' has more than {most:,} pictures; the first of them were used, so cut it into shorter pieces.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/video_file.py" line="110" />
+        <source>'{name}' ends after {given} s although it promises {promised} s; it may be cut off, and what it holds was used.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/load.py" line="35" />
+        <source>The catalogue has no exercise {slug!r}; the nearest names are {near}: correct the name or update the program.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/load.py" line="77" />
+        <source>The exercise files</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/load.py" line="87" />
+        <source>The exercise file {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/pages.py" line="90" />
+        <source>The page file {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/pages.py" line="124" />
+        <source>The pages to read</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/reading.py" line="43" />
+        <source>{what} are missing ({strerror}): install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/reading.py" line="54" />
+        <source>{where} cannot be used: {told}; correct it there.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/safety.py" line="67" />
+        <source>The file of stop rules {file}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../catalogue/safety.py" line="88" />
+        <source>The file {file} is missing: install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../cues/language.py" line="73" />
+        <source>The language files</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../cues/language.py" line="94" />
+        <source>The language file {name}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../patient/analysis.py" line="148" />
         <source>The video ended before the session was started: open a longer one.</source>
         <translation type="unfinished" />
@@ -1786,6 +2056,11 @@
     <message>
         <location filename="../shared/typeface.py" line="35" />
         <source>The font file {name} is damaged: install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/archive.py" line="119" />
+        <source>{name} in {where}</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -1852,6 +2127,112 @@
         <location filename="../../storage/sealed.py" line="133" />
         <location filename="../../documents/archive.py" line="246" />
         <source>{where} is damaged or cut short; ask for it to be sent again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="36" />
+        <source>{count:,} bytes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="41" />
+        <source>{count:,} rows</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="47" />
+        <source>{where} is not UTF-8 text; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="57" />
+        <source>{count:,} columns</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="64" />
+        <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="123" />
+        <source>{where}, line {row}, column {column}, holds {cell!a} where a number belongs; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="130" />
+        <source>{where} holds cells that are no numbers; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="145" />
+        <source>{where}, line {row}, {name} is {value:g}, allowed are {low:g} to {high:g}; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="159" />
+        <source>{where}, line {line}, has no time_s; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="167" />
+        <source>{where}, line {line}, time_s runs backwards; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/cells.py" line="177" />
+        <source>{where} is too large: {found}, at most {allowed} are read; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="100" />
+        <source>Shoulders and hips lie above each other where {up} points up; name the axis that points to the ceiling.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="152" />
+        <source>{where} has no rows; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="169" />
+        <source>{where} never knows {lower}; the trunk must be in it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="152" />
+        <location filename="../../documents/joints.py" line="181" />
+        <source>{where} names a column twice; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="189" />
+        <source>{where} has the unknown column {name!a}; columns are time_s and left_shoulder_x_m, left_shoulder_y_m and so on.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/joints.py" line="201" />
+        <source>{where} has no column {name}; add it, empty where it is not known.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="115" />
+        <source>{count:,} cells</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="160" />
+        <source>{where} has no column {name}; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="172" />
+        <source>{where} has the unknown column {name!a}; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/landmarks.py" line="187" />
+        <source>{where} has rows without {name}; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -1945,6 +2326,26 @@
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../documents/readings.py" line="91" />
+        <source>{where} does not begin with the columns {columns}; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/readings.py" line="124" />
+        <source>{where} has a planned_index that is no whole number; ask for it again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/readings.py" line="161" />
+        <source>{where}, line {row}, {column} is {cell!a}, allowed are {known}; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/readings.py" line="182" />
+        <source>{where}, line {line}, must have either a value with its error or a doubt; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../../documents/refusal.py" line="32" />
         <source>{where} cannot be used: {explain}; correct it or ask for a new file.</source>
         <translation type="unfinished" />
@@ -2022,6 +2423,11 @@
     <message>
         <location filename="../../documents/session.py" line="88" />
         <source>{where} contradicts itself: {contradiction}; ask for a new file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/session.py" line="98" />
+        <source>The session document</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2165,6 +2571,86 @@
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../domain/movement.py" line="141" />
+        <source>No place of the camera measures {movement} in the position {position}; choose {measurable}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/movement.py" line="152" />
+        <source>{position} from the {views}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/movement.py" line="164" />
+        <source>{first} or {last}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/plan.py" line="88" />
+        <source>The exercise {exercise} is timed and not measured.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="151" />
+        <source>{field} is {value}, allowed are the years {first} to {last}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="157" />
+        <source>{movement} is not an angle and has no value_deg</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="160" />
+        <source>total is {total}, more than the maximum {maximum}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/practice.py" line="164" />
+        <source>maximum is 0, allowed is more</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../domain/session.py" line="89" />
+        <source>The exercise {exercise} was timed and not measured.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="40" />
+        <source>The file of codes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="45" />
+        <source>{where} cannot be used ({error}): install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="53" />
+        <source>{where} gives a name twice: install the program again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="72" />
+        <source>The code {name!r} was never confirmed: write text in its place.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/codes.py" line="79" />
+        <source>The code {name!r} {withheld}: write text in its place.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/fhir.py" line="59" />
+        <source>There is no session to export: import session files first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../exchange/parquet.py" line="41" />
+        <source>Parquet is written by pyarrow, which is not installed; install it with pip install 'stiff-shoulder-coach[parquet]', or export another kind.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../../pose/bundle.py" line="36" />
         <source>The pose model '{name}' is missing (looked in {places}); install the program again.</source>
         <translation type="unfinished" />
@@ -2205,13 +2691,18 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/history.py" line="101" />
+        <location filename="../../review/history.py" line="102" />
         <source>Session {session} says it began at '{time}', which is no ISO 8601 time with a zone offset: ask the patient to send the file again</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/history.py" line="140" />
+        <location filename="../../review/history.py" line="141" />
         <source>Sessions of {count} patients cannot be one history: review each code alone</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/replay.py" line="133" />
+        <source>The session of {started_at} has no repetition {number} of exercise {exercise}; choose another one.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2320,13 +2811,79 @@
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../storage/store_words.py" line="105" />
         <location filename="../../storage/disk_fault.py" line="50" />
         <source>no reason given</source>
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../storage/folders.py" line="63" />
+        <source>'{out}' is the store itself; choose another name for the export.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../../storage/journal.py" line="232" />
         <source>{where} was made by a newer version of this program; update the program to recover that session.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="81" />
+        <source>The public key in {path} is missing: unlock the practice's key once to write it anew.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="92" />
+        <source>The public key in {path} is damaged: unlock the practice's key once to write it anew.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="119" />
+        <source>There is no practice key at {path}: make one with 'coach key make', or restore the one from your backup with 'coach key restore FILE'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="157" />
+        <source>There is another practice key at {path} that is not in {backup}, and files may be sealed for it: take a newer backup, or move the key to a safe place first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="178" />
+        <source>There is a practice key at {path} of which nobody can say whether the backup has it: unlock it once, or move it to a safe place first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="196" />
+        <source>{path} asks for more memory and time to be opened than a practice key needs; take your backup.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="206" />
+        <source>{path} does not open: type the passphrase again, and if it is right the file is damaged or no practice key, so take your backup.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="224" />
+        <source>{path} cannot be opened while this computer is so busy: close other programs and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="235" />
+        <source>More than {most_keys} practice keys cannot be kept in one file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="250" />
+        <source>There is a file at {path} already: choose another name.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/passphrase.py" line="20" />
+        <source>The passphrase has {used} characters and needs {fewest_characters}: string four or five words together that do not belong together.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/passphrase.py" line="38" />
+        <source>The passphrase has a control character or more than {most_characters:,} characters: type it anew, without line breaks.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2417,6 +2974,287 @@
     <message>
         <location filename="../../storage/session_file.py" line="106" />
         <source>plan file</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="107" />
+        <source>landmark table</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="108" />
+        <source>table of joint centres</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="109" />
+        <source>list of lenses</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="110" />
+        <source>public key</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/session_file.py" line="111" />
+        <source>practice key</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store.py" line="99" />
+        <source>{file_name} has {original} MB, more than a session file can have: ask the patient to send it again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store.py" line="108" />
+        <source>{file_name} says it began on {date}, which cannot be: check the clock of the patient's computer.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store.py" line="123" />
+        <source>{file_name} has the number of a session that is here already, but other contents: ask the patient which of the two files is right.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_backup.py" line="42" />
+        <source>The store at {path} could not be copied before its upgrade ({error}): free some space there and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_backup.py" line="69" />
+        <source>The store at {path} was harmed by its upgrade ({error}): put its backup copy of the folder {folder} in its place.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="45" />
+        <source>{field} is {on}, which is yet to come</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="55" />
+        <source>The {name} was not kept: {what}; correct it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="66" />
+        <source>{field} holds a control or unseen character ({value})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="77" />
+        <source>plan is no plan of this version</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_checks.py" line="84" />
+        <source>its plan has the {field} {other} and not {said}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_database.py" line="76" />
+        <source>At {store} is a database, but no store of this program: choose another.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_database.py" line="83" />
+        <source>The store at {store} has version {version} and this program knows up to {store_version}: install the newer program.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="27" />
+        <source>The session names {patient_code}, whom the practice does not know, and it knows {alike}: make sure whose session it is.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="38" />
+        <source>The session names revision {revision} of a plan and {patient_code} was given {revisions}: make sure whose session it is.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="48" />
+        <source>The session is of the other side than revision {revision} of the plan of {patient_code}, which is for the {side}: make sure whose session it is.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_doubt.py" line="55" />
+        <source>The session began on {day} and revision {revision} of the plan of {patient_code} was issued on {issued_on}: make sure whose session it is.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_doubts.py" line="101" />
+        <source>The doubt about the session of {date} was decided at another desk meanwhile: look at it again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="46" />
+        <source>The store at {name} is on a server, which no passphrase of this program locks: open it without one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="56" />
+        <source>The store at {name} needs the driver of PostgreSQL: install it with pip install 'stiff-shoulder-coach[postgres]'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="131" />
+        <source>The store's URL cannot be read: write it as postgresql://user@host/database.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="138" />
+        <source>A store cannot be kept behind a URL of {drivername}: name a file, or a database as postgresql://user@host/database.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_engine.py" line="159" />
+        <source>The store cannot be opened at {path} ({strerror}): choose a folder in which you may write.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="19" />
+        <source>There is a person with the code {code} already: choose another code.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="30" />
+        <source>{code} was given a plan of revision {revision} already: issue it as the next revision.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="52" />
+        <source>The {name_of} belongs to another person than {code}: add it anew to the right one, and remove this one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="64" />
+        <source>The code {code} stands in the person's sessions and records and cannot become {new_code}: add a new person instead.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="78" />
+        <source>The {name_of} names an episode that {code} does not have: choose one of the person's own.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_fit.py" line="89" />
+        <source>The {name_of} of {code} was changed or removed at another desk meanwhile: look at it again and repeat the change.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="59" />
+        <source>There are more than {most_files} session files in {path}: import a smaller folder at a time.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="73" />
+        <source>There is no person with the code {code} in the store: add the person first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="53" />
+        <source>The store at {path} is not locked: open it without a passphrase.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="83" />
+        <source>There is no store at {path} to lock; open it once to make it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="90" />
+        <source>The store at {path} is locked already; look which passphrase is meant.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="94" />
+        <source>The store at {path} is not locked already; look which passphrase is meant.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="118" />
+        <source>The store at {path} could not be locked ({error}) and is as it was: close every other program that has it open, see that there is room for a copy, and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="154" />
+        <source>the copy does not read back</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="171" />
+        <source>The store at {path} does not open: type the passphrase again, and if it is right the file is damaged, so put a backup copy in its place.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_lock.py" line="179" />
+        <source>The store at {path} cannot be opened ({error}): close every other program that has it open, and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_practice.py" line="80" />
+        <source>{code} has sessions or records in the store: erase the person with all of them, or leave the person in.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_sessions.py" line="37" />
+        <source>A session of {code} in the store at {store} is damaged ({fault}): put a backup copy in its place.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_sessions.py" line="51" />
+        <source>There is no session {session_id} in the store at {store}: import its file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="32" />
+        <source>The store at {name} holds something that this program did not write, or is damaged ({error}): put a backup copy in its place.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="47" />
+        <source>The store at {name} is in use by another program: close that one and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="52" />
+        <source>There is no room left for the store at {name}: free some space and try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="76" />
+        <location filename="../../storage/store_words.py" line="57" />
+        <source>The store at {name} cannot be written: ask for the right to write there.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="62" />
+        <source>The store at {name} is locked, damaged or no store of this program: unlock it with its passphrase, put a backup copy in its place, or move the file away to begin anew.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="68" />
+        <source>The store at {name} refused ({said}): try again, and keep a copy.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="81" />
+        <source>There is no room left for the store at {name}: free some space on its server.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="86" />
+        <source>Another desk keeps writing to the store at {name}: try again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="91" />
+        <source>The store at {name} cannot be reached ({said}): see that the server runs, and that user, password and database are right.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_words.py" line="96" />
+        <source>The store at {name} refused ({said}): try again.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2584,6 +3422,221 @@
     <message>
         <location filename="../../review/hint_words.py" line="216" />
         <source>Phases and their usual lengths: common practice and Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; bounds of pain: the same (from memory); the combination is our choice.</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>import</name>
+    <message>
+        <location filename="../../storage/store_import.py" line="38" />
+        <source>{name}: refused. {reason}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="40" />
+        <source>{name}: doubtful ({code}). {reason}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="42" />
+        <source>{name}: already known ({code})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_import.py" line="44" />
+        <source>{name}: accepted ({code})</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>key</name>
+    <message>
+        <location filename="../../app/export.py" line="64" />
+        <source>the locked store {place}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="149" />
+        <location filename="../../app/key.py" line="116" />
+        <location filename="../../app/key.py" line="64" />
+        <source>the practice's key</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="65" />
+        <source>The key for new plans in {path} is now</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="67" />
+        <source>Older keys still open what was sealed for them; give out plans with the new one
+and back all of them up now with 'coach key back-up FILE'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="83" />
+        <source>the new key</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="84" />
+        <source>Made {path}; put this public key into plans:</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="87" />
+        <source>Back it up now with 'coach key back-up FILE': without it nothing can be opened.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="103" />
+        <source>made {day}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="105" />
+        <source>made on an unknown day</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="108" />
+        <source>older, opens what was sealed for it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="110" />
+        <source>current, for new plans</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="127" />
+        <location filename="../../app/key.py" line="118" />
+        <source>the backup</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="120" />
+        <source>{backup}: keep it away from this machine.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="128" />
+        <source>the key on this machine</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="130" />
+        <source>Restored {path}; the public key for new plans is</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="135" />
+        <source>the store now</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="136" />
+        <source>the store</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/key.py" line="137" />
+        <source>{place} is locked; the passphrase is asked for when it is opened.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="14" />
+        <source>Passphrase of {what}:</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="26" />
+        <source>{what} (15 characters or more, several words are best)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/passphrases.py" line="28" />
+        <source>{what}, once more</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>lens</name>
+    <message>
+        <location filename="../../app/lens.py" line="40" />
+        <source>Print it at 100 %, stick it flat on something stiff, then run 'coach lens --camera N'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="68" />
+        <source>For recordings of this camera: coach measure CLIP --field-of-view {value:g}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="85" />
+        <source>Kept for camera {camera} at this shape of picture: {path}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="95" />
+        <source>looking for the board</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="103" />
+        <source>{count} views; {wish}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="114" />
+        <source>Horizontal field of view: {angle} ± {error} degrees (95 % interval), from {views} views; the board's corners miss by {miss} pixels.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/lens.py" line="136" />
+        <source>coach: {fault} The usual field of view is assumed.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="56" />
+        <source>hold the sheet so that the whole board is in the picture</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="57" />
+        <source>bring the sheet nearer, until it fills half of the picture</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="60" />
+        <source>hold the sheet still for a moment</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="61" />
+        <source>turn the sheet's left edge away from the camera, and hold it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="64" />
+        <source>turn the sheet's right edge away from the camera, and hold it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="67" />
+        <source>tip the sheet's upper edge away from the camera, and hold it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="70" />
+        <source>tip the sheet's lower edge away from the camera, and hold it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="73" />
+        <source>move the sheet, tilted, into the other corners of the picture</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../capture/lens_views.py" line="76" />
+        <source>go on moving and tilting the sheet, with short stops</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -3448,43 +4501,43 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="129" />
+        <location filename="../therapist/catalogue_list.py" line="131" />
         <source>Standing</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="131" />
+        <location filename="../therapist/catalogue_list.py" line="133" />
         <source>Sitting</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="133" />
+        <location filename="../therapist/catalogue_list.py" line="135" />
         <source>Supine</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="135" />
+        <location filename="../therapist/catalogue_list.py" line="137" />
         <source>Prone</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="137" />
+        <location filename="../therapist/catalogue_list.py" line="139" />
         <source>Side-lying</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="139" />
+        <location filename="../therapist/catalogue_list.py" line="141" />
         <source>Door frame</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="220" />
-        <location filename="../therapist/catalogue_list.py" line="145" />
+        <location filename="../therapist/catalogue_list.py" line="147" />
         <source>By time, not measured; {camera}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/catalogue_list.py" line="146" />
+        <location filename="../therapist/catalogue_list.py" line="148" />
         <source>Measured: {movement}; {camera}</source>
         <translation type="unfinished" />
     </message>
@@ -3971,6 +5024,43 @@
     <message>
         <location filename="../therapist/plan_window.py" line="243" />
         <source>Plans (*.json);;All files (*)</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>record</name>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="51" />
+        <source>person</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="53" />
+        <source>episode</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="55" />
+        <source>treatment</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="57" />
+        <source>measure of the other side</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="59" />
+        <source>measure by hand</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="61" />
+        <source>total score</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/store_kinds.py" line="63" />
+        <source>plan</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -4532,12 +5622,12 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="45" />
+        <location filename="../therapist/replay_trace.py" line="46" />
         <source>Trace of the repetition</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="165" />
+        <location filename="../therapist/replay_trace.py" line="166" />
         <source>hold</source>
         <translation type="unfinished" />
     </message>
@@ -4600,6 +5690,11 @@
     </message>
 </context><context>
     <name>review</name>
+    <message>
+        <location filename="../therapist/replay_trace.py" line="189" />
+        <source>no frame</source>
+        <translation type="unfinished" />
+    </message>
     <message>
         <location filename="../../review/chart.py" line="160" />
         <source>No session gave a value.</source>
@@ -4931,13 +6026,13 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="132" />
+        <location filename="../../review/wording.py" line="122" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="134" />
+        <location filename="../../review/wording.py" line="124" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation type="unfinished" />
@@ -5728,114 +6823,114 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="42" />
+        <location filename="../../review/wording.py" line="32" />
         <source>Flexion</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="44" />
+        <location filename="../../review/wording.py" line="34" />
         <source>Extension</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="46" />
+        <location filename="../../review/wording.py" line="36" />
         <source>Abduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="48" />
+        <location filename="../../review/wording.py" line="38" />
         <source>External rotation at side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="50" />
+        <location filename="../../review/wording.py" line="40" />
         <source>External rotation at 90°</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="52" />
+        <location filename="../../review/wording.py" line="42" />
         <source>Horizontal adduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="54" />
+        <location filename="../../review/wording.py" line="44" />
         <source>Hand behind back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="59" />
+        <location filename="../../review/wording.py" line="49" />
         <source>left</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="59" />
+        <location filename="../../review/wording.py" line="49" />
         <source>right</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="66" />
+        <location filename="../../review/wording.py" line="56" />
         <source>standing</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="68" />
+        <location filename="../../review/wording.py" line="58" />
         <source>sitting</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="70" />
+        <location filename="../../review/wording.py" line="60" />
         <source>supine</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="72" />
+        <location filename="../../review/wording.py" line="62" />
         <source>prone</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="74" />
+        <location filename="../../review/wording.py" line="64" />
         <source>side-lying</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="76" />
+        <location filename="../../review/wording.py" line="66" />
         <source>doorway</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="83" />
+        <location filename="../../review/wording.py" line="73" />
         <source>front</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="85" />
+        <location filename="../../review/wording.py" line="75" />
         <source>side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="87" />
+        <location filename="../../review/wording.py" line="77" />
         <source>back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="89" />
+        <location filename="../../review/wording.py" line="79" />
         <source>foot</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="195" />
+        <location filename="../../review/wording.py" line="185" />
         <source>{begin} to {end}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="217" />
+        <location filename="../../review/wording.py" line="202" />
         <source>{first} and {last}</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="50" />
+        <location filename="../therapist/window.py" line="51" />
         <location filename="../therapist/passphrase_dialog.py" line="53" />
         <location filename="../therapist/import_run.py" line="100" />
         <location filename="../../app/review.py" line="38" />
@@ -6309,22 +7404,22 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="140" />
+        <location filename="../therapist/window.py" line="141" />
         <source>&amp;Undo: {what}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="142" />
+        <location filename="../therapist/window.py" line="143" />
         <source>&amp;Undo the last import…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="175" />
+        <location filename="../therapist/window.py" line="176" />
         <source>There was no session file to import there.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="181" />
+        <location filename="../therapist/window.py" line="182" />
         <source>{sessions} taken out again.</source>
         <translation type="unfinished" />
     </message>
