@@ -15,12 +15,23 @@ from collections.abc import Callable
 from contextlib import closing, suppress
 from pathlib import Path
 
+import numpy as np
+from PyQt6.QtCore import QTimer
+from PyQt6.QtGui import QAction
+from PyQt6.QtWidgets import QApplication, QDialog, QFileDialog
+
 from coach.__main__ import main
-from coach.app import key
+from coach.app import key, review
+from coach.app import lens as app_lens
+from coach.capture.sources import open_source
+from coach.desktop.shared.application import run_windows
+from tests.app.test_lens import OPTICS, Filmed
+from tests.capture.clips import write_clip
+from tests.capture.rendered_board import draw_places, film
 
 ROOT = Path(__file__).resolve().parents[2]
 CLIP = ROOT / "sample_videos" / "external_rotation_right_two_holds.mp4"
-GOLDEN = ROOT / "tests" / "documents" / "golden"
+SESSION = ROOT / "tests" / "documents" / "golden" / "session_v4.shoulder.zip"
 MOST_S = 90
 
 
@@ -41,6 +52,54 @@ def until(seen: Callable[[], bool], *arguments: object) -> None:
 
     threading.Thread(target=watch, daemon=True).start()
     run(*arguments)
+
+
+def work_through(folder: Path, ready: Callable[[], bool]) -> Callable[[QApplication], int]:
+    """Give a loop for the therapist's window in which somebody looks at all pages and writes out.
+
+    Each entry of the menus is chosen that needs no person to answer; then the window is closed as
+    by Ctrl-C.
+    """
+    keys = ["Ctrl+1", "Ctrl+2", "Ctrl+1", "Ctrl+R", "Ctrl+L", "Ctrl+Shift+C", "Ctrl+B", "Ctrl+T",
+            "Ctrl+M", "Ctrl+Shift+N", "Ctrl+P"]  # fmt: skip
+    asked = iter(range(100))
+    QFileDialog.getOpenFileName = lambda *told: (str(SESSION), "")
+    QFileDialog.getSaveFileName = lambda *told: (str(folder / f"window-{next(asked)}"), told[-1])
+
+    def choose() -> None:
+        if not ready():
+            return
+        if isinstance(dialog := QApplication.activeModalWidget(), QDialog):
+            dialog.accept()
+        elif keys:
+            entries = [e for w in QApplication.topLevelWidgets() for e in w.findChildren(QAction)]
+            pressed = keys.pop(0)
+            entry = next(e for e in entries if e.shortcut().toString() == pressed)
+            print("chosen" if entry.isEnabled() else "not to be had", pressed, flush=True)
+            QTimer.singleShot(0, entry.trigger)  # a timer in whose call a dialog waits is still
+        else:
+            print("seen" if len(list(folder.glob("window-*"))) >= 5 else "not seen", flush=True)
+            os.kill(os.getpid(), signal.SIGINT)
+
+    def loop(application: QApplication) -> int:
+        timer = QTimer()
+        timer.timeout.connect(choose)
+        timer.start(200)
+        return run_windows(application)
+
+    return loop
+
+
+def lens_checks(folder: Path) -> None:
+    """Check a lens by a film of the board, and by a camera that shows it."""
+    places = draw_places(np.random.default_rng(5), OPTICS, 16)
+    clip = folder / "board.mp4"
+    write_clip(clip, [f.image_rgb for f in film(OPTICS, places, np.random.default_rng(5))])
+    run("lens", "--clip", clip)
+    app_lens.open_source = lambda what: Filmed("camera", places)
+    run("lens", "--camera", 0)
+    app_lens.open_source = open_source
+    run("lens", "--camera", 63)  # there is none
 
 
 def every_command(folder: Path) -> None:
@@ -67,21 +126,23 @@ def every_command(folder: Path) -> None:
             return bool(connection.execute("SELECT count(*) FROM sessions").fetchone()[0])
         return False
 
-    def measured() -> bool:
-        return any(b'"type":"camera"' in path.read_bytes() for path in folder.rglob("*.journal"))
+    def saved() -> bool:
+        return any((folder / "sessions").glob("*.shoulder.zip"))
 
     run("card", "--out", folder / "card.pdf")
     run("lens", "--print", "--out", folder / "board.pdf")
     run("convert", table, "--out", folder / "table.csv", "--camera", "front")
     run("measure", folder / "table.csv", "--movement", "abduction", "--side", "right")
-    until(imported, "review", GOLDEN / "session_v4.shoulder.zip", "--store", store)
+    lens_checks(folder)
+    review.run_windows = work_through(folder, imported)
+    run("review", SESSION, "--store", store)
     code = _code(store)
     for kind in ("fhir", "csv", "note"):
         run("export", "--store", store, "--patient", code, "--kind", kind, "--out", folder / kind)
     run("key", "make")
     run("key", "back-up", folder / "backup.age")
     run("key", "lock-store", store)
-    until(measured, "--plan", plan, "--clip", CLIP, "--folder", folder / "sessions", "--begin")
+    until(saved, "--plan", plan, "--clip", CLIP, "--folder", folder / "sessions", "--begin")
 
 
 def _code(store: Path) -> str:

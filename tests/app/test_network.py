@@ -29,7 +29,9 @@ def test_no_command_opens_a_socket_to_another_machine(tmp_path: Path) -> None:
     )
     said = done.stdout.splitlines()
     codes = [int(line.split()[1]) for line in said if line.startswith("exit ")]
-    assert codes.count(0) == 10, done.stdout + done.stderr
+    assert codes.count(0) == 12, done.stdout + done.stderr
     assert codes.count(130) == 2, done.stdout + done.stderr
+    assert codes.count(1) == 1, done.stdout + done.stderr
+    assert sum(line.startswith("chosen") for line in said) == 11, done.stdout + done.stderr
     assert said.count("seen") == 2, done.stdout + done.stderr
     assert calls_beyond(trace) == []

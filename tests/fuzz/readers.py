@@ -174,7 +174,7 @@ def changed_sealed(data: bytes, chance: Random) -> bytes:
 
 
 def session_seeds() -> tuple[bytes, ...]:
-    return tuple((GOLDEN / f"session_v{n}.shoulder.zip").read_bytes() for n in (3, 2, 1))
+    return tuple((GOLDEN / f"session_v{n}.shoulder.zip").read_bytes() for n in (4, 3, 2, 1))
 
 
 def _parts(name: str) -> Callable[[], tuple[bytes, ...]]:
