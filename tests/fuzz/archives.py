@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import io
+import lzma
 import re
 import sqlite3
 import struct
@@ -24,8 +25,8 @@ from tests.fuzz.mutations import (
 
 _NAMES = ("../session.json", "/etc/passwd", "session.json\x00", "Session.json", "video.mp4", "a/")
 
-_UNREADABLE = (zipfile.BadZipFile, zlib.error, struct.error, EOFError, OSError, ValueError,
-               RuntimeError)  # fmt: skip
+_UNREADABLE = (zipfile.BadZipFile, zlib.error, lzma.LZMAError, struct.error, EOFError, OSError,
+               ValueError, RuntimeError)  # fmt: skip
 
 
 def changed_zip(data: bytes, chance: Random) -> bytes:
