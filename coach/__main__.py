@@ -5,10 +5,14 @@ from __future__ import annotations
 import argparse
 import sys
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from coach.app.arguments import parser
 from coach.app.importing import importing
 from coach.domain.fault import Fault
+
+if TYPE_CHECKING:
+    from coach.app.chosen_looks import Wishes
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
@@ -63,7 +67,7 @@ def _run(options: argparse.Namespace) -> int:
         case "review":
             with importing():
                 from coach.app.review import run_review
-            return run_review(options.files, options.store, options.language)
+            return run_review(options.files, options.store, options.language, _wishes(options))
         case "export":
             from coach.app.export import run_export
 
@@ -80,7 +84,14 @@ def _run(options: argparse.Namespace) -> int:
                 begin=options.begin,
                 language=options.language,
                 model=options.pose_model,
+                wishes=_wishes(options),
             )
+
+
+def _wishes(options: argparse.Namespace) -> Wishes:
+    from coach.app.chosen_looks import Wishes
+
+    return Wishes(options.appearance, options.text_size, options.still)
 
 
 if __name__ == "__main__":

@@ -126,9 +126,8 @@ class Pipeline:
                     outcome.hand_up = True
                 case gestures.Gesture.UP if stage in _BY_HAND:
                     self._obey(outcome, _BY_HAND[stage])
-                case gestures.Gesture.KEPT if stage in (Stage.PAUSED, *_BY_HAND):
-                    if stage is not Stage.WELCOME:
-                        self._obey(outcome, Order.STOP)
+                case gestures.Gesture.KEPT if stage in _BY_HAND:
+                    self._obey(outcome, Order.STOP)
                 case _:
                     pass
 
@@ -240,8 +239,7 @@ class Pipeline:
         return standing.moment(said)
 
 
-_BY_HAND = {
-    Stage.WELCOME: Order.START,
+_BY_HAND = {  # nor does it begin a sitting: only the window knows whether the cautions were read
     Stage.PREPARE: Order.PAUSE,
     Stage.EXERCISE: Order.PAUSE,
     Stage.PAUSED: Order.RESUME,

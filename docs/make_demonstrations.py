@@ -18,7 +18,7 @@ from coach.catalogue import catalogue
 from coach.desktop.patient.laptop_place import paint_laptop_place
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.figure_painting import paint_drawing
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.palettes import LIGHT
 from coach.desktop.shared.typeface import font
 from coach.domain.exercise import Exercise
 from coach.domain.movement import Side

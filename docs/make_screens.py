@@ -1,6 +1,6 @@
 """Photograph both windows in every state, at both sizes of screen.
 
-python -m docs.make_screens DIR [NAME ...]
+python -m docs.make_screens DIR [NAME ...] [--appearance dark] [--text-size 200]
 
 ``DIR/<name>.png`` is 1280 by 800 and is what ``docs/screens`` keeps, ``DIR/<name>_large.png`` is
 1920 by 1080. A rendered person of a sample clip stands before the camera; patients are invented.
@@ -8,8 +8,8 @@ python -m docs.make_screens DIR [NAME ...]
 
 from __future__ import annotations
 
+import argparse
 import os
-import sys
 from dataclasses import replace
 from functools import cache
 from pathlib import Path
@@ -40,6 +40,7 @@ from coach.domain.plan import Plan, PlannedExercise
 from coach.domain.pose import Pose
 from coach.domain.progress import EndedBecause, Phase, Repetition
 from coach.domain.reading import Doubt, Reading
+from coach.domain.settings import Appearance, Settings
 from coach.review.diary import diary
 from coach.session.agenda import easier_than
 from docs.shots import SIZES, Shot, camera_of, in_language
@@ -200,16 +201,19 @@ def photograph_patient(window: FedWindow, shot: Shot) -> None:
     shot("patient_summary", window)
 
 
-def main(out: Path, wanted: list[str]) -> None:
+def main(arguments: list[str] | None = None) -> None:
     """Write the pictures, or those named."""
-    application = create_application(["screens"], offscreen_allowed=True)
+    options = _parser().parse_args(arguments)
+    looks = Settings(appearance=options.appearance, text_percent=options.text_size, still=False)
+    application = create_application(["screens"], offscreen_allowed=True, settings=looks)
+    out, wanted = options.out, options.name
     out.mkdir(parents=True, exist_ok=True)
     of_patient = [name for name in wanted if name.startswith("patient")]
     of_therapist = [name for name in wanted if name.startswith("therapist")]
-    for suffix in SIZES:
+    for suffix in options.size or SIZES:
         shot = camera_of(out, wanted, suffix)
         if of_patient or not wanted:
-            for language in ("en", "de"):
+            for language in options.language or ("en", "de"):
                 choose_language(application, language)
                 window = patient_window()
                 window.resize(*SIZES[suffix])
@@ -223,5 +227,16 @@ def main(out: Path, wanted: list[str]) -> None:
     application.processEvents()
 
 
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(prog="python -m docs.make_screens", description=__doc__)
+    parser.add_argument("out", type=Path, metavar="DIR")
+    parser.add_argument("name", nargs="*", help="which pictures; by default all")
+    parser.add_argument("--appearance", type=Appearance, default=Appearance.LIGHT)
+    parser.add_argument("--text-size", type=int, default=100, metavar="PERCENT")
+    parser.add_argument("--size", action="append", choices=[*SIZES], help="'' or '_large'")
+    parser.add_argument("--language", action="append", metavar="CODE")
+    return parser
+
+
 if __name__ == "__main__":
-    main(Path(sys.argv[1]), sys.argv[2:])
+    main()

@@ -14,6 +14,7 @@ from coach.documents.joints import Axis, Stand
 from coach.domain.card_sheet import Paper
 from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.pose import PoseModel
+from coach.domain.settings import TEXT_SIZES, Appearance
 from coach.exchange.kind import Kind
 
 CAUTION = (
@@ -40,6 +41,7 @@ def parser() -> argparse.ArgumentParser:
     found.add_argument(
         "--language", metavar="CODE", help="en or de; by default the system's, else English"
     )
+    _add_looks(found, None, None, False)
     found.add_argument("--begin", action="store_true", help="begin without waiting for a signal")
     found.add_argument(
         "--pose-model",
@@ -51,6 +53,8 @@ def parser() -> argparse.ArgumentParser:
     review = commands.add_parser("review", help="the therapist's window")
     review.add_argument("files", nargs="*", type=Path, help="session files or folders to import")
     _add_store(review)
+    # Without defaults, which would undo what stands before the command.
+    _add_looks(review, *[argparse.SUPPRESS] * 3)
     _add_language(review)
 
     export = commands.add_parser(
@@ -154,6 +158,35 @@ def _add_store(command: argparse.ArgumentParser) -> None:
         metavar="FILE or URL",
         help="where imported sessions are kept: a file, or postgresql://user@host/database",
     )
+
+
+def _add_looks(command: argparse.ArgumentParser, *defaults: object) -> None:
+    appearance, text_size, still = defaults
+    command.add_argument(
+        "--appearance",
+        default=appearance,
+        help="ground of the window; by default as last chosen, else the system's",
+        **_of(Appearance),
+    )
+    command.add_argument(
+        "--text-size",
+        type=_text_size,
+        default=text_size,
+        metavar="PERCENT",
+        help="100 to 200; by default as last chosen, else the system's",
+    )
+    command.add_argument(
+        "--still", action="store_true", default=still, help="let nothing move that need not"
+    )
+
+
+def _text_size(text: str) -> int:
+    smallest, *_, largest = TEXT_SIZES
+    if not (text.isascii() and text.isdigit() and smallest <= int(text[:9]) <= largest):
+        raise argparse.ArgumentTypeError(
+            f"'{text[:20]}' is no size of text; name {smallest} to {largest} per cent"
+        )
+    return int(text)
 
 
 def _field_of_view(text: str) -> float:

@@ -10,6 +10,7 @@ from functools import partial
 from pathlib import Path
 
 from coach.app.chosen_language import chosen_language
+from coach.app.chosen_looks import NO_WISHES, Wishes, chosen_looks
 from coach.app.estimator import WithCard, open_adapting, open_estimator
 from coach.app.lens import known_field_of_view
 from coach.app.plan import KEPT_PLAN, open_plan
@@ -43,13 +44,17 @@ def run_patient(
     begin: bool,
     language: str | None = None,
     model: PoseModel | None = None,
+    wishes: Wishes = NO_WISHES,
 ) -> int:
     """Open the window and stay until it is closed; ``begin`` starts without being asked to.
 
     Without a ``language`` it speaks the system's, or English where it does not know that; without
     a ``model`` the pose model is the one that the machine keeps up with.
     """
-    application = create_application(["coach"], language=chosen_language(language))
+    settings, keep = chosen_looks(wishes)
+    application = create_application(
+        ["coach"], language=chosen_language(language), settings=settings, keep=keep
+    )
     plan = open_plan(plan_path, data_folder() / KEPT_PLAN)
     with only_one(data_folder()):
         shown = partial(run_windows, application)

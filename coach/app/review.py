@@ -8,12 +8,13 @@ from functools import partial
 from pathlib import Path
 
 from coach.app.chosen_language import chosen_language
+from coach.app.chosen_looks import NO_WISHES, Wishes, chosen_looks
 from coach.desktop.shared.application import create_application, run_windows
+from coach.desktop.therapist.desk import Desk
 from coach.desktop.therapist.exports import report_name
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.passphrase_dialog import unlocked
 from coach.desktop.therapist.practice_key import ask_practice_key
-from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.fault import Fault
 from coach.domain.movement import Position
 from coach.review.report import report
@@ -26,14 +27,25 @@ from coach.storage.store_lock import is_locked
 from coach.texts import translate
 
 
-def run_review(files: Sequence[Path], place: Path | str | None, language: str | None = None) -> int:
+def run_review(
+    files: Sequence[Path],
+    place: Path | str | None,
+    language: str | None = None,
+    wishes: Wishes = NO_WISHES,
+) -> int:
     """Open the window, import the files, and stay until it is closed.
 
     ``place`` is the store's file, or the URL of its database. Without a ``language`` it is the
     system's, or English where the program does not know that.
     """
+    settings, keep = chosen_looks(wishes)
     application = create_application(
-        ["coach"], name="Shoulder review", icon="review", language=chosen_language(language)
+        ["coach"],
+        name="Shoulder review",
+        icon="review",
+        language=chosen_language(language),
+        settings=settings,
+        keep=keep,
     )
     application.setApplicationDisplayName(translate("therapist", "Shoulder review"))
     for path in files:
@@ -45,10 +57,9 @@ def run_review(files: Sequence[Path], place: Path | str | None, language: str | 
         make_folder(place.parent)
     store = _opened(place)
     try:
-        window = ReviewWindow(store, identity=_identity())
-        window.show()
+        desk = Desk(store, _identity())
         if files:
-            window.import_paths(files)
+            desk.window.import_paths(files)
         return run_windows(application)
     finally:
         store.close()

@@ -51,11 +51,15 @@ class Speaker:
         """Start silent."""
         self.fault: Fault | None = None
         self._voice = voice
-        self._queue = queue or Queue()
         self._timeline = timeline
+        self.begin_anew()
+        self._queue = queue or Queue()
+
+    def begin_anew(self) -> None:
+        """Forget what is being said and what waits; the clock may start again."""
+        self._queue = Queue()
         self._speaking: Cue | None = None
-        self._sounds_until_s = 0.0
-        self._busy_until_s = 0.0
+        self._sounds_until_s = self._busy_until_s = float("-inf")
 
     def hear(self, moment: Moment) -> None:
         """Take in a moment's cues, and keep free the instant of the next number of its hold."""

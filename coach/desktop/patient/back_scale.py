@@ -6,7 +6,7 @@ from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PyQt6.QtWidgets import QWidget
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.desktop.shared.typeface import font
 from coach.review.levels import BUTTOCK, MEASURED_LEVELS, reach_band
 
@@ -27,11 +27,11 @@ class BackScale(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         room = QRectF(self.rect()).adjusted(0, 8, 0, -4)
         spine_x = room.center().x()
-        wide = QPen(QColor(LIGHT.line), 2)
+        wide = QPen(QColor(colours().line), 2)
         painter.setPen(wide)
         painter.drawLine(self._at(room, 0.0), self._at(room, BUTTOCK))
         if self._band is not None:
-            pen = QPen(QColor(LIGHT.series[1]), max(10.0, room.width() * 0.09))
+            pen = QPen(QColor(colours().series[1]), max(10.0, room.width() * 0.09))
             pen.setCapStyle(Qt.PenCapStyle.FlatCap)
             painter.setPen(pen)
             top, bottom = self._band.top, min(self._band.bottom, BUTTOCK)
@@ -41,7 +41,7 @@ class BackScale(QWidget):
             at = self._at(room, share)
             painter.setPen(wide)
             painter.drawLine(at - QPointF(7, 0), at + QPointF(7, 0))
-            painter.setPen(QColor(LIGHT.ink_soft))
+            painter.setPen(QColor(colours().ink_soft))
             box = QRectF(spine_x + 14, at.y() - _LABEL_PX, room.right() - spine_x - 14, 22)
             painter.drawText(
                 box, (Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter).value, name

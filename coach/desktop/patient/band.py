@@ -8,7 +8,8 @@ from dataclasses import dataclass
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QColor, QPainter, QPainterPath, QPen, QTransform
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.patient.calm import seconds_shown
+from coach.desktop.shared.looks import colours
 
 NOTCH_S = 10.0
 """The band is notched at every so many seconds, so that its length can be read."""
@@ -28,7 +29,11 @@ class Band:
     @property
     def fraction(self) -> float:
         """The share that is left, 0 to 1."""
-        return min(1.0, max(0.0, self.remaining_s / self.whole_s)) if self.whole_s > 0 else 0.0
+        return (
+            min(1.0, max(0.0, seconds_shown(self.remaining_s) / self.whole_s))
+            if self.whole_s > 0
+            else 0.0
+        )
 
 
 def paint_band(painter: QPainter, room: QRectF, band: Band | None, edge: float) -> None:
@@ -41,12 +46,12 @@ def paint_band(painter: QPainter, room: QRectF, band: Band | None, edge: float) 
     turns = QTransform(), QTransform(-1, 0, 0, 1, room.left() + room.right(), 0)
     paths = [turn.map(half) for turn in turns]
     for path in paths:
-        painter.strokePath(path, _flat_pen(LIGHT.trough, edge))
+        painter.strokePath(path, _flat_pen(colours().trough, edge))
     if band is None:
         return
     left_px = band.fraction * length
     for path in paths:
-        pen = _flat_pen(LIGHT.rest if band.resting else LIGHT.hold, edge)
+        pen = _flat_pen(colours().rest if band.resting else colours().hold, edge)
         if band.fraction < 1.0:
             pen.setDashPattern([max(left_px, 0.01) / edge, 2.0 * length / edge])
         if left_px > 0.0:
@@ -58,7 +63,7 @@ def _paint_notches(painter: QPainter, path: QPainterPath, band: Band, edge: floa
     notch_s = band.whole_s / WAITING_NOTCHES if band.waiting else NOTCH_S
     if notch_s <= 0:
         return
-    painter.setPen(_flat_pen(LIGHT.stage, max(3.0, edge * 0.16)))
+    painter.setPen(_flat_pen(colours().stage, max(3.0, edge * 0.16)))
     for number in range(1, math.ceil(band.whole_s / notch_s)):
         share = number * notch_s / band.whole_s
         at = path.pointAtPercent(share)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import math
 from typing import assert_never
 
-from PyQt6.QtCore import QCoreApplication, QPointF, QRectF, Qt
-from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
+from PyQt6.QtCore import QCoreApplication, QPointF, QRectF, QSize, Qt
+from PyQt6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.patient.lettering import grown
+from coach.desktop.shared.looks import colours, looks
 from coach.desktop.shared.typeface import font
 from coach.review.diary_entries import Day, Mark
 from coach.review.wording import month
@@ -16,7 +18,7 @@ from coach.review.wording import month
 translate = QCoreApplication.translate
 
 _ROWS = 7
-_LEGEND_ROWS = 3
+_MARKS_NAMED = len(Mark) - 1
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -49,40 +51,58 @@ class Calendar(QWidget):
             return
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        window = self.window()
-        letter_px = 0.026 * (self.height() if window is None else window.height())
+        letter_px = self._letter_px()
         weeks = (len(self._days) + _ROWS - 1) // _ROWS
         left_px, head_px = 2.6 * letter_px, 1.6 * letter_px
-        foot_px = _LEGEND_ROWS * 1.75 * letter_px
+        foot_px = math.ceil(_MARKS_NAMED / self._key_columns()) * 1.75 * letter_px
         step_px = min((self.width() - left_px) / weeks, (self.height() - head_px - foot_px) / _ROWS)
         painter.setFont(font(letter_px))
-        painter.setPen(QColor(LIGHT.ink))
-        for row in range(_ROWS):
-            place = QRectF(0, head_px + row * step_px, left_px, step_px)
+        painter.setPen(QColor(colours().ink))
+        every = 1 if step_px >= 1.1 * letter_px else 2
+        for row in range(0, _ROWS, every):
+            place = QRectF(0, head_px + (row + 0.5) * step_px - letter_px, left_px, 2 * letter_px)
             painter.drawText(place, _LEFT.value, _weekday(row))
-        shown = 0
+        shown, free_px = 0, 0.0
         for index, day in enumerate(self._days):
             column, row = divmod(index, _ROWS)
             x = left_px + column * step_px
             if row == 0 and day.on.month != shown:
                 shown = day.on.month
-                place = QRectF(x, 0, 4 * letter_px, head_px)
-                painter.setPen(QColor(LIGHT.ink))
-                painter.drawText(place, _LEFT.value, month(shown))
+                if x >= free_px:
+                    free_px = x + 2.0 * letter_px
+                    place = QRectF(x, 0, 4 * letter_px, head_px)
+                    painter.setPen(QColor(colours().ink))
+                    painter.drawText(place, _LEFT.value, month(shown))
             cell = QRectF(x, head_px + row * step_px, step_px, step_px)
             _paint_mark(painter, cell, day.mark)
         self._key(painter, head_px + _ROWS * step_px + 0.4 * letter_px, letter_px)
         painter.end()
 
+    def minimumSizeHint(self) -> QSize:  # noqa: D102, N802
+        if looks().text == 1.0:
+            return QSize()
+        rows = 1.6 + 1.1 * _ROWS + 1.75 * math.ceil(_MARKS_NAMED / self._key_columns())
+        return QSize(0, round(rows * self._letter_px()))
+
+    def _letter_px(self) -> float:
+        window = self.window()
+        return grown(0.026) * (self.height() if window is None else window.height())
+
+    def _key_columns(self) -> int:
+        metrics = QFontMetricsF(font(self._letter_px()))
+        widest = max(metrics.horizontalAdvance(name(mark)) for mark in Mark)
+        return 2 if widest + 2.3 * self._letter_px() <= self.width() / 2 else 1
+
     def _key(self, painter: QPainter, top_px: float, letter_px: float) -> None:
-        across_px = self.width() / 2
+        columns = self._key_columns()
+        across_px = self.width() / columns
         for index, mark in enumerate(mark for mark in Mark if mark is not Mark.UNKNOWN):
-            row, column = divmod(index, 2)
+            row, column = divmod(index, columns)
             side_px = 1.6 * letter_px
             x, y = column * across_px, top_px + row * 1.75 * letter_px
             _paint_mark(painter, QRectF(x, y, side_px, side_px), mark)
             place = QRectF(x + 1.4 * side_px, y, across_px - 1.4 * side_px, side_px)
-            painter.setPen(QColor(LIGHT.ink))
+            painter.setPen(QColor(colours().ink))
             painter.drawText(place, _LEFT.value, name(mark))
 
 
@@ -108,12 +128,12 @@ def name(mark: Mark) -> str:
 def _paint_mark(painter: QPainter, cell: QRectF, mark: Mark) -> None:
     side = cell.width()
     inner = cell.adjusted(0.1 * side, 0.1 * side, -0.1 * side, -0.1 * side)
-    thin = QPen(QColor(LIGHT.line), max(1.2, 0.04 * side))
+    thin = QPen(QColor(colours().line), max(1.2, 0.04 * side))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     match mark:
         case Mark.DONE:
-            painter.fillRect(inner, QColor(LIGHT.accent))
-            painter.setPen(QPen(QColor(LIGHT.on_accent), max(1.6, 0.09 * side)))
+            painter.fillRect(inner, QColor(colours().accent))
+            painter.setPen(QPen(QColor(colours().on_accent), max(1.6, 0.09 * side)))
             painter.drawPolyline(
                 QPolygonF(
                     [
@@ -124,22 +144,22 @@ def _paint_mark(painter: QPainter, cell: QRectF, mark: Mark) -> None:
             )
         case Mark.PARTLY:
             painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QColor(LIGHT.accent))
+            painter.setBrush(QColor(colours().accent))
             painter.drawPolygon(
                 QPolygonF([inner.bottomLeft(), inner.bottomRight(), inner.topLeft()])
             )
             painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.setPen(QPen(QColor(LIGHT.accent), max(1.2, 0.05 * side)))
+            painter.setPen(QPen(QColor(colours().accent), max(1.2, 0.05 * side)))
             painter.drawRect(inner)
         case Mark.LEFT_OUT:
             painter.setPen(thin)
             painter.drawRect(inner)
         case Mark.REST:
             painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QColor(LIGHT.line))
+            painter.setBrush(QColor(colours().line))
             painter.drawEllipse(cell.center(), 0.12 * side, 0.12 * side)
         case Mark.DUE:
-            painter.setPen(QPen(QColor(LIGHT.ink), max(2.0, 0.1 * side)))
+            painter.setPen(QPen(QColor(colours().ink), max(2.0, 0.1 * side)))
             painter.drawRect(inner)
         case Mark.UNKNOWN:
             pass

@@ -5,12 +5,13 @@ from __future__ import annotations
 import time
 from collections.abc import Callable
 
-from PyQt6.QtCore import QRectF, QSize, QTimer
+from PyQt6.QtCore import QEvent, QRectF, QSize, QTimer
 from PyQt6.QtGui import QHideEvent, QPainter, QPaintEvent, QShowEvent
 from PyQt6.QtWidgets import QWidget
 
 from coach import texts
 from coach.desktop.shared.figure_painting import paint_drawing
+from coach.desktop.shared.looks import looks
 from coach.domain.exercise import Exercise
 from coach.domain.movement import Side
 from coach.figure import stage_of
@@ -85,9 +86,14 @@ class Demonstration(QWidget):
         super().hideEvent(event)
         self._timer.stop()
 
+    def changeEvent(self, event: QEvent | None) -> None:  # noqa: D102, N802
+        if event is not None and event.type() is QEvent.Type.StyleChange:
+            self._run()
+        super().changeEvent(event)
+
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         painter = QPainter(self)
-        if self._animated:
+        if self._animated and not looks().still:
             drawing = self._stage.drawing(self._clock() - self._begun_s)
         else:
             drawing = self._stage.drawing(self._stage.key_s, beginning=True)
@@ -95,7 +101,7 @@ class Demonstration(QWidget):
         painter.end()
 
     def _run(self) -> None:
-        if self._animated and self.isVisible():
+        if self._animated and not looks().still and self.isVisible():
             self._timer.start()
         else:
             self._timer.stop()

@@ -14,16 +14,13 @@ from coach.cues.wording import doubt_sentence, form_sentence, instructed, tellin
 from coach.desktop.patient.band import Band
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.demonstration_place import DemonstrationPlace
+from coach.desktop.patient.lettering import grown
 from coach.desktop.patient.limb import limb_of
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.readouts import Caption, HoldCount, Readout, Tone
 from coach.desktop.patient.text_block import Line, TextBlock
-from coach.desktop.patient.wording import (
-    exercise_name,
-    measured_name,
-    value_parts,
-)
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.patient.wording import exercise_name, measured_name, value_parts
+from coach.desktop.shared.looks import looks
 from coach.desktop.shared.typeface import font
 from coach.domain.moment import Moment, Order, Stage
 from coach.domain.movement import Movement
@@ -31,6 +28,7 @@ from coach.domain.plan import PlannedExercise
 from coach.domain.progress import Phase
 
 _PANEL_OF_WIDTH = 0.38
+_PANEL_GROWS = 0.3
 _PANEL_OF_HEIGHT = 0.56
 """The panel's least width as a share of the window's height, so that its numbers fit."""
 _FORM_OF_HEIGHT, _FORM_INSET = 0.15, 0.06
@@ -51,7 +49,7 @@ class ExercisePage(QWidget):
         self.angle = Readout(0.168, self)
         self.form = Readout(0.1, self)
         self.demonstration = DemonstrationPlace(self)
-        self.by_time = TextBlock(0.032, parent=self)
+        self.by_time = TextBlock(0.032, least=0.014, parent=self)
         self._timed = QWidget(self)
         timed = QHBoxLayout(self._timed)
         timed.setContentsMargins(0, 0, 0, 0)
@@ -60,10 +58,9 @@ class ExercisePage(QWidget):
         timed.addWidget(self.by_time, 5)
         self.clock = Readout(0.30, self)
         self.count = HoldCount(self)
-        self._title = QLabel(self)
-        self._title.setWordWrap(True)
-        self._then = QLabel(self)
-        self._then.setWordWrap(True)
+        self._title, self._then = QLabel(self), QLabel(self)
+        for label in (self._title, self._then):
+            label.setWordWrap(True)
         self._then.setProperty("role", "soft")
         self.pause_button = KeyButton(self.tr("Pause"), self.tr("Space"), "primary")
         self.skip_button = KeyButton(self.tr("Skip"), "N", share=0.026)
@@ -91,22 +88,25 @@ class ExercisePage(QWidget):
 
     def resizeEvent(self, event: QResizeEvent | None) -> None:  # noqa: D102, N802
         wide, tall = self.width(), self.height()
-        panel = min(int(max(_PANEL_OF_WIDTH * wide, _PANEL_OF_HEIGHT * tall)), wide - 320)
+        share = _PANEL_OF_WIDTH * (1 + _PANEL_GROWS * (looks().text - 1))
+        panel = min(int(max(share * wide, _PANEL_OF_HEIGHT * tall)), wide - 320)
         strip = int(0.15 * tall)
         self.picture.setGeometry(0, 0, wide - panel, tall - strip)
         self.caption.setGeometry(0, tall - strip, wide - panel, strip)
-        inset = int(_FORM_INSET * tall)
-        height = int(_FORM_OF_HEIGHT * tall)
+        inset, height = int(_FORM_INSET * tall), int(_FORM_OF_HEIGHT * tall)
         self.form.setGeometry(
             inset, tall - strip - height - inset, wide - panel - 2 * inset, height
         )
         self._panel.setGeometry(wide - panel, 0, panel, tall)
+        self._timed.setMaximumHeight(int(0.24 * tall))
+        self.clock.setMinimumHeight(int(0.2 * tall))
+        self.count.setMinimumHeight(int(0.08 * tall))
         edge = int(0.028 * tall)
         layout = self._panel.layout()
         if layout is not None:
             layout.setContentsMargins(edge, edge // 2, edge, edge)
-        self._title.setFont(font(0.035 * tall, bold=True))
-        self._then.setFont(font(0.032 * tall, bold=True))
+        self._title.setFont(font(grown(0.035) * tall, bold=True))
+        self._then.setFont(font(grown(0.032) * tall, bold=True))
 
     def show_image(self, image: QImage) -> None:
         """Show another frame, upright and unmirrored."""
@@ -148,8 +148,8 @@ class ExercisePage(QWidget):
         words = telling(planned)
         why = "" if words is None else words.by_time or ""
         lines = [Line(self.tr("By time, not measured"), bold=True)]
-        if why:
-            lines.append(Line(why, colour=LIGHT.ink_soft))
+        if why and looks().text == 1.0:  # enlarged it was read before, on a page that scrolls
+            lines.append(Line(why, colour="ink_soft"))
         self.by_time.show_lines(tuple(lines))
         self.demonstration.show_planned(planned)
         self.picture.show_limb(None)
@@ -230,6 +230,11 @@ class ExercisePage(QWidget):
 
     def _what_follows(self, moment: Moment, planned: PlannedExercise) -> str:
         done = moment.completed
+        ahead = moment.phase in (Phase.REST, Phase.MOVING, Phase.SETTLING)
+        if ahead and not moment.resting and done < planned.repetitions:
+            return self.tr("Now: hold {number} of {asked}, for {hold_s} seconds").format(
+                number=done + 1, asked=planned.repetitions, hold_s=f"{planned.hold_s:g}"
+            )
         under_way = 0 if moment.resting else 1
         if done + under_way < planned.repetitions:
             if moment.resting or planned.rest_s == 0:

@@ -6,9 +6,12 @@ from PyQt6.QtCore import Qt
 from PyQt6.QtWidgets import QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.lettering import grown
 from coach.desktop.shared.typeface import font
 
 _SHARE = 0.03
+MOST_SENTENCES = 3
+"""So many fit over a page."""
 
 
 class FaultBanner(QWidget):
@@ -17,6 +20,7 @@ class FaultBanner(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin hidden."""
         super().__init__(parent)
+        self._announced: list[str] = []
         frame = QFrame(self)
         frame.setProperty("role", "warning")
         self.sentence = QLabel(frame)
@@ -35,11 +39,20 @@ class FaultBanner(QWidget):
         column.addWidget(frame)
         self.hide()
 
+    def announce(self, sentence: str) -> None:
+        """Show a sentence after those that were announced before."""
+        self._announced.append(sentence)
+        more = len(self._announced) - MOST_SENTENCES
+        shown = self._announced[:MOST_SENTENCES]
+        if more > 0:
+            shown.append(self.tr("And {count} more of the kind.").format(count=more))
+        self.say(" ".join(shown), again=False)
+
     def say(self, sentence: str, *, again: bool) -> None:
         """Show a sentence, and whether it can be tried again."""
         window = self.window()
         self.sentence.setFont(
-            font(_SHARE * (800 if window is None else window.height()), bold=True)
+            font(grown(_SHARE) * (800 if window is None else window.height()), bold=True)
         )
         self.sentence.setText(sentence)
         self.sentence.setAccessibleName(sentence)

@@ -8,8 +8,9 @@ from PyQt6.QtCore import QRectF, Qt
 from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PyQt6.QtWidgets import QWidget
 
+from coach.desktop.patient.calm import share_shown
 from coach.desktop.patient.lettering import draw_fitted
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.domain.moment import Moment, Stage
 from coach.gestures import KEPT_S, UP_S
 
@@ -33,10 +34,13 @@ class HandGauge(QWidget):
         """How full the bar is, 0 to 1."""
         return self._share
 
-    def show_moment(self, moment: Moment) -> None:
-        """Show how long the hand is up, and what it does when it stays up."""
+    def show_moment(self, moment: Moment, meaning: str = "") -> None:
+        """Show how long the hand is up, and what it does when it stays up.
+
+        ``meaning`` is what it does on the page shown, where that is not what it does in the stage.
+        """
         raised_s = moment.raised_s
-        words = "" if raised_s is None else self._meaning(moment.stage, raised_s)
+        words = "" if raised_s is None else meaning or self._meaning(moment.stage, raised_s)
         if raised_s is None or raised_s < SEEN_S or not words:
             self.hide()
             return
@@ -70,8 +74,8 @@ class HandGauge(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         room = QRectF(self.rect()).adjusted(3, 3, -3, -3)
-        painter.setPen(QPen(QColor(LIGHT.stage_ink), 4))
-        painter.setBrush(QColor(LIGHT.stage))
+        painter.setPen(QPen(QColor(colours().stage_ink), 4))
+        painter.setBrush(QColor(colours().stage))
         painter.drawRoundedRect(room, 16, 16)
         inset = 0.14 * room.height()
         room.adjust(2 * inset, inset, -2 * inset, -inset)
@@ -82,15 +86,15 @@ class HandGauge(QWidget):
             self._words,
             largest_px=words.height() * 0.85,
             smallest_px=14,
-            colour=LIGHT.stage_ink,
+            colour=colours().stage_ink,
             bold=True,
         )
         bar = QRectF(room.left(), words.bottom(), room.width(), room.bottom() - words.bottom())
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.trough))
+        painter.setBrush(QColor(colours().trough))
         painter.drawRoundedRect(bar, 6, 6)
         filled = QRectF(bar)
-        filled.setWidth(bar.width() * self._share)
-        painter.setBrush(QColor(LIGHT.hold))
+        filled.setWidth(bar.width() * share_shown(self._share))
+        painter.setBrush(QColor(colours().hold))
         painter.drawRoundedRect(filled, 6, 6)
         painter.end()

@@ -8,12 +8,11 @@ from PyQt6.QtCore import QPointF, QRectF, QSize, Qt
 from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PyQt6.QtWidgets import QWidget
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.patient.wording import translate
+from coach.desktop.shared.looks import colours
 from coach.desktop.shared.typeface import font
 from coach.domain.movement import Position, Side, View
-from coach.texts import translate
 
-SHIRT, HAIR, WOOD = "#AFC6EC", "#4A3A4F", "#D9C3A2"
 _LABEL = 0.072
 _EYE_LINE = 0.006
 
@@ -21,9 +20,12 @@ _EYE_LINE = 0.006
 def distance_words(position: Position, view: View) -> str:
     """Say how far away, short; common practice, so that the picture holds head to hips."""
     if position.lying:
-        if view is View.FOOT:
-            return translate("LaptopPlace", "2 m, up high")
-        return translate("LaptopPlace", "2 m, chair height")
+        high = view is View.FOOT
+        return (
+            translate("LaptopPlace", "2 m, up high")
+            if high
+            else translate("LaptopPlace", "2 m, chair height")
+        )
     return "2\N{EN DASH}3 m"
 
 
@@ -58,7 +60,7 @@ class LaptopPlace(QWidget):
         box = QRectF(self.rect())
         if self._caption:
             painter.setFont(font(15, bold=True))
-            painter.setPen(QColor(LIGHT.ink))
+            painter.setPen(QColor(colours().ink))
             flags = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignBottom
             words = QRectF(box.left(), box.bottom() - 42, box.width(), 40)
             painter.drawText(words, flags.value | Qt.TextFlag.TextWordWrap.value, self._caption)
@@ -116,16 +118,16 @@ def _sight(painter: QPainter, laptop: QPointF, way: QPointF, reach: float) -> No
     far = laptop - way * (reach + 0.32)
     wedge = QPolygonF([laptop, far + across * reach, far - across * reach])
     painter.setPen(Qt.PenStyle.NoPen)
-    painter.setBrush(QColor(LIGHT.accent_wash))
+    painter.setBrush(QColor(colours().accent_wash))
     painter.drawPolygon(wedge)
 
 
 def _upright(painter: QPainter, position: Position, side: Side) -> None:
     """Draw someone who faces up in the picture, from above, the stiff arm a little out."""
     if position is Position.SITTING:
-        _fill(painter, WOOD)
+        _fill(painter, colours().scene.furniture)
         painter.drawRoundedRect(QRectF(-0.085, -0.055, 0.17, 0.15), 0.02, 0.02)
-    for arm_side, colour in ((-side.sign, SHIRT), (side.sign, LIGHT.hold)):
+    for arm_side, colour in ((-side.sign, colours().scene.shirt), (side.sign, colours().hold)):
         _limb(
             painter,
             QPointF(arm_side * 0.115, 0.0),
@@ -133,28 +135,28 @@ def _upright(painter: QPainter, position: Position, side: Side) -> None:
             colour,
             strong=arm_side == side.sign,
         )
-    _fill(painter, SHIRT)
+    _fill(painter, colours().scene.shirt)
     painter.drawRoundedRect(QRectF(-0.125, -0.045, 0.25, 0.09), 0.045, 0.045)
-    _fill(painter, HAIR)
+    _fill(painter, colours().scene.hair)
     painter.drawPolygon(
         QPolygonF([QPointF(-0.022, -0.05), QPointF(0.022, -0.05), QPointF(0.0, -0.085)])
     )
     painter.drawEllipse(QPointF(0, 0), 0.056, 0.062)
     if position is Position.DOORWAY:
-        _fill(painter, WOOD)
+        _fill(painter, colours().scene.furniture)
         for x in (-0.215, 0.165):
             painter.drawRect(QRectF(x, -0.13, 0.05, 0.045))
 
 
 def _lying(painter: QPainter, position: Position, side: Side) -> None:
     """Draw someone who lies with the head up in the picture, from above."""
-    _fill(painter, "#E6DBCB")
+    _fill(painter, colours().scene.floor)
     painter.drawRoundedRect(QRectF(-0.15, -0.28, 0.30, 0.56), 0.02, 0.02)
     stiff = side.sign if position is Position.PRONE else -side.sign
     if position is Position.SIDE_LYING:
         stiff = -1
     for x in (-0.032, 0.032):
-        _limb(painter, QPointF(x, 0.05), QPointF(x, 0.235), "#6B5C85", wide=0.05)
+        _limb(painter, QPointF(x, 0.05), QPointF(x, 0.235), colours().scene.trousers, wide=0.05)
     for arm_side in (-stiff, stiff):
         own = arm_side == stiff
         if position is Position.SIDE_LYING and not own:
@@ -163,19 +165,19 @@ def _lying(painter: QPainter, position: Position, side: Side) -> None:
             painter,
             QPointF(arm_side * 0.085, -0.115),
             QPointF(arm_side * 0.105, 0.02),
-            LIGHT.hold if own else "#EBD3BE",
+            colours().hold if own else colours().scene.skin,
             strong=own,
         )
-    _fill(painter, SHIRT)
+    _fill(painter, colours().scene.shirt)
     painter.drawRoundedRect(QRectF(-0.08, -0.145, 0.16, 0.215), 0.045, 0.045)
-    _fill(painter, HAIR if position is Position.PRONE else "#EBD3BE")
+    _fill(painter, colours().scene.hair if position is Position.PRONE else colours().scene.skin)
     painter.drawEllipse(QPointF(0, -0.205), 0.05, 0.055)
     if position is Position.SUPINE:
-        _fill(painter, LIGHT.ink)
+        _fill(painter, colours().ink)
         for x in (-0.018, 0.018):
             painter.drawEllipse(QPointF(x, -0.205), 0.006, 0.006)
     if position is Position.SIDE_LYING:
-        _fill(painter, HAIR)
+        _fill(painter, colours().scene.hair)
         painter.drawChord(QRectF(-0.05, -0.26, 0.10, 0.11), -90 * 16, 180 * 16)
 
 
@@ -189,7 +191,10 @@ def _limb(
     strong: bool = False,
 ) -> None:
     edge = 0.014 if strong else 0.006
-    for tint, width in ((LIGHT.ink if strong else LIGHT.line, wide + edge), (colour, wide)):
+    for tint, width in (
+        (colours().scene.outline if strong else colours().line, wide + edge),
+        (colour, wide),
+    ):
         pen = QPen(QColor(tint), width)
         pen.setCapStyle(Qt.PenCapStyle.RoundCap)
         painter.setPen(pen)
@@ -201,13 +206,13 @@ def _laptop(painter: QPainter, at: QPointF, way: QPointF) -> None:
     painter.save()
     painter.translate(at)
     painter.rotate(math.degrees(math.atan2(way.y(), way.x())) + 90.0)
-    _fill(painter, WOOD)
+    _fill(painter, colours().scene.furniture)
     painter.drawRoundedRect(QRectF(-0.12, -0.06, 0.24, 0.13), 0.015, 0.015)
-    _fill(painter, LIGHT.stage)
+    _fill(painter, colours().stage)
     painter.drawRoundedRect(QRectF(-0.075, -0.02, 0.15, 0.022), 0.006, 0.006)
-    _fill(painter, LIGHT.line)
+    _fill(painter, colours().line)
     painter.drawRect(QRectF(-0.07, 0.006, 0.14, 0.05))
-    _fill(painter, LIGHT.rest)
+    _fill(painter, colours().rest)
     painter.drawEllipse(QPointF(0, -0.009), _EYE_LINE, _EYE_LINE)
     painter.restore()
 
@@ -226,7 +231,7 @@ def _labels(
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     painter.setFont(font(max(12.0, _LABEL * scale), bold=True))
-    painter.setPen(QColor(LIGHT.ink))
+    painter.setPen(QColor(colours().ink))
     middle = box.center() + (laptop * 0.55 + person * 0.45) * scale
     flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
     place = QRectF(middle.x() + 0.03 * scale, middle.y() - 0.06 * scale, scale, 0.12 * scale)

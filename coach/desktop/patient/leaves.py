@@ -8,6 +8,7 @@ from PyQt6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.prose import ProsePage
+from coach.desktop.patient.reading_area import ReadingArea, scroll_by_key
 from coach.desktop.patient.wording import translate
 
 _ONWARD = (Qt.Key.Key_Right, Qt.Key.Key_Down, Qt.Key.Key_PageDown)
@@ -57,7 +58,9 @@ class LeavesPage(ProsePage):
         column.setContentsMargins(40, 22, 40, 26)
         column.setSpacing(12)
         column.addLayout(head)
-        column.addLayout(self.body, 1)
+        self.body.setContentsMargins(0, 0, 0, 0)
+        self.area = ReadingArea(self.body, translate("LeavesPage", "Page"), self)
+        column.addWidget(self.area, 1)
         column.addLayout(self.buttons)
 
     def open_leaves(self, count: int) -> None:
@@ -76,7 +79,9 @@ class LeavesPage(ProsePage):
 
     def handle_key(self, key: Qt.Key) -> bool:
         """Do what a key is for; False where it is for nothing here."""
-        if key in _ONWARD:
+        if scroll_by_key(self, key):
+            pass
+        elif key in _ONWARD:
             self.turn(1)
         elif key in _BACK:
             self.turn(-1)

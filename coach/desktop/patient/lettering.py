@@ -5,12 +5,20 @@ from __future__ import annotations
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QColor, QFont, QFontMetricsF, QPainter
 
+from coach.desktop.shared.looks import looks
 from coach.desktop.shared.typeface import font
 
+LARGE_SHARE = 0.05
+"""Type this large, 40 pixels of 800, is read from three metres and grows no further."""
 _WRAP = Qt.TextFlag.TextWordWrap
 _STEP = 0.94
 _GAP = 0.16
 """Between a number and what stands beside it, as a share of the number's height."""
+
+
+def grown(share: float) -> float:
+    """Give a size of type, a share of the window's height, as large as the text is wanted."""
+    return max(share, min(share * looks().text, LARGE_SHARE))
 
 
 def draw_fitted(

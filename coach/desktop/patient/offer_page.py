@@ -9,6 +9,7 @@ from coach.cues.wording import instructed
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.demonstration_place import DemonstrationPlace
 from coach.desktop.patient.prose import ProsePage
+from coach.desktop.patient.reading_area import ReadingArea
 from coach.desktop.patient.wording import exercise_name
 from coach.domain.moment import Moment, Order
 
@@ -54,7 +55,8 @@ class OfferPage(ProsePage):
         )
         row = QHBoxLayout()
         row.setSpacing(32)
-        row.addLayout(words, 11)
+        words.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(ReadingArea(words, self.tr("What is offered"), self), 11)
         row.addWidget(self.demonstration, 9)
         buttons = QHBoxLayout()
         buttons.setSpacing(16)

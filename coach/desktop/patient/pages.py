@@ -77,6 +77,7 @@ class Pages(QStackedWidget):
         self.welcome.cautions_button.clicked.connect(self._open_cautions)
         self.cautions.read.connect(self._end_cautions)
         self.cautions.closed.connect(self.closed)
+        self.cautions.spoken.connect(self.spoken)
         self.welcome.weeks_button.setVisible(diary is not None)
         self.welcome.weeks_button.clicked.connect(self._open_weeks)
         self.welcome.understanding_button.clicked.connect(self._open_understanding)
@@ -110,10 +111,7 @@ class Pages(QStackedWidget):
         button: QAbstractButton | None = None
         match self.stage:
             case None | Stage.WELCOME if self.currentWidget() is self.cautions:
-                button = self.cautions.read_button if onward else None
-                if stops:
-                    first = not self._cautions_read
-                    button = self.cautions.stop_button if first else self.cautions.read_button
+                button = self.cautions.button_of(key, onward=onward, stops=stops)
             case None | Stage.WELCOME if self.reading:
                 if stops:
                     self.back_to_welcome()
@@ -209,21 +207,20 @@ class Pages(QStackedWidget):
 
     def show_words(self, words: str) -> None:
         """Show what is being said."""
-        self.welcome.caption.show_words(words)
-        self.prepare.caption.show_words(words)
-        self.exercise.caption.show_words(words)
+        for page in (self.cautions, self.welcome, self.prepare, self.exercise):
+            page.caption.show_words(words)
 
     def take_words_away(self) -> None:
         """Show none of what was said any longer."""
+        self.cautions.say_how_to_go_on()
         self.welcome.say_how_to_begin()
         self.prepare.caption.show_words("")
         self.exercise.caption.show_words("")
 
     def show_note(self, sentence: str) -> None:
         """Show something small and lasting under the captions."""
-        self.welcome.caption.show_note(sentence)
-        self.prepare.caption.show_note(sentence)
-        self.exercise.caption.show_note(sentence)
+        for page in (self.cautions, self.welcome, self.prepare, self.exercise):
+            page.caption.show_note(sentence)
 
     def picture_rect(self) -> QRect:
         """Give the place of the picture, or of the whole page where there is none, in pixels."""

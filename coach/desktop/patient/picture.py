@@ -21,7 +21,7 @@ from coach.desktop.patient.band import Band, paint_band
 from coach.desktop.patient.fan import Point
 from coach.desktop.patient.lettering import draw_fitted, draw_number, number_width
 from coach.desktop.patient.limb import Limb
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 
 _ERROR_SHARE = 0.7
 """Height of the error's type beside the value's."""
@@ -101,7 +101,7 @@ class Picture(QWidget):
         painter.setRenderHints(
             QPainter.RenderHint.Antialiasing | QPainter.RenderHint.SmoothPixmapTransform
         )
-        painter.fillRect(self.rect(), QColor(LIGHT.stage))
+        painter.fillRect(self.rect(), QColor(colours().stage))
         if self._framed:
             paint_band(painter, QRectF(self.rect()), self._band, self._edge_px())
         place = self.picture_rect()
@@ -120,7 +120,7 @@ class Picture(QWidget):
                 self._empty,
                 largest_px=max(18.0, 0.06 * place.height()),
                 smallest_px=14,
-                colour=LIGHT.stage_soft,
+                colour=colours().stage_soft,
                 bold=True,
             )
         if self._veil:
@@ -140,26 +140,30 @@ class Picture(QWidget):
     def _paint_limb(self, painter: QPainter, limb: Limb, place: QRectF) -> None:
         thin = max(3.0, 0.009 * place.height())
         on = self._mirror(place)
-        self._line(painter, [on(at) for at in limb.trunk], LIGHT.rest, thin)
+        self._line(painter, [on(at) for at in limb.trunk], colours().rest, thin)
         if limb.zero is not None:
-            self._line(painter, [on(at) for at in limb.zero], LIGHT.rest, thin * 0.7, dashed=True)
+            self._line(
+                painter, [on(at) for at in limb.zero], colours().rest, thin * 0.7, dashed=True
+            )
         for tick in limb.ticks:
-            self._line(painter, [on(at) for at in tick], LIGHT.rest, thin * 0.7)
+            self._line(painter, [on(at) for at in tick], colours().rest, thin * 0.7)
         if limb.band is not None:
-            self._line(painter, [on(at) for at in limb.band], LIGHT.hold, thin * 3.0)
+            self._line(painter, [on(at) for at in limb.band], colours().hold, thin * 3.0)
         if limb.limit is not None:
-            self._line(painter, [on(at) for at in limb.limit], LIGHT.stage_ink, thin, dashed=True)
+            self._line(
+                painter, [on(at) for at in limb.limit], colours().stage_ink, thin, dashed=True
+            )
         if limb.arc:
             arc = [on(at) for at in limb.arc]
-            wedge = QColor(LIGHT.hold)
+            wedge = QColor(colours().hold)
             wedge.setAlphaF(0.32)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(wedge)
             painter.drawPolygon(QPolygonF([on(limb.apex), *arc]))
-            self._line(painter, arc, LIGHT.hold, thin)
-        self._line(painter, [on(at) for at in limb.arm], LIGHT.hold, thin * 1.9)
-        painter.setPen(QPen(QColor(LIGHT.stage), thin * 0.6))
-        painter.setBrush(QColor(LIGHT.stage_ink))
+            self._line(painter, arc, colours().hold, thin)
+        self._line(painter, [on(at) for at in limb.arm], colours().hold, thin * 1.9)
+        painter.setPen(QPen(QColor(colours().stage), thin * 0.6))
+        painter.setBrush(QColor(colours().stage_ink))
         for joint in limb.arm:
             painter.drawEllipse(on(joint), thin * 1.7, thin * 1.7)
         if self._value and (limb.arc or limb.band):
@@ -176,7 +180,7 @@ class Picture(QWidget):
     ) -> None:
         # A dark casing keeps the line visible on any clothes and wall.
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        for ink, extra_px in ((LIGHT.stage, width_px * 0.8), (colour, 0.0)):
+        for ink, extra_px in ((colours().stage, width_px * 0.8), (colour, 0.0)):
             pen = QPen(QColor(ink), width_px + extra_px)
             pen.setCapStyle(Qt.PenCapStyle.RoundCap)
             pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
@@ -196,7 +200,7 @@ class Picture(QWidget):
         pill.moveLeft(min(max(pill.left(), place.left() + 8), place.right() - pill.width() - 8))
         pill.moveTop(min(max(pill.top(), place.top() + 8), place.bottom() - pill.height() - 8))
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.stage))
+        painter.setBrush(QColor(colours().stage))
         painter.drawRoundedRect(pill, pill.height() / 2, pill.height() / 2)
         draw_number(
             painter,
@@ -204,20 +208,20 @@ class Picture(QWidget):
             self._value,
             self._error,
             largest_px=size_px,
-            colour=LIGHT.hold,
-            beside_colour=LIGHT.stage_ink,
+            colour=colours().hold,
+            beside_colour=colours().stage_ink,
             beside_share=_ERROR_SHARE,
             centred=True,
         )
 
     def _paint_veil(self, painter: QPainter, place: QRectF) -> None:
-        dark = QColor(LIGHT.stage)
+        dark = QColor(colours().stage)
         dark.setAlphaF(0.82)
         painter.fillRect(place.adjusted(-1, -1, 1, 1), dark)
         bars = QRectF(0, 0, place.height() * 0.2, place.height() * 0.24)
         bars.moveCenter(QPointF(place.center().x(), place.top() + place.height() * 0.34))
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.rest))
+        painter.setBrush(QColor(colours().rest))
         third = bars.width() / 3
         for left in (bars.left(), bars.right() - third):
             painter.drawRoundedRect(QRectF(left, bars.top(), third, bars.height()), 6, 6)
@@ -229,6 +233,6 @@ class Picture(QWidget):
             self._veil,
             largest_px=large_px,
             smallest_px=20,
-            colour=LIGHT.stage_ink,
+            colour=colours().stage_ink,
             bold=True,
         )

@@ -7,15 +7,16 @@ from PyQt6.QtGui import QImage
 from PyQt6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from coach.cues.wording import dose_sentence, doubt_sentence, instructed, placed, telling
+from coach.desktop.patient.button_rows import ButtonRows
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.demonstration_place import DemonstrationPlace
 from coach.desktop.patient.laptop_place import LaptopPlace
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
+from coach.desktop.patient.reading_area import ReadingArea
 from coach.desktop.patient.readouts import Caption, Readout, Tone
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import exercise_name, measured_name, side_name, translate
-from coach.desktop.shared.theme import LIGHT
 from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Moment, Order
 from coach.domain.movement import Position, Side, View
@@ -34,18 +35,14 @@ class PreparePage(ProsePage):
         self.instruction = Readout(0.1, self)
         self.caption = Caption(self)
         self._title = self.line("", 0.05, bold=True)
-        self._new = self.line(self.tr("New for you"), 0.032, bold=True, wrap=False)
-        self._new.setStyleSheet(
-            f"background: {LIGHT.accent}; color: {LIGHT.on_accent};"
-            "border-radius: 10px; padding: 4px 14px;"
-        )
+        self._new = self.line(self.tr("New for you"), 0.032, bold=True, role="badge", wrap=False)
         self._dose = self.line("", 0.032, bold=True)
         self._measured = self.line("", 0.026, role="soft")
         self.demonstration = DemonstrationPlace(self)
         self.laptop = LaptopPlace(View.FRONT, Position.STANDING, Side.RIGHT, parent=self)
         self.place = TextBlock(0.034, parent=self)
         self.steps = TextBlock(0.032, parent=self)
-        self.cautions = TextBlock(0.028, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self)
+        self.cautions = TextBlock(0.028, ground="caution_wash", edge="caution", parent=self)
         self.ready_button = KeyButton(
             self.tr("Begin now"), self.tr("Space"), "primary", share=0.036
         )
@@ -83,22 +80,22 @@ class PreparePage(ProsePage):
         pictures.setSpacing(18)
         pictures.addWidget(self.demonstration, 11)
         pictures.addLayout(laptop, 9)
-        buttons = QHBoxLayout()
-        buttons.setSpacing(10)
-        buttons.addWidget(self.stop_button, 3)
-        buttons.addWidget(self.skip_button, 3)
-        buttons.addWidget(self.pause_button, 3)
-        buttons.addWidget(self.ready_button, 6)
+        others = (self.stop_button, 3), (self.skip_button, 3), (self.pause_button, 3)
+        buttons = ButtonRows((others, ((self.ready_button, 6),)))
+        told = QVBoxLayout()
+        told.setContentsMargins(0, 0, 0, 0)
+        told.setSpacing(8)
+        told.addLayout(head)
+        told.addWidget(self._dose)
+        told.addWidget(self._measured)
+        told.addLayout(pictures, 50)
+        told.addWidget(self.steps, 27)
+        told.addWidget(self.cautions, 13)
         column = QVBoxLayout()
         column.setContentsMargins(24, 16, 24, 20)
         column.setSpacing(8)
-        column.addLayout(head)
-        column.addWidget(self._dose)
-        column.addWidget(self._measured)
-        column.addLayout(pictures, 50)
-        column.addWidget(self.steps, 27)
-        column.addWidget(self.cautions, 13)
-        column.addLayout(buttons, 9)
+        column.addWidget(ReadingArea(told, self.tr("What to do"), self), 90)
+        column.addWidget(buttons, 9)
         return column
 
     def show_image(self, image: QImage) -> None:
@@ -126,7 +123,7 @@ class PreparePage(ProsePage):
             )
         )
         cautions = _cautions(item)
-        self.cautions.show_lines(tuple(Line(each, "!", colour=LIGHT.ink) for each in cautions))
+        self.cautions.show_lines(tuple(Line(each, "!") for each in cautions))
         self.cautions.setVisible(bool(cautions))
         self.ready_button.setFocus()
 

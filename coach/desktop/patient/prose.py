@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from PyQt6.QtCore import Qt
+from PyQt6.QtCore import QCoreApplication, QEvent, Qt
 from PyQt6.QtGui import QResizeEvent
 from PyQt6.QtWidgets import QFrame, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from coach.desktop.patient.lettering import grown
 from coach.desktop.shared.typeface import font
 
 
@@ -27,7 +28,7 @@ class ProsePage(QWidget):
         label.setProperty("role", role)
         label.setTextFormat(Qt.TextFormat.PlainText)
         self._lines.append((label, share, bold))
-        label.setFont(font(share * max(self.height(), 480), bold=bold))
+        label.setFont(font(grown(share) * max(self.height(), 480), bold=bold))
         return label
 
     def forget(self, parent: QWidget) -> None:
@@ -55,6 +56,18 @@ class ProsePage(QWidget):
         return frame
 
     def resizeEvent(self, event: QResizeEvent | None) -> None:  # noqa: D102, N802
-        for label, share, bold in self._lines:
-            label.setFont(font(share * self.height(), bold=bold))
+        self._fit()
         super().resizeEvent(event)
+
+    def changeEvent(self, event: QEvent | None) -> None:  # noqa: D102, N802
+        # The windows are being dressed anew, the lines after their page: fit them after that.
+        if event is not None and event.type() is QEvent.Type.StyleChange:
+            QCoreApplication.postEvent(self, QEvent(QEvent.Type.User))
+        super().changeEvent(event)
+
+    def customEvent(self, event: QEvent | None) -> None:  # noqa: D102, N802
+        self._fit()
+
+    def _fit(self) -> None:
+        for label, share, bold in self._lines:
+            label.setFont(font(grown(share) * self.height(), bold=bold))

@@ -8,7 +8,7 @@ from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PyQt6.QtWidgets import QWidget
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.domain.movement import Movement, Side
 
 _AROUND_DEG = 360.0
@@ -52,26 +52,26 @@ class RangeDial(QWidget):
         place = QRectF(0, 0, across, across)
         place.moveCenter(QRectF(self.rect()).center())
         middle, reach = place.center(), across / 2
-        painter.setPen(QPen(QColor(LIGHT.line), 2))
+        painter.setPen(QPen(QColor(colours().line), 2))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawEllipse(place)
-        painter.setPen(QPen(QColor(LIGHT.line), 2, Qt.PenStyle.DashLine))
+        painter.setPen(QPen(QColor(colours().line), 2, Qt.PenStyle.DashLine))
         painter.drawLine(middle, self._at(middle, reach, 0.0))
         if self._angle_deg is not None:
-            wedge = QColor(LIGHT.accent)
+            wedge = QColor(colours().accent)
             wedge.setAlphaF(0.22)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(wedge)
             self._pie(painter, place, 0.0, self._angle_deg)
-            painter.setBrush(QColor(LIGHT.series[1]))
+            painter.setBrush(QColor(colours().series[1]))
             low = self._angle_deg - self._error_deg
             self._pie(painter, place, low, 2 * self._error_deg)
-            pen = QPen(QColor(LIGHT.accent), max(4.0, across * 0.055))
+            pen = QPen(QColor(colours().accent), max(4.0, across * 0.055))
             pen.setCapStyle(Qt.PenCapStyle.RoundCap)
             painter.setPen(pen)
             painter.drawLine(middle, self._at(middle, reach * 0.96, self._angle_deg))
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.ink))
+        painter.setBrush(QColor(colours().ink))
         painter.drawEllipse(middle, across * 0.06, across * 0.06)
         painter.end()
 

@@ -6,31 +6,35 @@ import math
 from enum import Enum
 
 from PyQt6.QtCore import QRectF, Qt
-from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen
+from PyQt6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PyQt6.QtWidgets import QWidget
 
-from coach.desktop.patient.lettering import draw_fitted, draw_number
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.patient.calm import share_shown
+from coach.desktop.patient.lettering import draw_fitted, draw_number, grown
+from coach.desktop.shared.looks import colour, colours, looks
+from coach.desktop.shared.typeface import font
 from coach.domain.plan import PlannedExercise
 from coach.domain.progress import Repetition
 
-_NOTE_ON_ONE_LINE = 0.9
+_NOTE_ON_ONE_LINE = 1.3
 """Width of the caption's room, as a share of the window's height, that takes a note in one line."""
 _FINEST = 2
 """Decimals of the share of a box that is filled: a box is some tens of pixels wide."""
+_DIGITS_OF_TYPE = 0.74
+"""How high digits are, as a share of their type, with a little air."""
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
 class Tone(Enum):
-    """How a readout looks: ground (None for the page's own), ink, ink of the heading."""
+    """Names of colours: ground (None for the page's own), ink, ink of the heading."""
 
-    PLAIN = (None, LIGHT.ink, LIGHT.ink_soft)
-    WORDS = (None, LIGHT.accent, LIGHT.ink_soft)
-    CALM = (LIGHT.card, LIGHT.accent, LIGHT.ink_soft)
-    HOLD = (LIGHT.stage, LIGHT.hold, LIGHT.stage_ink)
-    REST = (LIGHT.stage, LIGHT.rest, LIGHT.stage_ink)
-    WAITING = (LIGHT.stage, LIGHT.stage_soft, LIGHT.stage_ink)
-    ALARM = (LIGHT.caution_wash, LIGHT.caution, LIGHT.caution)
+    PLAIN = (None, "ink", "ink_soft")
+    WORDS = (None, "accent", "ink_soft")
+    CALM = ("card", "accent", "ink_soft")
+    HOLD = ("stage", "hold", "stage_ink")
+    REST = ("stage", "rest", "stage_ink")
+    WAITING = ("stage", "stage_soft", "stage_ink")
+    ALARM = ("caution_wash", "caution", "caution")
 
 
 class Readout(QWidget):
@@ -68,7 +72,8 @@ class Readout(QWidget):
         self.update()
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
-        ground, ink, heading_ink = self._tone.value
+        ground, *inks = self._tone.value
+        ink, heading_ink = (colour(name) for name in inks)
         window = self.window()
         tall = float(window.height()) if window is not None else 800.0
         painter = QPainter(self)
@@ -76,15 +81,20 @@ class Readout(QWidget):
         room = QRectF(self.rect())
         if ground is not None:
             painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QColor(ground))
+            painter.setBrush(QColor(colour(ground)))
             painter.drawRoundedRect(room, 16, 16)
             room.adjust(tall * 0.022, tall * 0.01, -tall * 0.022, -tall * 0.01)
-        top = QRectF(room.left(), room.top(), room.width(), tall * 0.036)
+        size_px = tall * grown(0.028)
+        across_px = QFontMetricsF(font(size_px, bold=ground is not None)).horizontalAdvance(
+            self._heading
+        )
+        lines = 1 if across_px <= room.width() or looks().text == 1.0 else 2
+        top = QRectF(room.left(), room.top(), room.width(), 1.3 * lines * size_px)
         draw_fitted(
             painter,
             top,
             self._heading,
-            largest_px=tall * 0.028,
+            largest_px=size_px,
             smallest_px=9,
             colour=heading_ink,
             bold=ground is not None,
@@ -97,7 +107,7 @@ class Readout(QWidget):
                 room,
                 self._number,
                 self._beside,
-                largest_px=tall * self._share,
+                largest_px=min(tall * self._share, room.height() / _DIGITS_OF_TYPE),
                 colour=ink,
                 beside_colour=heading_ink,
             )
@@ -141,7 +151,7 @@ class HoldCount(QWidget):
         shares = [min(1.0, rep.held_s / hold_s) for rep in repetitions] or [1.0] * done
         ahead = [0.0] * max(0, asked - done)
         if ahead:
-            ahead[0] = round(min(1.0, held_s / hold_s), _FINEST)
+            ahead[0] = round(share_shown(min(1.0, held_s / hold_s)), _FINEST)
         before = self._shares, self._done, self._asked
         self._shares, self._done, self._asked = (*shares, *ahead), done, asked
         if before == (self._shares, done, asked):
@@ -166,8 +176,8 @@ class HoldCount(QWidget):
             str(self._done),
             self.tr("of {asked} holds").format(asked=self._asked),
             largest_px=room.height() * 1.24,
-            colour=LIGHT.accent,
-            beside_colour=LIGHT.ink_soft,
+            colour=colours().accent,
+            beside_colour=colours().ink_soft,
             beside_share=0.5,
         )
         gap = min(10.0, boxes.width() / (4 * len(self._shares)))
@@ -175,11 +185,11 @@ class HoldCount(QWidget):
         for number, share in enumerate(self._shares):
             box = QRectF(boxes.left() + number * (each + gap), boxes.top(), each, boxes.height())
             painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QColor(LIGHT.accent))
+            painter.setBrush(QColor(colours().accent))
             filled = QRectF(box)
             filled.setWidth(box.width() * share)
             painter.drawRoundedRect(filled, 3, 3)
-            painter.setPen(QPen(QColor(LIGHT.accent), 2.0))
+            painter.setPen(QPen(QColor(colours().accent), 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), 3, 3)
         painter.end()
@@ -211,19 +221,19 @@ class Caption(QWidget):
         window = self.window()
         tall = float(window.height()) if window is not None else 800.0
         painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(LIGHT.stage))
+        painter.fillRect(self.rect(), QColor(colours().stage))
         room = QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
         if self._note:
             lines = math.ceil(_NOTE_ON_ONE_LINE * tall / max(room.width(), 1.0))
-            height = lines * tall * 0.026
+            height = lines * tall * 1.25 * grown(0.036)
             foot = QRectF(room.left(), room.bottom() - height, room.width(), height)
             draw_fitted(
                 painter,
                 foot,
                 self._note,
-                largest_px=tall * 0.02,
-                smallest_px=9,
-                colour=LIGHT.stage_soft,
+                largest_px=tall * grown(0.036),
+                smallest_px=14,
+                colour=colours().stage_soft,
             )
             room.setBottom(foot.top())
         draw_fitted(
@@ -232,7 +242,7 @@ class Caption(QWidget):
             self._words,
             largest_px=tall * 0.058,
             smallest_px=12,
-            colour=LIGHT.stage_ink,
+            colour=colours().stage_ink,
             bold=True,
         )
         painter.end()

@@ -6,7 +6,8 @@ from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen, QPolygonF
 from PyQt6.QtWidgets import QAbstractButton, QSizePolicy, QWidget
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.patient.calm import share_shown
+from coach.desktop.shared.looks import colours
 from coach.desktop.shared.typeface import font
 
 HIGHEST = 10
@@ -31,6 +32,7 @@ class SureBar(QWidget):
 
     def show_share(self, share: float | None) -> None:
         """Show how much of the time is left, 0 to 1; None for nothing."""
+        share = None if share is None else 1.0 - share_shown(1.0 - share)
         if share != self.share:
             self.share = share
             self.update()
@@ -40,11 +42,11 @@ class SureBar(QWidget):
             return
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(QPen(QColor(LIGHT.accent), 2))
+        painter.setPen(QPen(QColor(colours().accent), 2))
         room = QRectF(self.rect()).adjusted(1, 1, -1, -1)
         painter.drawRoundedRect(room, 6, 6)
         room.setWidth(room.width() * self.share)
-        painter.setBrush(QColor(LIGHT.accent))
+        painter.setBrush(QColor(colours().accent))
         painter.drawRoundedRect(room, 6, 6)
         painter.end()
 
@@ -87,22 +89,24 @@ class ScoreButton(QAbstractButton):
         room = whole.adjusted(4, 4 + low, -4, -4)
         shape = QPainterPath()
         shape.addRoundedRect(room, 12, 12)
-        ground = LIGHT.stage if offered else LIGHT.card
-        painter.fillPath(shape, QColor(LIGHT.accent if chosen else ground))
+        ground = colours().stage if offered else colours().card
+        painter.fillPath(shape, QColor(colours().accent if chosen else ground))
         if not chosen and not offered:
             painter.setClipPath(shape)
             painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QColor(LIGHT.accent_wash))
+            painter.setBrush(QColor(colours().accent_wash))
             painter.drawPolygon(self._slope(room))
             painter.setClipping(False)
         if offered and not chosen:
             self._point_down(painter, room)
         focused = self.hasFocus()
-        painter.setPen(QPen(QColor(LIGHT.focus if focused else LIGHT.accent), 5 if focused else 2))
+        painter.setPen(
+            QPen(QColor(colours().focus if focused else colours().accent), 5 if focused else 2)
+        )
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawPath(shape)
-        ink = LIGHT.hold if offered else LIGHT.ink
-        painter.setPen(QColor(LIGHT.on_accent if chosen else ink))
+        ink = colours().hold if offered else colours().ink
+        painter.setPen(QColor(colours().on_accent if chosen else ink))
         share = _OF_WIDTH if self.score < HIGHEST else _OF_WIDTH * 10 / TEN_WIDER
         if offered:
             share = _OFFERED_ONE if self.score < HIGHEST else _OFFERED_TWO
@@ -115,7 +119,7 @@ class ScoreButton(QAbstractButton):
         middle, wide = room.center().x(), room.width() * 0.3
         top = room.top() + 8
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.hold))
+        painter.setBrush(QColor(colours().hold))
         painter.drawPolygon(
             QPolygonF(
                 [

@@ -8,8 +8,9 @@ from PyQt6.QtCore import QRectF
 from PyQt6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
+from coach.desktop.patient.lettering import grown
 from coach.desktop.shared.chart import paint_chart
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.review.chart import Chart, chart
 from coach.review.diary_entries import DiarySeries
 
@@ -46,11 +47,11 @@ class SeriesView(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         card = QPainterPath()
         card.addRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), _ROUND_PX, _ROUND_PX)
-        painter.fillPath(card, QColor(LIGHT.card))
-        painter.strokePath(card, QPen(QColor(LIGHT.hairline), 1))
+        painter.fillPath(card, QColor(colours().card))
+        painter.strokePath(card, QPen(QColor(colours().hairline), 1))
         if self._chart is not None:
             window = self.window()
-            em = _SHARE * (self.height() if window is None else window.height())
+            em = grown(_SHARE) * (self.height() if window is None else window.height())
             room = QRectF(self.rect()).adjusted(em, 0.6 * em, -em, -0.5 * em)
-            paint_chart(painter, room, self._chart, em)
+            paint_chart(painter, room, self._chart, em, colours())
         painter.end()

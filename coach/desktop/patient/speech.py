@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import time
 from collections.abc import Callable
 
 from PyQt6.QtCore import QObject, Qt, QTimer, pyqtSignal
@@ -18,8 +19,11 @@ TICK_MS = 20
 """How often it is asked whether something is due; a fraction of what an ear can tell."""
 LOOK_MS = 3_000
 """How often a missing sound output is looked for."""
-READ_WITHIN_S = 15.0
-"""A page that could not be begun by then has been turned."""
+READ_WITHIN_S = 200.0
+"""A page takes so long at most; one that was turned is no longer read."""
+SHOWN = " "
+BEFORE_S = 1e9
+"""More than a computer runs in thirty years: taken from its clock, what is before every stamp."""
 
 
 class Speech(QObject):
@@ -43,7 +47,7 @@ class Speech(QObject):
         super().__init__(parent)
         self._speaker = speaker
         self._now_s = now_s
-        self._told = False
+        self._told = self._reads = False
         self._system_voice: SystemVoice | None = None
         self._loudspeaker: Loudspeaker | None = None
         self._timer = QTimer(self)
@@ -74,11 +78,25 @@ class Speech(QObject):
         self._speaker.hear(moment)
 
     def read_aloud(self, words: str) -> None:
-        """Read a page aloud, unless something else is being said."""
-        now_s = self._now_s()
-        if now_s is not None:
-            cue = Cue(now_s, now_s + READ_WITHIN_S, Urgency.GENTLE, "page", words, " ")
-            self._speaker.offer([cue])
+        """Read a page aloud, a line after the other, unless something else is being said.
+
+        There are no captions of what stands on the screen already.
+        """
+        now_s = self._present_s()
+        self._speaker.offer(
+            Cue(now_s, now_s + READ_WITHIN_S, Urgency.GENTLE, f"page.{place}", line, SHOWN)
+            for place, line in enumerate(words.splitlines())
+        )
+        self._reads = True
+
+    def hush(self) -> None:
+        """Read no further; all else goes on."""
+        if self._reads:
+            self._reads = False
+            self._speaker.begin_anew()
+            for output in (self._system_voice, self._loudspeaker):
+                if output is not None:
+                    output.stop()
 
     def stop(self) -> None:
         """Fall silent for good."""
@@ -89,15 +107,18 @@ class Speech(QObject):
                 output.stop()
 
     def _tick(self) -> None:
-        now_s = self._now_s()
-        if now_s is None:
-            return
+        now_s = self._present_s()
         utterance = self._speaker.tick(now_s)
         if self._speaker.fault is not None and self._system_voice is None:
             self._mute(str(self._speaker.fault))
         if utterance is not None:
             self._utter(utterance)
             self.said.emit(utterance.cue.caption or utterance.cue.spoken)
+
+    def _present_s(self) -> float:
+        """Give the present, before the first frame on a clock of our own that ends before it."""
+        now_s = self._now_s()
+        return time.monotonic() - BEFORE_S if now_s is None else now_s
 
     def _utter(self, utterance: Utterance) -> None:
         if self._system_voice is not None:
@@ -137,9 +158,7 @@ class Speech(QObject):
         self._open_loudspeaker()
 
     def _fell_silent(self) -> None:
-        now_s = self._now_s()
-        if now_s is not None:
-            self._speaker.finished(now_s)
+        self._speaker.finished(self._present_s())
 
     def _mute(self, sentence: str) -> None:
         if not self._told:

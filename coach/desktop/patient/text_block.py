@@ -2,18 +2,21 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from PyQt6.QtCore import QRectF, Qt
 from PyQt6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.patient.lettering import grown
+from coach.desktop.shared.looks import colour
 from coach.desktop.shared.typeface import font
 
 _WRAP = (Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop).value
 _STEP = 0.96
-_SMALLEST_PX = 11.0
+LEAST = 0.02
+"""How far type is shrunk, a share of the window's height: 16 pixels of 800, as on a desk."""
 _MARK = 1.25
 """Room for the mark before a paragraph, in heights of its type."""
 _BETWEEN = 0.28
@@ -22,12 +25,12 @@ _ROUND_PX = 14.0
 
 @dataclass(frozen=True, slots=True)
 class Line:
-    """A paragraph; ``mark`` stands before it, such as a number or a bullet."""
+    """A paragraph; ``mark`` stands before it, as a number or a bullet; ``colour`` is its name."""
 
     text: str
     mark: str = ""
     bold: bool = False
-    colour: str = LIGHT.ink
+    colour: str = "ink"
 
 
 class TextBlock(QWidget):
@@ -38,34 +41,53 @@ class TextBlock(QWidget):
         share: float,
         *,
         ground: str | None = None,
-        edge: str = LIGHT.hairline,
+        edge: str = "hairline",
+        least: float = LEAST,
         parent: QWidget | None = None,
     ) -> None:
-        """Begin empty; ``ground`` is the colour of a card behind the text, ``edge`` its rim."""
+        """Begin empty; ``ground`` names the colour of a card behind the text, ``edge`` its rim."""
         super().__init__(parent)
-        self._share, self._ground, self._edge = share, ground, edge
+        self._share, self._least = share, min(share, least)
+        self._ground, self._edge = ground, edge
         self._lines: tuple[Line, ...] = ()
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        policy.setHeightForWidth(True)
+        self.setSizePolicy(policy)
 
     @property
     def text(self) -> str:
         """All paragraphs, one a line."""
         return "\n".join(f"{line.mark} {line.text}".strip() for line in self._lines)
 
+    @property
+    def spoken(self) -> str:
+        """All paragraphs without their marks, in one line, a stop after each."""
+        return " ".join(f"{line.text.rstrip('.')}." for line in self._lines)
+
     def show_lines(self, lines: tuple[Line, ...]) -> None:
         """Show these paragraphs."""
         if lines != self._lines:
             self._lines = lines
             self.setAccessibleName(self.text)
+            self.updateGeometry()
             self.update()
 
     def type_px(self) -> float:
         """Give the size of type at which everything fits, in pixels."""
         room = self._room()
-        size_px = self._share * self._tall()
-        while size_px > _SMALLEST_PX and self._height(size_px, room.width()) > room.height():
+        size_px = grown(self._share) * self._tall()
+        while size_px > self._least_px() and self._height(size_px, room.width()) > room.height():
             size_px *= _STEP
         return size_px
+
+    def heightForWidth(self, width: int) -> int:  # noqa: D102, N802
+        if not self._lines:
+            return 0
+        inset = 0.018 * self._tall() if self._ground is not None else 0.0
+        return math.ceil(self._height(self._least_px(), width - 2 * inset) + 1.4 * inset)
+
+    def _least_px(self) -> float:
+        return grown(self._least) * self._tall()
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         if not self._lines:
@@ -73,8 +95,8 @@ class TextBlock(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if self._ground is not None:
-            painter.setPen(QPen(QColor(self._edge), 2))
-            painter.setBrush(QColor(self._ground))
+            painter.setPen(QPen(QColor(colour(self._edge)), 2))
+            painter.setBrush(QColor(colour(self._ground)))
             painter.drawRoundedRect(
                 QRectF(self.rect()).adjusted(1, 1, -1, -1), _ROUND_PX, _ROUND_PX
             )
@@ -86,7 +108,7 @@ class TextBlock(QWidget):
             width = room.width() - indent
             height = _wrapped(QFontMetricsF(chosen), line.text, width)
             painter.setFont(chosen)
-            painter.setPen(QColor(line.colour))
+            painter.setPen(QColor(colour(line.colour)))
             painter.drawText(QRectF(room.left(), top, indent, height + 2), _WRAP, line.mark)
             painter.drawText(QRectF(room.left() + indent, top, width, height + 2), _WRAP, line.text)
             top += height + _BETWEEN * size_px

@@ -3,17 +3,25 @@
 from __future__ import annotations
 
 from PyQt6.QtCore import Qt, pyqtSignal
-from PyQt6.QtWidgets import QAbstractButton, QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import (
+    QAbstractButton,
+    QHBoxLayout,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
-from coach.cues.wording import dose_sentence, telling
+from coach.cues.wording import dose_sentence, instructed, placed, telling
+from coach.desktop.patient.button_rows import ButtonRows
 from coach.desktop.patient.cautions_page import CAUTIONS_KEY, emergency_lines, practice, stop_lines
 from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.demonstration_place import DemonstrationPlace
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
+from coach.desktop.patient.reading_area import ReadingArea
 from coach.desktop.patient.readouts import Caption
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import exercise_name, translate, with_side
-from coach.desktop.shared.theme import LIGHT
 from coach.domain.agenda import AgendaItem
 from coach.domain.moment import Order
 from coach.domain.plan import Plan, PlannedExercise
@@ -44,11 +52,10 @@ class WelcomePage(ProsePage):
         self.picture = Picture(framed=False, parent=self)
         self.caption = Caption(self)
         self.today = TextBlock(0.03, parent=self)
-        self.new_cautions = TextBlock(
-            0.03, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self
-        )
-        self.stop = TextBlock(0.03, ground=LIGHT.caution_wash, edge=LIGHT.caution, parent=self)
-        self.emergency = TextBlock(0.03, ground=LIGHT.caution, edge=LIGHT.caution, parent=self)
+        self.demonstration = DemonstrationPlace(self)
+        self.new_cautions = TextBlock(0.03, ground="caution_wash", edge="caution", parent=self)
+        self.stop = TextBlock(0.03, ground="caution_wash", edge="caution", parent=self)
+        self.emergency = TextBlock(0.03, ground="caution", edge="caution", parent=self)
         self.start_button = KeyButton("", self.tr("Space"), "primary", share=0.038)
         self.cautions_button = KeyButton(self.tr("All cautions"), "C", share=0.026)
         self.weeks_button = KeyButton(self.tr("My weeks"), "W", share=0.026)
@@ -103,6 +110,9 @@ class WelcomePage(ProsePage):
 
     def _left(self, items: tuple[AgendaItem, ...], notice: str) -> QVBoxLayout:
         today = tuple(_today_line(item) for item in items)
+        alone = items[0].planned if len(items) == 1 else None
+        if alone is not None:
+            today += (Line(placed(alone).caption, "•"), Line(instructed(alone).spoken, "•"))
         self.today.show_lines(today)
         words = QVBoxLayout()
         words.setContentsMargins(28, 12, 20, 8)
@@ -111,6 +121,8 @@ class WelcomePage(ProsePage):
         if notice:
             words.addWidget(self.line(notice, 0.028, bold=True, role="caution"))
         words.addWidget(self.today, sum(len(line.text) for line in today))
+        if self.demonstration.show_planned(alone):
+            words.addWidget(self.demonstration, sum(len(line.text) for line in today))
         words.addWidget(
             self.line(
                 self.tr(
@@ -121,13 +133,14 @@ class WelcomePage(ProsePage):
                 bold=True,
             )
         )
+        column_of_words = ReadingArea(words, self.tr("Today"), self)
         mirror = QHBoxLayout()
         mirror.setSpacing(0)
         mirror.addWidget(self.picture, 58)
         mirror.addWidget(self.caption, 42)
         column = QVBoxLayout()
         column.setSpacing(0)
-        column.addLayout(words, 69)
+        column.addWidget(column_of_words, 69)
         column.addLayout(mirror, 31)
         return column
 
@@ -138,23 +151,24 @@ class WelcomePage(ProsePage):
         ring = (Line(practice(plan), bold=True),) if plan.contact else ()
         self.stop.show_lines((*stop_lines(plan), *ring))
         self.emergency.show_lines(emergency_lines())
-        others = QHBoxLayout()
-        others.setSpacing(10)
-        for button, stretch in (
-            (self.stop_button, 3),
-            (self.cautions_button, 4),
-            (self.weeks_button, 4),
-            (self.understanding_button, 7),
-        ):
-            others.addWidget(button, stretch)
+        others = ButtonRows(
+            (
+                ((self.stop_button, 3), (self.cautions_button, 4)),
+                ((self.weeks_button, 4), (self.understanding_button, 7)),
+            )
+        )
         column = QVBoxLayout()
         column.setContentsMargins(12, 14, 24, 20)
         column.setSpacing(8)
+        cautions = QVBoxLayout()
+        cautions.setContentsMargins(0, 0, 0, 0)
+        cautions.setSpacing(8)
         for block in (self.new_cautions, self.stop, self.emergency):
-            column.addWidget(block, _room_for(block))
+            cautions.addWidget(block, _room_for(block))
+        column.addWidget(ReadingArea(cautions, self.tr("When to stop"), self), 1)
         for each in (self.start_button, self.stop_button, *self._keys.values()):
             each.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        column.addLayout(others)
+        column.addWidget(others)
         column.addWidget(self.start_button)
         return column
 
@@ -195,7 +209,7 @@ def _new_cautions(items: tuple[AgendaItem, ...]) -> tuple[Line, ...]:
         words = telling(item.planned) if item.new else None
         if words is not None and words.cautions:
             heading = translate("patient", "New for you: {title}").format(title=words.title)
-            lines.append(Line(heading, bold=True, colour=LIGHT.caution))
+            lines.append(Line(heading, bold=True, colour="caution"))
             lines += [Line(each, "•") for each in words.cautions]
     if len(lines) > MOST_CAUTIONS:
         told = translate(

@@ -6,16 +6,20 @@ from collections.abc import Callable
 from datetime import date
 
 from PyQt6.QtCore import Qt, QTimer
-from PyQt6.QtGui import QCloseEvent, QKeyEvent, QShowEvent
+from PyQt6.QtGui import QCloseEvent, QKeyEvent, QResizeEvent, QShowEvent
 from PyQt6.QtWidgets import QAbstractButton, QVBoxLayout, QWidget
 
 from coach.desktop.patient.analysis import Step
+from coach.desktop.patient.beginning import Beginning
+from coach.desktop.patient.captions import Captions
 from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
 from coach.desktop.patient.engine import Engine
 from coach.desktop.patient.fault_banner import FaultBanner
 from coach.desktop.patient.hand_gauge import HandGauge
 from coach.desktop.patient.pages import ENTER_KEYS, Pages
+from coach.desktop.patient.reading_area import scroll_by_key
 from coach.desktop.patient.speech import Speech
+from coach.desktop.shared.look_keys import dress_by_key
 from coach.domain.agenda import AgendaItem
 from coach.domain.exercise import StiffnessPhase
 from coach.domain.moment import Moment, Order, Stage
@@ -25,10 +29,6 @@ from coach.voice.speaker import Speaker
 
 NEW_DAY_MS = 60_000
 """How often a window that waits to be begun looks whether its day is over."""
-MOST_SENTENCES = 3
-"""So many fit over a page."""
-CAPTION_MS = 6_000
-"""How long words stay: enough to read them, not so long that they are no longer true."""
 _HAND_OF_HEIGHT, _HAND_INSET = 0.14, 0.03
 
 
@@ -82,6 +82,9 @@ class PatientWindow(QWidget):
         self.pages = Pages(
             plan, agenda, notice, diary, phase, cautions_read=cautions_read, parent=self
         )
+        self._beginning = Beginning(self.pages)
+        self.captions = Captions(self.pages, self)
+        self.pages.currentChanged.connect(self._hush)
         self.hand = HandGauge(self)
         self.banner = FaultBanner(self)
         self.pages.ordered.connect(self.engine.order)
@@ -95,20 +98,17 @@ class PatientWindow(QWidget):
         column.setSpacing(0)
         column.addWidget(self.banner)
         column.addWidget(self.pages, 1)
+        column.addWidget(self.captions.bar)
         self.outdated = False
-        self._announced: list[str] = []
         self._today, self._day = today, today()
         self._midnight = QTimer(self)
         self._midnight.timeout.connect(self._look_at_the_day)
         self._midnight.start(NEW_DAY_MS)
-        self._caption_age = QTimer(self)
-        self._caption_age.setSingleShot(True)
-        self._caption_age.timeout.connect(self.pages.take_words_away)
         self._speech: Speech | None = None
         if speaker is not None:
             self._speech = Speech(speaker, self.engine.now_s, self)
-            self._speech.said.connect(self._say)
-            self._speech.muted.connect(self.note)
+            self._speech.said.connect(self.captions.say)
+            self._speech.muted.connect(self.captions.note)
 
     @property
     def stage(self) -> Stage | None:
@@ -119,6 +119,14 @@ class PatientWindow(QWidget):
     def outcome(self) -> Outcome | None:
         """How the session ended, None before it has."""
         return self.engine.outcome
+
+    def _hush(self) -> None:
+        if self._speech is not None:
+            self._speech.hush()
+
+    def resizeEvent(self, event: QResizeEvent | None) -> None:  # noqa: D102, N802
+        self.captions.fit(self.height())
+        super().resizeEvent(event)
 
     def showEvent(self, event: QShowEvent | None) -> None:  # noqa: D102, N802
         super().showEvent(event)
@@ -134,7 +142,7 @@ class PatientWindow(QWidget):
         super().closeEvent(event)
 
     def keyPressEvent(self, event: QKeyEvent | None) -> None:  # noqa: D102, N802
-        if event is None or event.isAutoRepeat():
+        if event is None or event.isAutoRepeat() or dress_by_key(event):
             return
         key = Qt.Key(event.key())
         focused = self.focusWidget()
@@ -144,7 +152,7 @@ class PatientWindow(QWidget):
             self._try_again()
         elif key is Qt.Key.Key_F11:
             self.setWindowState(self.windowState() ^ Qt.WindowState.WindowFullScreen)
-        elif not self.pages.press(key):
+        elif not (self.pages.press(key) or scroll_by_key(self.pages.currentWidget(), key)):
             super().keyPressEvent(event)
 
     def _read_aloud(self, words: str) -> None:
@@ -154,6 +162,8 @@ class PatientWindow(QWidget):
     def _start(self) -> None:
         if self._speech is not None:
             self._speech.start()
+            if not self.pages.cautions_read:
+                self._read_aloud(self.pages.cautions.prompt)
         self.engine.start()
 
     def _try_again(self) -> None:
@@ -168,6 +178,7 @@ class PatientWindow(QWidget):
         if self._speech is not None:
             self._speech.hear(moment)
         self.pages.turn_to(moment)
+        self._beginning.take(moment)
         begins = self._at_once and self.pages.cautions_read and step.image is not None
         if begins and moment.stage is Stage.WELCOME:
             self._at_once = False
@@ -186,7 +197,7 @@ class PatientWindow(QWidget):
             across.width() - 2 * inset,
             int(_HAND_OF_HEIGHT * self.height()),
         )
-        self.hand.show_moment(moment)
+        self.hand.show_moment(moment, self._beginning.meaning())
 
     def _finish(self, outcome: Outcome) -> None:
         self.pages.end()
@@ -203,6 +214,7 @@ class PatientWindow(QWidget):
         if self.stage is None:
             self.pages.welcome.give_up()
         self.banner.say(sentence, again=self.pages.waiting)
+        self._read_aloud(sentence)
 
     def _look_at_the_day(self) -> None:
         waits = self.pages.waiting and not self.pages.reading
@@ -218,19 +230,6 @@ class PatientWindow(QWidget):
             self.banner.hide()
         self._trouble_shown = bool(sentence)
 
-    def note(self, sentence: str) -> None:
-        """Show something small and lasting under the captions."""
-        self.pages.show_note(sentence)
-
     def announce(self, sentence: str) -> None:
         """Show a sentence over whatever page is shown, after those that were announced before."""
-        self._announced.append(sentence)
-        more = len(self._announced) - MOST_SENTENCES
-        shown = self._announced[:MOST_SENTENCES]
-        if more > 0:
-            shown.append(self.tr("And {count} more of the kind.").format(count=more))
-        self.banner.say(" ".join(shown), again=False)
-
-    def _say(self, words: str) -> None:
-        self.pages.show_words(words)
-        self._caption_age.start(CAPTION_MS)
+        self.banner.announce(sentence)

@@ -10,18 +10,21 @@ from importlib.resources import as_file, files
 from types import FrameType, TracebackType
 
 from PyQt6.QtCore import QLoggingCategory, QTimer
-from PyQt6.QtGui import QColor, QIcon, QPalette
+from PyQt6.QtGui import QIcon
 from PyQt6.QtWidgets import QApplication
 
 from coach import texts
+from coach.desktop.shared.dresser import Dresser, Keep
 from coach.desktop.shared.language import choose_language
 from coach.desktop.shared.plain_style import PlainStyle
-from coach.desktop.shared.theme import LIGHT, Palette, style_sheet, type_scale
-from coach.desktop.shared.typeface import font, load_fonts
+from coach.desktop.shared.typeface import load_fonts
 from coach.domain.fault import Fault
+from coach.domain.settings import Appearance, Settings
 
 ORGANISATION = "stiff-shoulder-coach"
 _HEARTBEAT_MS = 100
+AS_ALWAYS = Settings(appearance=Appearance.LIGHT, text_percent=100, still=False)
+"""For pictures and tests, which must not follow the machine that they are made on."""
 
 
 def create_application(
@@ -31,8 +34,10 @@ def create_application(
     icon: str = "patient",
     offscreen_allowed: bool = False,
     language: str = texts.ENGLISH,
+    settings: Settings = AS_ALWAYS,
+    keep: Keep | None = None,
 ) -> QApplication:
-    """Give the one QApplication, ready for windows in this language.
+    """Give the one QApplication, ready for windows in this language that look as ``settings`` say.
 
     Without a screen it raises a Fault, or draws into memory where ``offscreen_allowed``.
     """
@@ -50,9 +55,7 @@ def create_application(
     choose_language(application, language)
     load_fonts()
     application.setStyle(PlainStyle())
-    application.setFont(font(type_scale().body_px))
-    application.setPalette(qt_palette(LIGHT))
-    application.setStyleSheet(style_sheet(LIGHT))
+    Dresser(application, settings, keep)
     # Missing sound is told in the window; Qt's own lines on it say nothing to a person.
     QLoggingCategory.setFilterRules("qt.multimedia.*=false")
     sys.excepthook = _report
@@ -105,29 +108,6 @@ def _choose_platform(*, offscreen_allowed: bool) -> None:
             )
         )
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
-
-
-def qt_palette(palette: Palette) -> QPalette:
-    """Give Qt's own palette, for the parts that a style sheet does not reach."""
-    roles = QPalette.ColorRole
-    chosen = QPalette()
-    for role, colour in (
-        (roles.Window, palette.paper),
-        (roles.WindowText, palette.ink),
-        (roles.Base, palette.card),
-        (roles.AlternateBase, palette.paper),
-        (roles.Text, palette.ink),
-        (roles.PlaceholderText, palette.ink_soft),
-        (roles.Button, palette.card),
-        (roles.ButtonText, palette.accent),
-        (roles.Highlight, palette.accent),
-        (roles.HighlightedText, palette.on_accent),
-        (roles.Link, palette.accent),
-        (roles.ToolTipBase, palette.ink),
-        (roles.ToolTipText, palette.card),
-    ):
-        chosen.setColor(role, QColor(colour))
-    return chosen
 
 
 def _report(kind: type[BaseException], error: BaseException, trace: TracebackType | None) -> None:

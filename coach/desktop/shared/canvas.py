@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QBrush, QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
-from coach.desktop.shared.theme import LIGHT, Palette
+from coach.desktop.shared.palettes import LIGHT, Palette
 from coach.desktop.shared.typeface import font
 
 Align = Qt.AlignmentFlag

@@ -25,7 +25,7 @@ from coach.desktop.shared.chart_strips import (
     paint_pain,
     weeks_plot,
 )
-from coach.desktop.shared.theme import LIGHT, Palette
+from coach.desktop.shared.palettes import LIGHT, Palette
 from coach.domain.movement import Unit
 from coach.review.adherence import Week
 from coach.review.chart import Chart, Dot

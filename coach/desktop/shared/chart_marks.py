@@ -10,7 +10,7 @@ from PyQt6.QtGui import QPolygonF
 
 from coach.desktop.shared.canvas import Canvas
 from coach.desktop.shared.chart_plot import Plot
-from coach.desktop.shared.theme import Palette
+from coach.desktop.shared.palettes import Palette
 from coach.review.axis import Axis
 from coach.review.chart import Chart, Event
 from coach.review.wording import amount

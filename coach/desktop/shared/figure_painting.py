@@ -4,34 +4,19 @@ from __future__ import annotations
 
 import math
 from itertools import pairwise
+from typing import assert_never
 
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QColor, QPainter, QPainterPath, QPen, QPolygonF
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.figure import Drawing, Point, Role, Shape, Stage, Stroke
 
-SKIN, SHIRT, TROUSERS = "#EBD3BE", "#AFC6EC", "#6B5C85"
-_COLOURS: dict[Role, str] = {
-    Role.FLOOR: "#E6DBCB",
-    Role.MAT: LIGHT.accent_wash,
-    Role.FURNITURE: "#D9C3A2",
-    Role.WALL: "#EFE6F4",
-    Role.TOOL: "#7A5230",
-    Role.CLOTH: "#FBF5EA",
-    Role.SKIN: SKIN,
-    Role.WORKING: LIGHT.hold,
-    Role.BEGINNING: LIGHT.hold,
-    Role.SHIRT: SHIRT,
-    Role.TROUSERS: TROUSERS,
-    Role.SHOE: LIGHT.ink_soft,
-    Role.HAIR: "#4A3A4F",
-    Role.FACE: LIGHT.ink,
-}
 _EDGED = frozenset({Role.SKIN, Role.SHIRT, Role.TROUSERS, Role.FURNITURE, Role.TOOL, Role.HAIR}) | {
     Role.CLOTH,
     Role.WALL,
 }
+EDGE_DARKER = 152
 _UNIT = 1000.0
 """Qt unites round outlines well only where they are many units large."""
 _EDGE, _STRONG_EDGE = 4.2, 9.5
@@ -60,7 +45,7 @@ def paint_drawing(
 
 
 def _paint_shape(painter: QPainter, shape: Shape) -> None:
-    colour = QColor(_COLOURS[shape.role])
+    colour = QColor(_colour(shape.role))
     if shape.role is Role.BEGINNING:
         colour.setAlphaF(_FAINT)
     outline = QPainterPath()
@@ -70,17 +55,51 @@ def _paint_shape(painter: QPainter, shape: Shape) -> None:
     for stroke in shape.strokes:
         outline = outline.united(_rounded(stroke))
     if shape.role is Role.WORKING:
-        pen = QPen(QColor(LIGHT.ink), _STRONG_EDGE)
+        pen = QPen(QColor(colours().scene.outline), _STRONG_EDGE)
     elif shape.role is Role.BEGINNING:
-        pen = QPen(QColor(LIGHT.ink_soft), _EDGE, Qt.PenStyle.DashLine)
+        pen = QPen(QColor(colours().ink_soft), _EDGE, Qt.PenStyle.DashLine)
     elif shape.role in _EDGED:
-        pen = QPen(colour.darker(145), _EDGE)
+        pen = QPen(colour.darker(EDGE_DARKER), _EDGE)
     else:
         pen = QPen(Qt.PenStyle.NoPen)
     pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
     painter.setPen(pen)
     painter.setBrush(colour)
     painter.drawPath(outline)
+
+
+def _colour(role: Role) -> str:
+    now = colours()
+    scene = now.scene
+    match role:
+        case Role.FLOOR:
+            return scene.floor
+        case Role.MAT:
+            return now.accent_wash
+        case Role.FURNITURE:
+            return scene.furniture
+        case Role.WALL:
+            return scene.wall
+        case Role.TOOL:
+            return scene.tool
+        case Role.CLOTH:
+            return scene.cloth
+        case Role.SKIN:
+            return scene.skin
+        case Role.WORKING | Role.BEGINNING:
+            return now.hold
+        case Role.SHIRT:
+            return scene.shirt
+        case Role.TROUSERS:
+            return scene.trousers
+        case Role.SHOE:
+            return scene.shoe
+        case Role.HAIR:
+            return scene.hair
+        case Role.FACE:
+            return scene.outline
+        case _ as never:
+            assert_never(never)
 
 
 def _at(point: Point) -> QPointF:
@@ -121,7 +140,7 @@ def _paint_arrow(painter: QPainter, points: list[QPointF], both_ways: bool) -> N
     line = QPainterPath(points[0])
     for point in points[1:]:
         line.lineTo(point)
-    for colour, wider in ((LIGHT.card, 8.0), (LIGHT.accent, 0.0)):
+    for colour, wider in ((colours().card, 8.0), (colours().accent, 0.0)):
         pen = QPen(QColor(colour), _ARROW + wider)
         pen.setCapStyle(Qt.PenCapStyle.RoundCap)
         pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)

@@ -7,8 +7,8 @@ from PyQt6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from coach.desktop.shared.canvas import Align, Canvas, broken
 from coach.desktop.shared.chart import paint_chart
+from coach.desktop.shared.palettes import LIGHT, Palette
 from coach.desktop.shared.pdf_text import with_true_spaces
-from coach.desktop.shared.theme import LIGHT, Palette
 from coach.desktop.shared.weeks_chart import paint_weeks
 from coach.domain.fault import Fault
 from coach.review.change import Verdict

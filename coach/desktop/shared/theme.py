@@ -1,10 +1,4 @@
-"""Colours, sizes of type and spaces of every window, and the style sheet made of them.
-
-Colours are ours: plum ink on warm paper, marigold for a hold, periwinkle for a rest. Marigold and
-periwinkle lie on the yellow-blue axis, which red-green colour blindness leaves alone, and no
-meaning is carried by colour only. The contrasts asked for by WCAG 2.2 AA (criteria 1.4.3 and
-1.4.11: 4.5 for text, 3 for graphics) are kept by a test.
-"""
+"""Sizes of type and spaces of every window, and the style sheet made of them and of its colours."""
 
 from __future__ import annotations
 
@@ -12,75 +6,8 @@ from dataclasses import dataclass
 from pathlib import Path
 from string import Template
 
-
-@dataclass(frozen=True, slots=True)
-class Palette:
-    """Colours as ``#rrggbb``, named by what they are for."""
-
-    paper: str
-    """Behind everything."""
-    card: str
-    """Raised parts, fields, tables."""
-    ink: str
-    """Text."""
-    ink_soft: str
-    """Text of second rank."""
-    line: str
-    """Borders and rules that must be seen."""
-    hairline: str
-    """Rules that need not be seen."""
-    accent: str
-    """What can be pressed, what is chosen."""
-    accent_deep: str
-    """The same while pressed."""
-    accent_wash: str
-    """A faint ground of the accent, under text."""
-    on_accent: str
-    """Text on the accent."""
-    caution: str
-    """Stop, refused, wrong; always together with words."""
-    caution_wash: str
-    """A faint ground of the caution, under text."""
-    focus: str
-    """The ring around what the keyboard acts on."""
-    stage: str
-    """The dark ground around the live picture."""
-    stage_ink: str
-    """Text on the dark ground."""
-    stage_soft: str
-    """Text of second rank on the dark ground."""
-    trough: str
-    """The empty part of the band around the picture."""
-    hold: str
-    """The band of a hold, the measured arm."""
-    rest: str
-    """The band of a rest, the trunk."""
-    series: tuple[str, str, str]
-    """Lines of a chart, in this order; they differ in lightness too."""
-
-
-LIGHT = Palette(
-    paper="#F5EFE4",
-    card="#FFFCF6",
-    ink="#231A35",
-    ink_soft="#574B69",
-    line="#85789A",
-    hairline="#DCD2C6",
-    accent="#5A2783",
-    accent_deep="#43196A",
-    accent_wash="#E9DDF2",
-    on_accent="#FFFCF6",
-    caution="#97291A",
-    caution_wash="#F9DED5",
-    focus="#0B5FD0",
-    stage="#1A1328",
-    stage_ink="#FBF5EA",
-    stage_soft="#C9BEDB",
-    trough="#3B2F52",
-    hold="#FFB938",
-    rest="#9FC3FF",
-    series=("#4A1F78", "#C8690F", "#2B6C8A"),
-)
+from coach.desktop.shared.looks import looks
+from coach.desktop.shared.palettes import Palette
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,8 +21,9 @@ class TypeScale:
     display_px: int
 
 
-def type_scale(factor: float = 1.0) -> TypeScale:
-    """Give the sizes enlarged by ``factor`` (1 to 2)."""
+def type_scale(factor: float | None = None) -> TypeScale:
+    """Give the sizes enlarged by ``factor`` (1 to 2), by default as the windows have it now."""
+    factor = looks().text if factor is None else factor
     return TypeScale(*(round(size * factor) for size in (13, 16, 20, 27, 44)))
 
 
@@ -109,7 +37,9 @@ _PADDING_PX = 8
 _BORDER_PX = 2
 _ARROW_PX = 28
 _ARROWS = Path(__file__).with_name("arrows")
-"""Drawn in the palette's ``accent`` and, where nothing can be done, ``line``."""
+"""A folder a palette: in its ``accent`` and, where nothing can be done, its ``line``."""
+
+_IN_SHEET = [name for name in Palette.__slots__ if name not in ("series", "scene")]
 
 _SHEET = Template("""
 * { color: $ink; }
@@ -120,6 +50,9 @@ QLabel[role="soft"] { color: $ink_soft; }
 QLabel[role="lead"] { font-size: ${lead}px; }
 QLabel[role="title"] { font-size: ${title}px; font-weight: bold; }
 QLabel[role="display"] { font-size: ${display}px; font-weight: bold; }
+QLabel[role="badge"] {
+    background: $accent; color: $on_accent; border-radius: 10px; padding: 4px 14px;
+}
 QLabel[role="caution"] { color: $caution; font-weight: bold; }
 QFrame[role="card"] { background: $card; border: 1px solid $hairline; border-radius: 14px; }
 QFrame[role="warning"] {
@@ -226,7 +159,7 @@ QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 """)
 
 
-def style_sheet(palette: Palette = LIGHT, factor: float = 1.0) -> str:
+def style_sheet(palette: Palette, factor: float) -> str:
     """Give the style sheet of the whole application.
 
     Widgets choose their looks by the dynamic property ``role``: labels ``soft``, ``lead``,
@@ -235,10 +168,14 @@ def style_sheet(palette: Palette = LIGHT, factor: float = 1.0) -> str:
     """
     sizes = type_scale(factor)
     return _SHEET.substitute(
-        {name: getattr(palette, name) for name in Palette.__slots__ if name != "series"},
+        {
+            name: getattr(palette, name)
+            for name in Palette.__slots__
+            if name not in ("series", "scene")
+        },
         border=_BORDER_PX,
         arrow=_ARROW_PX,
-        arrows=_ARROWS.as_posix(),
+        arrows=(_ARROWS / palette.name).as_posix(),
         padding=_PADDING_PX,
         lead=sizes.lead_px,
         title=sizes.title_px,

@@ -6,7 +6,7 @@ from PyQt6.QtCore import QPointF, QRectF
 from PyQt6.QtGui import QPainter
 
 from coach.desktop.shared.canvas import Align, Canvas
-from coach.desktop.shared.theme import LIGHT, Palette
+from coach.desktop.shared.palettes import LIGHT, Palette
 from coach.review.adherence import Week
 from coach.review.axis import date_axis
 

@@ -14,6 +14,7 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.button import Button
@@ -25,7 +26,7 @@ from coach.review.wording import day
 from coach.storage.store import Decision, Doubt, Store
 from coach.texts import translate
 
-_SIZE_PX = (760, 460)
+_SIZE_PX, _MOST_PX = (760, 460), (1240, 740)
 _ROLE = Qt.ItemDataRole.UserRole
 
 
@@ -40,7 +41,7 @@ class DoubtsDialog(QDialog):
         super().__init__(parent)
         self._store = store
         self.setWindowTitle(translate("therapist", "Doubtful sessions"))
-        self.resize(*_SIZE_PX)
+        self.resize(*(min(scaled(px), most) for px, most in zip(_SIZE_PX, _MOST_PX, strict=True)))
         lead = said("soft")
         lead.setText(
             translate(

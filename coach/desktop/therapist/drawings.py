@@ -7,6 +7,8 @@ from PyQt6.QtGui import QPainter, QPaintEvent
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.shared.chart import paint_chart
+from coach.desktop.shared.enlarged import scaled
+from coach.desktop.shared.looks import colours, looks
 from coach.review.adherence import Week
 from coach.review.chart import Chart
 from coach.texts import translate
@@ -22,7 +24,7 @@ class ChartView(QWidget):
         self._chart: Chart | None = None
         self._weeks: tuple[Week, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(QSize(420, 260))
+        self.setMinimumSize(QSize(scaled(420), scaled(260 if looks().text == 1.0 else 380)))
         self.setAccessibleName(translate("therapist", "Chart"))
 
     def show_chart(self, chart: Chart | None, weeks: tuple[Week, ...] = ()) -> None:
@@ -36,5 +38,5 @@ class ChartView(QWidget):
         if self._chart:
             painter = QPainter(self)
             room = QRectF(self.rect())
-            paint_chart(painter, room, self._chart, self._em_px, weeks=self._weeks)
+            paint_chart(painter, room, self._chart, self._em_px, colours(), self._weeks)
             painter.end()

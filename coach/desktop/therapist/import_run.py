@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from pathlib import Path
 
 from PyQt6.QtCore import QObject, QTimer, pyqtSignal
+from PyQt6.QtGui import QDropEvent
 from PyQt6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from coach.desktop.therapist.practice_key import ask_practice_key
@@ -157,3 +158,10 @@ def outcomes_told(outcomes: Sequence[FileOutcome]) -> str:
     parts = [words.format(count=counts[o]) for o, words in found.items() if counts[o]]
     told = translate("therapist", "{files}: {outcomes}.")
     return told.format(files=files_counted(counts.total()), outcomes=", ".join(parts))
+
+
+def dropped_paths(event: QDropEvent) -> list[Path]:
+    """Give the files and folders that are dragged."""
+    data = event.mimeData()
+    urls = [] if data is None else data.urls()
+    return [Path(url.toLocalFile()) for url in urls if url.isLocalFile()]

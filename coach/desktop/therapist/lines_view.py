@@ -5,6 +5,7 @@ from __future__ import annotations
 from PyQt6.QtCore import Qt
 from PyQt6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.review.findings_beside import Lines
@@ -23,7 +24,7 @@ class LinesView(QWidget):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(SPACES_PX[1])
         self._grid.setVerticalSpacing(SPACES_PX[0])
-        self._grid.setColumnMinimumWidth(0, _NAMES_PX)
+        self._grid.setColumnMinimumWidth(0, scaled(_NAMES_PX))
         self._grid.setColumnStretch(1, 1)
 
     def show_lines(self, lines: Lines) -> None:

@@ -67,6 +67,13 @@ def menus() -> Mapping[str, Sequence[tuple[str, str, str]]]:
             ),
             ("fhir", translate("therapist", "&FHIR bundle\N{HORIZONTAL ELLIPSIS}"), "Ctrl+B"),
         ),
+        translate("therapist", "Vie&w"): (
+            ("larger", translate("therapist", "&Larger text"), "Ctrl++"),
+            ("smaller", translate("therapist", "&Smaller text"), "Ctrl+-"),
+            ("usual", translate("therapist", "&Usual text"), "Ctrl+0"),
+            ("turn", translate("therapist", "Light or &dark"), "F9"),
+            ("as-system", translate("therapist", "Light or dark &as the system"), ""),
+        ),
     }
 
 

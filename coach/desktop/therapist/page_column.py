@@ -5,6 +5,7 @@ from __future__ import annotations
 from PyQt6.QtCore import QSize, Qt
 from PyQt6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.hints_view import HintsView
@@ -50,8 +51,8 @@ class PageColumn(QScrollArea):
         column.addStretch(1)
         self.setWidget(content)
         self.setWidgetResizable(True)
-        self.setMinimumWidth(_LEAST_PX)
-        self.setMaximumWidth(_MOST_PX)
+        self.setMinimumWidth(scaled(_LEAST_PX))
+        self.setMaximumWidth(scaled(_MOST_PX))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setProperty("role", "reading")
@@ -65,7 +66,7 @@ class PageColumn(QScrollArea):
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Ask for no more than is needed; the rest is shared out by the page."""
-        return QSize(_LEAST_PX, 200)
+        return QSize(scaled(_LEAST_PX), 200)
 
     def show_overview(self, shown: Overview) -> None:
         """Show another patient."""

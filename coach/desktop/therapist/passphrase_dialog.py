@@ -16,6 +16,7 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX
 from coach.desktop.therapist.button import Button
 from coach.domain.fault import Fault
@@ -91,7 +92,7 @@ class PassphraseDialog(QDialog):
         for widget in (asking, self.field, self.busy, self.message):
             column.addWidget(widget)
         column.addLayout(buttons)
-        self.setFixedWidth(_WIDTH_PX)
+        self.setFixedWidth(scaled(_WIDTH_PX))
 
     def _show_state(self, *, busy: bool, text: str = "") -> None:
         self.message.setProperty("role", "soft" if busy or not text else "caution")

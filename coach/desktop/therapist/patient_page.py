@@ -16,6 +16,7 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.button import Button
@@ -145,7 +146,7 @@ class PatientPage(QWidget):
         assert header is not None
         most = _MOST_ROWS_SHOWN if self.height() >= _TALL_PX else _MOST_ROWS_SHOWN // 2
         rows = min(self._table_model.rowCount(), most)
-        self.table.setFixedHeight(header.sizeHint().height() + rows * _ROW_PX + 8)
+        self.table.setFixedHeight(header.sizeHint().height() + rows * scaled(_ROW_PX) + 8)
 
     def _select(self, row: int) -> None:
         selection = self.table.selectionModel()
@@ -172,7 +173,7 @@ def _headers(table: QTableView) -> None:
     assert across is not None
     assert down is not None
     down.hide()
-    down.setDefaultSectionSize(_ROW_PX)
+    down.setDefaultSectionSize(scaled(_ROW_PX))
     across.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     across.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
     across.setHighlightSections(False)

@@ -19,6 +19,7 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.typed_dates import read_typed, typed
@@ -49,7 +50,7 @@ class Number(QDoubleSpinBox):
         self.setSuffix(unit)
         # Arrow keys and the wheel step; the little buttons would be too small to press.
         self.setButtonSymbols(QDoubleSpinBox.ButtonSymbols.NoButtons)
-        self.setMinimumWidth(_NUMBER_PX)
+        self.setMinimumWidth(scaled(_NUMBER_PX))
 
     def textFromValue(self, v: float) -> str:  # noqa: N802
         """Write 30 and 12.5, with the language's decimal sign."""
@@ -63,7 +64,7 @@ class OptionalNumber(QLineEdit):
         """Begin empty; ``name`` is that in a ``Fault``."""
         super().__init__()
         self._name, self._range = name, (least, most)
-        self.setMinimumWidth(_NUMBER_PX)
+        self.setMinimumWidth(scaled(_NUMBER_PX))
         self.setAccessibleName(name)
         self.setPlaceholderText(translate("plans", "none"))
 
@@ -206,8 +207,8 @@ def grid_of(parent: QWidget, rows: Sequence[Sequence[QLabel]]) -> QGridLayout:
         for number, label in enumerate(labels):
             grid.addWidget(label, row, 2 * number)
             grid.addWidget(label.buddy(), row, 2 * number + 1)
-    grid.setColumnMinimumWidth(0, _LABEL_PX)
-    grid.setColumnMinimumWidth(2, _LABEL_PX)
+    grid.setColumnMinimumWidth(0, scaled(_LABEL_PX))
+    grid.setColumnMinimumWidth(2, scaled(_LABEL_PX))
     grid.setColumnStretch(1, 1)
     grid.setColumnStretch(3, 1)
     return grid
@@ -216,6 +217,8 @@ def grid_of(parent: QWidget, rows: Sequence[Sequence[QLabel]]) -> QGridLayout:
 def measured_text(planned: PlannedExercise) -> str:
     """Say whether an exercise is measured, and where the laptop stands."""
     camera = camera_text(planned.seen_from)
+    if planned.movement is None and planned.view is None:
+        return translate("plans", "By time, not measured")
     if planned.movement is None:
         return translate("plans", "By time, not measured; {camera}").format(camera=camera)
     measured = translate("plans", "Measured: {movement}, {position}; {camera}")

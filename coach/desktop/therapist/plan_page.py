@@ -17,6 +17,7 @@ from PyQt6.QtWidgets import (
 )
 
 from coach.catalogue import catalogue
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.catalogue_list import CatalogueList
@@ -78,8 +79,8 @@ class PlanPage(QWidget):
         middle.addWidget(self.time)
         for column in (left, middle):
             column.setSpacing(SPACES_PX[1])
-        self.choice.setFixedWidth(_LEFT_PX)
-        self.changes.setFixedWidth(_LEFT_PX)
+        self.choice.setFixedWidth(scaled(_LEFT_PX))
+        self.changes.setFixedWidth(scaled(_LEFT_PX))
         lower = QHBoxLayout()
         lower.setSpacing(SPACES_PX[2])
         lower.addLayout(left)
@@ -94,7 +95,7 @@ class PlanPage(QWidget):
     def _right(self) -> QWidget:
         card = QFrame()
         card.setProperty("role", "card")
-        card.setFixedWidth(_RIGHT_PX)
+        card.setFixedWidth(scaled(_RIGHT_PX))
         inside = QVBoxLayout(card)
         inside.setContentsMargins(*(SPACES_PX[0],) * 4)
         scroll = QScrollArea()

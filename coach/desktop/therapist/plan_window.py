@@ -11,6 +11,7 @@ from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QFileDialog, QHBoxLayout, QMessageBox, QVBoxLayout, QWidget
 
 from coach.catalogue import catalogue
+from coach.desktop.shared.enlarged import let_scroll
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
@@ -61,6 +62,7 @@ class PlanWindow(QWidget):
         self.page.refused.connect(self._warn)
         self.page.code_changed.connect(self._name)
         self._name("")
+        let_scroll(self)
         self.resize(1280, 800)
         self.page.head.code.setFocus()
 

@@ -10,6 +10,7 @@ from PyQt6.QtCore import Qt
 from PyQt6.QtGui import QKeyEvent
 from PyQt6.QtWidgets import QComboBox, QLineEdit, QPlainTextEdit, QWidget
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.therapist.plan_fields import OptionalDate, OptionalNumber
 from coach.desktop.therapist.typed_dates import read_typed, typed
 from coach.domain.fault import Fault
@@ -80,7 +81,7 @@ class LongEntry(_Entry, QPlainTextEdit):
         self._name, self._most = name, most
         self.setAccessibleName(name)
         self.setTabChangesFocus(True)
-        self.setFixedHeight(_LONG_TEXT_PX)
+        self.setFixedHeight(scaled(_LONG_TEXT_PX))
 
     def show_value(self, value: Any) -> None:
         """Show a text."""

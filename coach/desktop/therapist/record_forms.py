@@ -9,6 +9,7 @@ from typing import Any
 from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QVBoxLayout, QWidget
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX
 from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.choices import angles, irritabilities, phases, sides
@@ -128,7 +129,7 @@ class RecordForm(QDialog):
         """``take`` gets the values by their names in the record and raises ``Fault``."""
         super().__init__(parent)
         self.setWindowTitle(title)
-        self.setMinimumWidth(_WIDTH_PX)
+        self.setMinimumWidth(scaled(_WIDTH_PX))
         self.fields = {name: entry for name, (_, entry) in fields.items()}
         self._take = take
         form = QFormLayout()

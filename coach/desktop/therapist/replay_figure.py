@@ -8,7 +8,8 @@ from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.shared.canvas import Align, Canvas
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.enlarged import scaled
+from coach.desktop.shared.looks import colours
 from coach.domain.pose import Landmark
 from coach.review.recording import Floats
 from coach.review.replay import Replay
@@ -31,7 +32,7 @@ class FigureView(QWidget):
         self._replay: Replay | None = None
         self._frame = QRectF(0, 0, 1, 1)
         self._time_s = 0.0
-        self.setMinimumSize(QSize(200, 260))
+        self.setMinimumSize(QSize(scaled(200), scaled(260)))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(translate("replay", "Stick figure"))
 
@@ -58,14 +59,14 @@ class FigureView(QWidget):
         if self._replay is None:
             return
         painter = QPainter(self)
-        canvas = Canvas(painter, self._em_px)
+        canvas = Canvas(painter, self._em_px, colours())
         self._paint(canvas, self._replay)
         painter.end()
 
     def _paint(self, canvas: Canvas, replay: Replay) -> None:
         painter, box = canvas.painter, QRectF(self.rect())
         painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QColor(LIGHT.stage))
+        painter.setBrush(QColor(colours().stage))
         painter.drawRoundedRect(box, 14, 14)
         words = QRectF(box.left() + 14, box.bottom() - 46, box.width() - 28, 36)
         above = QRectF(box.left() + 14, box.top() + 10, box.width() - 28, 28)
@@ -82,14 +83,14 @@ class FigureView(QWidget):
             if not np.isfinite(ends).all():
                 continue
             sure = bool((seen[[bone.begin, bone.end]] >= _UNSURE).all())
-            colour = QColor(LIGHT.hold if bone.measured else LIGHT.rest)
+            colour = QColor(colours().hold if bone.measured else colours().rest)
             colour.setAlphaF(1.0 if sure else 0.45)
             pen = QPen(colour, unit * (1.5 if bone.measured else 1.0) * (1.0 if sure else 0.6))
             pen.setCapStyle(Qt.PenCapStyle.RoundCap)
             painter.setPen(pen)
             painter.drawLine(QPointF(*ends[0]), QPointF(*ends[1]))
         self._head(canvas, replay, points, unit)
-        middle, ink, soft = Align.AlignCenter, LIGHT.stage_ink, LIGHT.stage_soft
+        middle, ink, soft = Align.AlignCenter, colours().stage_ink, colours().stage_soft
         canvas.text(above, heading(replay), size=1.05, colour=soft, align=middle)
         now = moment(replay, self._time_s)
         canvas.text(words, now, size=1.25, bold=True, colour=ink, align=middle)
@@ -105,6 +106,6 @@ class FigureView(QWidget):
         # A head is about a fifth of the trunk's length to either side (Drillis and Contini 1966,
         # from memory); it is drawn for the eye alone.
         radius = max(2 * unit, 0.2 * float(np.hypot(*(shoulder - hip))))
-        canvas.painter.setPen(QPen(QColor(LIGHT.rest), unit))
+        canvas.painter.setPen(QPen(QColor(colours().rest), unit))
         canvas.painter.setBrush(Qt.BrushStyle.NoBrush)
         canvas.painter.drawEllipse(QPointF(*middle), radius, radius)

@@ -10,6 +10,7 @@ from PyQt6.QtCore import QElapsedTimer, Qt, QTimer
 from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from coach.desktop.shared.enlarged import let_scroll
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.replay_buttons import SPEEDS, ReplayButtons, keys_told
 from coach.desktop.therapist.replay_figure import FigureView
@@ -63,6 +64,7 @@ class ReplayPage(QDialog):
         self.setWindowTitle(translate("replay", "Replay"))
         self.setWindowFlag(Qt.WindowType.WindowMaximizeButtonHint)
         self._arrange()
+        let_scroll(self)
         self.resize(1280, 800)
         self.go_to(0)
 

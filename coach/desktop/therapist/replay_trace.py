@@ -8,6 +8,8 @@ from PyQt6.QtGui import QBrush, QColor, QPainter, QPaintEvent, QPixmap, QPolygon
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.shared.canvas import Align, Canvas
+from coach.desktop.shared.enlarged import scaled
+from coach.desktop.shared.looks import colours
 from coach.review.doubt_wording import doubt_words
 from coach.review.form_series import FormSeries
 from coach.review.recording import Floats
@@ -35,13 +37,13 @@ class TraceView(QWidget):
     def __init__(self, em_px: float) -> None:
         """Begin empty; ``em_px`` is the height of the text."""
         super().__init__()
-        self._em_px = em_px
+        self._em_px, self._worn = em_px, colours()
         self._replay: Replay | None = None
         self._span, self._values = (-1.0, 1.0), (0.0, 1.0)
         self._time_s = 0.0
         self._still = QPixmap()
         """All but the cursor, which would take too long to paint for each picture of a second."""
-        self.setMinimumSize(QSize(420, 240))
+        self.setMinimumSize(QSize(scaled(420), scaled(240)))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setAccessibleName(translate("replay", "Trace of the repetition"))
 
@@ -66,8 +68,8 @@ class TraceView(QWidget):
         if self._replay is None:
             return
         ratio = self.devicePixelRatioF()
-        if self._still.size() != self.size() * ratio:
-            self._still = QPixmap(self.size() * ratio)
+        if self._still.size() != self.size() * ratio or self._worn is not colours():
+            self._worn, self._still = colours(), QPixmap(self.size() * ratio)
             self._still.setDevicePixelRatio(ratio)
             self._still.fill(Qt.GlobalColor.transparent)
             painter = QPainter(self._still)
@@ -79,7 +81,7 @@ class TraceView(QWidget):
         painter.end()
 
     def _trace(self, painter: QPainter, shown: Replay) -> _Trace:
-        canvas = Canvas(painter, self._em_px)
+        canvas = Canvas(painter, self._em_px, colours())
         return _Trace(canvas, QRectF(self.rect()), shown, self._span, self._values)
 
 

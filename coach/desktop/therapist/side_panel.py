@@ -14,6 +14,7 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.button import Button
@@ -46,7 +47,7 @@ class SidePanel(QWidget):
     def __init__(self) -> None:
         """Begin empty."""
         super().__init__()
-        self.setFixedWidth(_WIDTH_PX)
+        self.setFixedWidth(scaled(_WIDTH_PX))
         self._patients = PatientList(self)
         self.list = QListView()
         self.list.setModel(self._patients)
@@ -88,7 +89,7 @@ class SidePanel(QWidget):
         set_rows(self.refused, wrapped=True)
         self.refused.setFont(font(type_scale().small_px))
         self.refused.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.refused.setFixedHeight(_REFUSED_PX)
+        self.refused.setFixedHeight(scaled(_REFUSED_PX))
         self.forget = _button(translate("therapist", "&Clear this list"), "")
         self.forget.clicked.connect(self.forget_wanted)
         self._arrange()

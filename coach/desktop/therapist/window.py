@@ -11,9 +11,11 @@ from PyQt6.QtCore import Qt
 from PyQt6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PyQt6.QtWidgets import QMainWindow, QWidget
 
+from coach.desktop.shared.enlarged import scrolling
 from coach.desktop.therapist.doubts_dialog import DoubtsDialog
 from coach.desktop.therapist.exports import Exports
-from coach.desktop.therapist.import_run import ImportRun, outcomes_told
+from coach.desktop.therapist.import_run import ImportRun, dropped_paths, outcomes_told
+from coach.desktop.therapist.look_acts import LookActs
 from coach.desktop.therapist.menus import fill
 from coach.desktop.therapist.plan_window import PlanWindow
 from coach.desktop.therapist.replay_page import ReplayPage
@@ -45,15 +47,14 @@ class ReviewWindow(QMainWindow):
         ``identity`` opens files that were sealed for the practice; it may be unlocked later.
         """
         super().__init__()
-        self._store = store
-        self._today = today
+        self._store, self._today = store, today
         self._code: str | None = None
         self.setWindowTitle(translate("therapist", "Shoulder review"))
         self.setAcceptDrops(True)
         self.parts = WindowParts(store, today)
         self.panel, self.page, self.records = self.parts.panel, self.parts.page, self.parts.records
-        self.setCentralWidget(self.parts)
-        self.exports = Exports(self, store.name)
+        self.setCentralWidget(scrolling(self.parts))
+        self.looks, self.exports = LookActs(self), Exports(self, store.name)
         self._imports = ImportRun(store, identity, self)
         self._connect()
         self.resize(1280, 800)
@@ -64,26 +65,23 @@ class ReviewWindow(QMainWindow):
         panel, records, page = self.panel, self.records, self.page
         bar = self.menuBar()
         assert bar is not None
-        self.entries = fill(
-            bar,
-            {
-                "import-files": self._imports.ask_files,
-                "import-folder": self._imports.ask_folder,
-                "stop": self._imports.stop,
-                "unlock": self._imports.ask_key,
-                "undo": self._undo,
-                "doubts": self._show_doubts,
-                "quit": self.close,
-                "new": lambda: records.ask_person(new=True),
-                "name": lambda: records.ask_person(new=False),
-                "course": self.parts.show_course,
-                "records": self.parts.show_records,
-                "plan": self._make_plan,
-                "replay": self._replay,
-                "erase": records.ask_erase,
-            }
-            | self.exports.acts,
-        )
+        own: dict[str, Callable[[], object]] = {
+            "import-files": self._imports.ask_files,
+            "import-folder": self._imports.ask_folder,
+            "stop": self._imports.stop,
+            "unlock": self._imports.ask_key,
+            "undo": self._undo,
+            "doubts": self._show_doubts,
+            "quit": self.close,
+            "new": lambda: records.ask_person(new=True),
+            "name": lambda: records.ask_person(new=False),
+            "course": self.parts.show_course,
+            "records": self.parts.show_records,
+            "plan": self._make_plan,
+            "replay": self._replay,
+            "erase": records.ask_erase,
+        }
+        self.entries = fill(bar, own | self.exports.acts | self.looks.acts)
         for signal, name in (
             (panel.files_wanted, "import-files"),
             (panel.new_wanted, "new"),
@@ -116,6 +114,11 @@ class ReviewWindow(QMainWindow):
         plans = PlanWindow(self, self._today, self._store)
         plans.issued.connect(self.refresh)
         return plans
+
+    @property
+    def standing(self) -> tuple[str | None, PracticeIdentity | None]:
+        """The code of the patient shown, and what opens sealed files, once it is unlocked."""
+        return self._code, self._imports.identity
 
     def refresh(self, chosen: str | None = None) -> None:
         """Read patients and refusals anew; stay with the patient shown or go to ``chosen``."""
@@ -229,16 +232,14 @@ class ReviewWindow(QMainWindow):
 
     def dragEnterEvent(self, event: QDragEnterEvent | None) -> None:  # noqa: N802
         """Take files."""
-        data = event.mimeData() if event else None
-        if event and data and any(u.isLocalFile() for u in data.urls()):
+        if event and dropped_paths(event):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent | None) -> None:  # noqa: N802
         """Import what was dropped."""
-        data = event.mimeData() if event else None
-        if event and data:
+        if event:
             event.acceptProposedAction()
-            self.import_paths(Path(u.toLocalFile()) for u in data.urls() if u.isLocalFile())
+            self.import_paths(dropped_paths(event))
 
     def closeEvent(self, event: QCloseEvent | None) -> None:  # noqa: N802
         """Stop importing, unless a plan is still to be saved; what is in the store stays."""

@@ -4,40 +4,60 @@
 <context>
     <name>CautionsPage</name>
     <message>
-        <location filename="../patient/cautions_page.py" line="35" />
+        <location filename="../patient/cautions_page.py" line="51" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="38" />
+        <location filename="../patient/cautions_page.py" line="53" />
+        <source>Read aloud</source>
+        <translation>Vorlesen</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="56" />
         <source>I have read all of this</source>
         <translation>Ich habe alles gelesen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="38" />
+        <location filename="../patient/cautions_page.py" line="56" />
         <source>Space</source>
         <translation>Leertaste</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="80" />
+        <source>Cautions</source>
+        <translation>Hinweise</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="88" />
+        <source>Read all of it. Then press Space, or raise your good hand.</source>
+        <translation>Alles lesen. Dann Leertaste drücken oder gute Hand heben.</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="119" />
+        <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
+        <translation>Lesen Sie zuerst alles, was auf dem Bildschirm steht. Drücken Sie A, dann wird es vorgelesen. Drücken Sie danach die Leertaste, oder heben Sie die gute Hand.</translation>
     </message>
 </context><context>
     <name>ExercisePage</name>
     <message>
         <location filename="../patient/exercise_page.py" line="119" />
-        <location filename="../patient/exercise_page.py" line="68" />
+        <location filename="../patient/exercise_page.py" line="65" />
         <source>Pause</source>
         <translation>Pause</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="68" />
+        <location filename="../patient/exercise_page.py" line="65" />
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="69" />
+        <location filename="../patient/exercise_page.py" line="66" />
         <source>Skip</source>
         <translation>Auslassen</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="70" />
+        <location filename="../patient/exercise_page.py" line="67" />
         <source>Stop</source>
         <translation>Aufhören</translation>
     </message>
@@ -143,82 +163,92 @@
         <translation>Lange genug gehalten</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="236" />
+        <location filename="../patient/exercise_page.py" line="235" />
+        <source>Now: hold {number} of {asked}, for {hold_s} seconds</source>
+        <translation>Jetzt: Nummer {number} von {asked}, {hold_s} Sekunden halten</translation>
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="241" />
         <source>Then: hold {number} of {asked}</source>
         <translation>Dann: Nummer {number} von {asked}</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="239" />
+        <location filename="../patient/exercise_page.py" line="244" />
         <source>Then: rest for {rest_s} seconds</source>
         <translation>Dann: {rest_s} Sekunden ruhen</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="241" />
+        <location filename="../patient/exercise_page.py" line="246" />
         <source>Then: {name}</source>
         <translation>Dann: {name}</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="242" />
+        <location filename="../patient/exercise_page.py" line="247" />
         <source>Then: you are done for today</source>
         <translation>Dann: fertig für heute</translation>
     </message>
 </context><context>
     <name>FaultBanner</name>
     <message>
-        <location filename="../patient/fault_banner.py" line="26" />
+        <location filename="../patient/fault_banner.py" line="30" />
         <source>Try again</source>
         <translation>Noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../patient/fault_banner.py" line="48" />
+        <source>And {count} more of the kind.</source>
+        <translation>Und {count} weitere dieser Art.</translation>
     </message>
 </context><context>
     <name>HandGauge</name>
     <message>
-        <location filename="../patient/hand_gauge.py" line="55" />
+        <location filename="../patient/hand_gauge.py" line="59" />
         <source>Hand up: begin</source>
         <translation>Hand hoch: beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="57" />
+        <location filename="../patient/hand_gauge.py" line="61" />
         <source>Hand up: choose</source>
         <translation>Hand hoch: wählen</translation>
     </message>
     <message>
+        <location filename="../patient/hand_gauge.py" line="67" />
+        <location filename="../patient/hand_gauge.py" line="65" />
         <location filename="../patient/hand_gauge.py" line="63" />
-        <location filename="../patient/hand_gauge.py" line="61" />
-        <location filename="../patient/hand_gauge.py" line="59" />
         <source>Keep it up to stop</source>
         <translation>Oben lassen: aufhören</translation>
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="59" />
+        <location filename="../patient/hand_gauge.py" line="63" />
         <source>Hand up: pause</source>
         <translation>Hand hoch: Pause</translation>
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="61" />
+        <location filename="../patient/hand_gauge.py" line="65" />
         <source>Hand up: go on</source>
         <translation>Hand hoch: weiter</translation>
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="63" />
+        <location filename="../patient/hand_gauge.py" line="67" />
         <source>Hand up: easier one</source>
         <translation>Hand hoch: leichtere Übung</translation>
     </message>
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="150" />
+        <location filename="../patient/readouts.py" line="160" />
         <source>Holds done: {done} of {asked}</source>
         <translation>Geschafft: {done} von {asked}</translation>
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="167" />
+        <location filename="../patient/readouts.py" line="177" />
         <source>of {asked} holds</source>
         <translation>von {asked} Mal</translation>
     </message>
 </context><context>
     <name>KeyButton</name>
     <message>
-        <location filename="../patient/controls.py" line="44" />
+        <location filename="../patient/controls.py" line="49" />
         <source>Key: {key}</source>
         <translation>Taste: {key}</translation>
     </message>
@@ -230,81 +260,91 @@
         <translation>2 m, hoch oben</translation>
     </message>
     <message>
-        <location filename="../patient/laptop_place.py" line="26" />
+        <location filename="../patient/laptop_place.py" line="27" />
         <source>2 m, chair height</source>
         <translation>2 m, Stuhlhöhe</translation>
     </message>
     <message>
-        <location filename="../patient/laptop_place.py" line="49" />
+        <location filename="../patient/laptop_place.py" line="51" />
         <source>Where the laptop goes</source>
         <translation>Wo der Laptop hinkommt</translation>
     </message>
 </context><context>
     <name>LeavesPage</name>
     <message>
-        <location filename="../patient/leaves.py" line="39" />
+        <location filename="../patient/leaves.py" line="40" />
         <source>Go back</source>
         <translation>Zurück</translation>
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="39" />
+        <location filename="../patient/leaves.py" line="40" />
         <source>Esc</source>
         <translation>Esc</translation>
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="41" />
+        <location filename="../patient/leaves.py" line="42" />
         <source>Page before</source>
         <translation>Seite davor</translation>
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="43" />
+        <location filename="../patient/leaves.py" line="44" />
         <source>Next page</source>
         <translation>Nächste Seite</translation>
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="109" />
+        <location filename="../patient/leaves.py" line="62" />
+        <source>Page</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <location filename="../patient/leaves.py" line="114" />
         <source>{at} of {count}</source>
         <translation>{at} von {count}</translation>
     </message>
 </context><context>
     <name>OfferPage</name>
     <message>
-        <location filename="../patient/offer_page.py" line="29" />
+        <location filename="../patient/offer_page.py" line="30" />
         <source>Try the easier one</source>
         <translation>Die leichtere versuchen</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="29" />
+        <location filename="../patient/offer_page.py" line="30" />
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="31" />
+        <location filename="../patient/offer_page.py" line="32" />
         <source>Go on without it</source>
         <translation>Ohne sie weiter</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="32" />
+        <location filename="../patient/offer_page.py" line="33" />
         <source>Stop for today</source>
         <translation>Schluss für heute</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="40" />
+        <location filename="../patient/offer_page.py" line="41" />
         <source>That hurt more than your plan allows. This one stops here.</source>
         <translation>Das tat mehr weh, als Ihr Plan erlaubt. Diese Übung endet hier.</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="48" />
+        <location filename="../patient/offer_page.py" line="49" />
         <source>There is an easier one:</source>
         <translation>Es gibt eine leichtere:</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="53" />
+        <location filename="../patient/offer_page.py" line="54" />
         <source>Raise your good hand, or press Space, to try it.</source>
         <translation>Gute Hand heben oder Leertaste drücken, um sie zu versuchen.</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="76" />
+        <location filename="../patient/offer_page.py" line="59" />
+        <source>What is offered</source>
+        <translation>Was angeboten wird</translation>
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="78" />
         <source>Ask your therapist before you do it again: {name}</source>
         <translation>Fragen Sie in der Praxis, bevor Sie sie wieder machen: {name}</translation>
     </message>
@@ -402,11 +442,6 @@
         <source>Shoulder coach</source>
         <translation>Schulter-Begleiter</translation>
     </message>
-    <message>
-        <location filename="../patient/window.py" line="231" />
-        <source>And {count} more of the kind.</source>
-        <translation>Und {count} weitere dieser Art.</translation>
-    </message>
 </context><context>
     <name>Picture</name>
     <message>
@@ -417,59 +452,64 @@
 </context><context>
     <name>PreparePage</name>
     <message>
-        <location filename="../patient/prepare_page.py" line="37" />
+        <location filename="../patient/prepare_page.py" line="38" />
         <source>New for you</source>
         <translation>Neu für Sie</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="50" />
+        <location filename="../patient/prepare_page.py" line="47" />
         <source>Begin now</source>
         <translation>Jetzt beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="50" />
+        <location filename="../patient/prepare_page.py" line="47" />
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="52" />
+        <location filename="../patient/prepare_page.py" line="49" />
         <source>Pause</source>
         <translation>Pause</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="53" />
+        <location filename="../patient/prepare_page.py" line="50" />
         <source>Skip</source>
         <translation>Auslassen</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="54" />
+        <location filename="../patient/prepare_page.py" line="51" />
         <source>Stop</source>
         <translation>Aufhören</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="140" />
+        <location filename="../patient/prepare_page.py" line="97" />
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="137" />
         <source>Listen: it begins by itself</source>
         <translation>Zuhören: Es beginnt von selbst</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="140" />
+        <location filename="../patient/prepare_page.py" line="137" />
         <source>In place</source>
         <translation>Richtig</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="144" />
+        <location filename="../patient/prepare_page.py" line="141" />
         <source>Change this first</source>
         <translation>Ändern Sie zuerst</translation>
     </message>
 </context><context>
     <name>ScoreButton</name>
     <message>
-        <location filename="../patient/score_button.py" line="61" />
+        <location filename="../patient/score_button.py" line="63" />
         <source>Pain {score} of 10</source>
         <translation>Schmerz {score} von 10</translation>
     </message>
     <message>
-        <location filename="../patient/score_button.py" line="63" />
+        <location filename="../patient/score_button.py" line="65" />
         <source>Key: {key}</source>
         <translation>Taste: {key}</translation>
     </message>
@@ -658,154 +698,164 @@
 </context><context>
     <name>WelcomePage</name>
     <message>
-        <location filename="../patient/welcome_page.py" line="52" />
+        <location filename="../patient/welcome_page.py" line="59" />
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="53" />
+        <location filename="../patient/welcome_page.py" line="60" />
         <source>All cautions</source>
         <translation>Alle Hinweise</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="54" />
+        <location filename="../patient/welcome_page.py" line="61" />
         <source>My weeks</source>
         <translation>Meine Wochen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="55" />
+        <location filename="../patient/welcome_page.py" line="62" />
         <source>Understand my shoulder</source>
         <translation>Meine Schulter verstehen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="56" />
+        <location filename="../patient/welcome_page.py" line="63" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="78" />
+        <location filename="../patient/welcome_page.py" line="85" />
         <source>Getting the camera and the measuring ready. This takes a few seconds.</source>
         <translation>Kamera und Messung werden vorbereitet. Das dauert einige Sekunden.</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="80" />
+        <location filename="../patient/welcome_page.py" line="87" />
         <source>Read this while you wait</source>
         <translation>Lesen Sie das, während Sie warten</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="81" />
+        <location filename="../patient/welcome_page.py" line="88" />
         <source>Not ready yet</source>
         <translation>Noch nicht bereit</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="87" />
+        <location filename="../patient/welcome_page.py" line="94" />
         <source>No picture</source>
         <translation>Kein Bild</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="89" />
+        <location filename="../patient/welcome_page.py" line="96" />
         <source>Cannot start without a picture</source>
         <translation>Ohne Bild geht es nicht los</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="95" />
+        <location filename="../patient/welcome_page.py" line="102" />
         <source>Start</source>
         <translation>Beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="102" />
+        <location filename="../patient/welcome_page.py" line="109" />
         <source>Raise your good hand, or press Space, to begin</source>
         <translation>Gute Hand heben oder Leertaste drücken, um zu beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="116" />
+        <location filename="../patient/welcome_page.py" line="128" />
         <source>Stretch until it pulls, not until it hurts. Easing off is always right. This program does not replace your therapist.</source>
         <translation>Dehnen Sie, bis es zieht, nicht, bis es weh tut. Nachlassen ist immer richtig. Dieses Programm ersetzt keine Therapie.</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="165" />
+        <location filename="../patient/welcome_page.py" line="136" />
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="168" />
+        <source>When to stop</source>
+        <translation>Wann Sie aufhören</translation>
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="179" />
         <source>Today: one exercise, about {minutes} min</source>
         <translation>Heute: eine Übung, etwa {minutes} min</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="166" />
+        <location filename="../patient/welcome_page.py" line="180" />
         <source>Today: {count} exercises, about {minutes} min</source>
         <translation>Heute: {count} Übungen, etwa {minutes} min</translation>
     </message>
 </context><context>
     <name>calendar</name>
     <message>
-        <location filename="../patient/calendar.py" line="36" />
+        <location filename="../patient/calendar.py" line="38" />
         <source>{mark}: {count}</source>
         <translation>{mark}: {count}</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="43" />
+        <location filename="../patient/calendar.py" line="45" />
         <source>The last 12 weeks. {days}</source>
         <translation>Die letzten 12 Wochen. {days}</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="93" />
+        <location filename="../patient/calendar.py" line="113" />
         <source>done</source>
         <translation>geschafft</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="95" />
+        <location filename="../patient/calendar.py" line="115" />
         <source>partly done</source>
         <translation>zum Teil</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="97" />
+        <location filename="../patient/calendar.py" line="117" />
         <source>nothing done</source>
         <translation>nichts gemacht</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="99" />
+        <location filename="../patient/calendar.py" line="119" />
         <source>rest day</source>
         <translation>Ruhetag</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="101" />
+        <location filename="../patient/calendar.py" line="121" />
         <source>still to do today</source>
         <translation>heute noch offen</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="103" />
+        <location filename="../patient/calendar.py" line="123" />
         <source>before the beginning</source>
         <translation>vor dem Beginn</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="153" />
+        <location filename="../patient/calendar.py" line="173" />
         <source>Mon</source>
         <translation>Mo</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="154" />
+        <location filename="../patient/calendar.py" line="174" />
         <source>Tue</source>
         <translation>Di</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="155" />
+        <location filename="../patient/calendar.py" line="175" />
         <source>Wed</source>
         <translation>Mi</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="156" />
+        <location filename="../patient/calendar.py" line="176" />
         <source>Thu</source>
         <translation>Do</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="157" />
+        <location filename="../patient/calendar.py" line="177" />
         <source>Fri</source>
         <translation>Fr</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="158" />
+        <location filename="../patient/calendar.py" line="178" />
         <source>Sat</source>
         <translation>Sa</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="159" />
+        <location filename="../patient/calendar.py" line="179" />
         <source>Sun</source>
         <translation>So</translation>
     </message>
@@ -1144,7 +1194,7 @@
 </context><context>
     <name>dates</name>
     <message>
-        <location filename="../therapist/plan_fields.py" line="103" />
+        <location filename="../therapist/plan_fields.py" line="104" />
         <source>YYYY-MM-DD</source>
         <translation>TT.MM.JJJJ</translation>
     </message>
@@ -1365,12 +1415,12 @@
 </context><context>
     <name>drawings</name>
     <message>
-        <location filename="../patient/demonstration.py" line="57" />
+        <location filename="../patient/demonstration.py" line="58" />
         <source>Drawing: {title}, left arm</source>
         <translation>Zeichnung: {title}, linker Arm</translation>
     </message>
     <message>
-        <location filename="../patient/demonstration.py" line="59" />
+        <location filename="../patient/demonstration.py" line="60" />
         <source>Drawing: {title}, right arm</source>
         <translation>Zeichnung: {title}, rechter Arm</translation>
     </message>
@@ -1390,79 +1440,79 @@
         <translation>lösend</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="47" />
+        <location filename="../patient/drawings/course.py" line="48" />
         <source>here, as your therapist sees it now</source>
         <translation>hier, wie es die Praxis gerade sieht</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="53" />
+        <location filename="../patient/drawings/course.py" line="54" />
         <source>months and years</source>
         <translation>Monate und Jahre</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="56" />
+        <location filename="../patient/drawings/course.py" line="57" />
         <source>No sharp borders, and every shoulder takes its own time</source>
         <translation>Keine scharfen Grenzen, und jede Schulter braucht ihre Zeit</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="66" />
+        <location filename="../patient/drawings/course.py" line="67" />
         <source>pain</source>
         <translation>Schmerz</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="67" />
+        <location filename="../patient/drawings/course.py" line="68" />
         <source>session</source>
         <translation>Üben</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="68" />
+        <location filename="../patient/drawings/course.py" line="69" />
         <source>half an hour</source>
         <translation>halbe Stunde</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="69" />
+        <location filename="../patient/drawings/course.py" line="70" />
         <source>night</source>
         <translation>Nacht</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="81" />
+        <location filename="../patient/drawings/course.py" line="83" />
         <source>still up: ring</source>
         <translation>noch da: anrufen</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="83" />
+        <location filename="../patient/drawings/course.py" line="87" />
         <source>down again: all right</source>
         <translation>wieder unten: gut</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="26" />
+        <location filename="../patient/drawings/joint.py" line="25" />
         <source>A loose joint</source>
         <translation>Ein lockeres Gelenk</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="27" />
+        <location filename="../patient/drawings/joint.py" line="26" />
         <source>A frozen joint</source>
         <translation>Ein steifes Gelenk</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="29" />
         <location filename="../patient/drawings/joint.py" line="28" />
+        <location filename="../patient/drawings/joint.py" line="27" />
         <source>socket</source>
         <translation>Pfanne</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="31" />
         <location filename="../patient/drawings/joint.py" line="30" />
+        <location filename="../patient/drawings/joint.py" line="29" />
         <source>ball</source>
         <translation>Kugel</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="33" />
+        <location filename="../patient/drawings/joint.py" line="32" />
         <source>thin bag with a loose fold</source>
         <translation>dünne Hülle mit lockerer Falte</translation>
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="35" />
+        <location filename="../patient/drawings/joint.py" line="34" />
         <source>thick bag, no fold</source>
         <translation>dicke Hülle, keine Falte</translation>
     </message>
@@ -1799,12 +1849,12 @@
         <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen.</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="41" />
+        <location filename="../../app/review.py" line="53" />
         <source>There is no file or folder '{path}'; check its name.</source>
         <translation>Es gibt keine Datei und keinen Ordner „{path}“; prüfen Sie den Namen.</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="76" />
+        <location filename="../../app/review.py" line="87" />
         <source>The store is locked and stays closed without its passphrase.</source>
         <translation>Die Datenbank ist verschlossen und bleibt es ohne ihre Passphrase.</translation>
     </message>
@@ -2034,7 +2084,7 @@
         <translation>Im Programm ist etwas schiefgegangen; was bisher aufgezeichnet wurde, ist aufgehoben: Schließen Sie das Programm und starten Sie es neu.</translation>
     </message>
     <message>
-        <location filename="../shared/application.py" line="101" />
+        <location filename="../shared/application.py" line="104" />
         <source>There is no screen to open a window on: start the program from a desktop, or use a command that needs none.</source>
         <translation>Es gibt keinen Bildschirm für ein Fenster: Starten Sie das Programm von einer Arbeitsoberfläche aus, oder nehmen Sie einen Befehl, der keinen braucht.</translation>
     </message>
@@ -3941,47 +3991,57 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Ein Beispiel ohne Praxis dahinter; fragen Sie Ihre eigene Therapeutin oder Ihren Therapeuten.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="141" />
+        <location filename="../../app/patient.py" line="146" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation>Sie haben vor {minutes} Minuten zuletzt geübt. Lassen Sie die Schulter einige Stunden ruhen, wenn die Praxis nichts anderes gesagt hat.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="147" />
+        <location filename="../../app/patient.py" line="152" />
         <source>Everything for today is done. More than asked is not better.</source>
         <translation>Für heute ist alles geschafft. Mehr als gefragt ist nicht besser.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="64" />
+        <location filename="../patient/beginning.py" line="38" />
+        <source>Hand up: I have read it</source>
+        <translation>Hand oben: Ich habe es gelesen</translation>
+    </message>
+    <message>
+        <location filename="../patient/beginning.py" line="39" />
+        <source>Read all of it first</source>
+        <translation>Lesen Sie zuerst alles</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="146" />
         <source>Before you start</source>
         <translation>Bevor Sie beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="70" />
+        <location filename="../patient/cautions_page.py" line="152" />
         <source>Stop at once</source>
         <translation>Sofort aufhören</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="95" />
+        <location filename="../patient/cautions_page.py" line="177" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
         <translation>Schmerz über {limit} von 10 ist mehr, als Ihr Plan erlaubt.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="98" />
+        <location filename="../patient/cautions_page.py" line="180" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
         <translation>Schmerz über {least} bis {most} von 10, je nach Übung, ist mehr, als Ihr Plan erlaubt.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="107" />
+        <location filename="../patient/cautions_page.py" line="189" />
         <source>Ring your practice: {contact}</source>
         <translation>Rufen Sie in der Praxis an: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="108" />
+        <location filename="../patient/cautions_page.py" line="190" />
         <source>Ring your practice</source>
         <translation>Rufen Sie in der Praxis an</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="149" />
+        <location filename="../patient/prepare_page.py" line="146" />
         <source>Measured: {what}</source>
         <translation>Gemessen: {what}</translation>
     </message>
@@ -3991,7 +4051,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Leichtere Übung: {name}</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="184" />
+        <location filename="../patient/welcome_page.py" line="198" />
         <location filename="../patient/record_card.py" line="56" />
         <source>by time</source>
         <translation>nach Zeit</translation>
@@ -4082,22 +4142,22 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Gestern, {day}</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="186" />
+        <location filename="../patient/welcome_page.py" line="200" />
         <source>measured</source>
         <translation>gemessen</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="188" />
+        <location filename="../patient/welcome_page.py" line="202" />
         <source>NEW</source>
         <translation>NEU</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="197" />
+        <location filename="../patient/welcome_page.py" line="211" />
         <source>New for you: {title}</source>
         <translation>Neu für Sie: {title}</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="201" />
+        <location filename="../patient/welcome_page.py" line="215" />
         <source>What to mind with each new exercise is shown and said before it begins.</source>
         <translation>Worauf bei jeder neuen Übung zu achten ist, wird vor ihr gezeigt und gesagt.</translation>
     </message>
@@ -4532,7 +4592,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Türrahmen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="220" />
+        <location filename="../therapist/plan_fields.py" line="223" />
         <location filename="../therapist/catalogue_list.py" line="147" />
         <source>By time, not measured; {camera}</source>
         <translation>Nach Zeit, nicht gemessen; {camera}</translation>
@@ -4750,47 +4810,52 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Der Schlüssel der Praxis ist vertippt oder abgeschnitten: Kopieren Sie ihn noch einmal aus der Praxis oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="68" />
+        <location filename="../therapist/plan_fields.py" line="69" />
         <source>none</source>
         <translation>ohne</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="86" />
+        <location filename="../therapist/plan_fields.py" line="87" />
         <source>{field} is '{text}': write a number from {least} to {most}, or leave it empty.</source>
         <translation>„{field}“ ist „{text}“: Schreiben Sie eine Zahl von {least} bis {most} oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="118" />
+        <location filename="../therapist/plan_fields.py" line="119" />
         <source>{field} is '{text}', which is no date: write it like {example}, or leave it empty.</source>
         <translation>„{field}“ ist „{text}“ und damit kein Datum: Schreiben Sie es wie {example} oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="156" />
+        <location filename="../therapist/plan_fields.py" line="157" />
         <source>Days</source>
         <translation>Tage</translation>
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="221" />
+        <source>By time, not measured</source>
+        <translation>Nach Zeit, nicht gemessen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="224" />
         <source>Measured: {movement}, {position}; {camera}</source>
         <translation>Gemessen: {movement}, {position}; {camera}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="233" />
+        <location filename="../therapist/plan_fields.py" line="236" />
         <source>camera in front</source>
         <translation>Kamera vorn</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="235" />
+        <location filename="../therapist/plan_fields.py" line="238" />
         <source>camera at the stiff side</source>
         <translation>Kamera auf der steifen Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="237" />
+        <location filename="../therapist/plan_fields.py" line="240" />
         <source>camera behind</source>
         <translation>Kamera hinten</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="239" />
+        <location filename="../therapist/plan_fields.py" line="242" />
         <source>camera raised at the foot end</source>
         <translation>Kamera erhöht am Fußende</translation>
     </message>
@@ -4915,115 +4980,115 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Ent&amp;fernen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="62" />
+        <location filename="../therapist/plan_page.py" line="63" />
         <source>What changed against the opened plan</source>
         <translation>Was sich gegenüber dem geöffneten Plan geändert hat</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="161" />
+        <location filename="../therapist/plan_page.py" line="162" />
         <source>Added: {exercise}, {dose}.</source>
         <translation>Hinzugefügt: {exercise}, {dose}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="223" />
+        <location filename="../therapist/plan_page.py" line="224" />
         <source>What changed against revision {revision}</source>
         <translation>Änderungen gegenüber Fassung {revision}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="225" />
+        <location filename="../therapist/plan_page.py" line="226" />
         <source>What changed against revision {revision} of {day}</source>
         <translation>Änderungen gegenüber Fassung {revision} vom {day}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="232" />
+        <location filename="../therapist/plan_page.py" line="233" />
         <source>Nothing.</source>
         <translation>Keine.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="219" />
-        <location filename="../therapist/plan_window.py" line="160" />
-        <location filename="../therapist/plan_window.py" line="48" />
+        <location filename="../therapist/plan_window.py" line="221" />
+        <location filename="../therapist/plan_window.py" line="162" />
+        <location filename="../therapist/plan_window.py" line="49" />
         <source>Plan</source>
         <translation>Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="52" />
+        <location filename="../therapist/plan_window.py" line="53" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="70" />
+        <location filename="../therapist/plan_window.py" line="72" />
         <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
         <translation>Das Programm schlägt übliche Dosen vor; es entscheidet, wer die Schulter untersucht hat und zur Behandlung zugelassen ist.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="97" />
-        <location filename="../therapist/plan_window.py" line="84" />
+        <location filename="../therapist/plan_window.py" line="99" />
+        <location filename="../therapist/plan_window.py" line="86" />
         <source>New plan</source>
         <translation>Neuer Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="85" />
+        <location filename="../therapist/plan_window.py" line="87" />
         <source>Open plan…</source>
         <translation>Plan öffnen…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="86" />
+        <location filename="../therapist/plan_window.py" line="88" />
         <source>&amp;Save plan…</source>
         <translation>Plan spei&amp;chern…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="97" />
+        <location filename="../therapist/plan_window.py" line="99" />
         <source>Plan for {code}</source>
         <translation>Plan für {code}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="110" />
+        <location filename="../therapist/plan_window.py" line="112" />
         <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
         <translation>Der Plan hier hat Änderungen, die nicht gespeichert sind: Speichern Sie ihn oder beginnen Sie mit {key} neu, bevor einer für {code} entsteht.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="140" />
+        <location filename="../therapist/plan_window.py" line="142" />
         <source>Opened {file}.</source>
         <translation>{file} ist geöffnet.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="150" />
+        <location filename="../therapist/plan_window.py" line="152" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
         <translation>Der Schlüssel der Praxis wurde erneuert: Dieser Plan trägt den neuen.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="161" />
+        <location filename="../therapist/plan_window.py" line="163" />
         <source>The plan has changes that are not saved. Discard them?</source>
         <translation>Der Plan hat Änderungen, die nicht gespeichert sind. Verwerfen?</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="175" />
+        <location filename="../therapist/plan_window.py" line="177" />
         <source>Open a plan</source>
         <translation>Plan öffnen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="192" />
+        <location filename="../therapist/plan_window.py" line="194" />
         <source>Save the plan</source>
         <translation>Plan speichern</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="203" />
+        <location filename="../therapist/plan_window.py" line="205" />
         <source>Revision {revision} of the plan is in {path}.</source>
         <translation>Fassung {revision} des Plans steht in {path}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="205" />
+        <location filename="../therapist/plan_window.py" line="207" />
         <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
         <translation>Fassung {revision} des Plans steht in {path} und als ausgegeben in der Datenbank.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="220" />
+        <location filename="../therapist/plan_window.py" line="222" />
         <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
         <translation>{code} hat Fassung {revision} eines Plans bekommen, die neuer ist als die, mit der dieser hier begonnen wurde. Diesen als nächste Fassung ausgeben?</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="243" />
+        <location filename="../therapist/plan_window.py" line="245" />
         <source>Plans (*.json);;All files (*)</source>
         <translation>Pläne (*.json);;Alle Dateien (*)</translation>
     </message>
@@ -5067,185 +5132,185 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
 </context><context>
     <name>records</name>
     <message>
-        <location filename="../therapist/record_fields.py" line="67" />
+        <location filename="../therapist/record_fields.py" line="68" />
         <source>{field} is empty: write something there.</source>
         <translation>„{field}“ ist leer: Tragen Sie etwas ein.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="94" />
+        <location filename="../therapist/record_fields.py" line="95" />
         <source>{field} has {count} characters: shorten it to at most {most}.</source>
         <translation>„{field}“ hat {count} Zeichen: Kürzen Sie auf höchstens {most}.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="120" />
+        <location filename="../therapist/record_fields.py" line="121" />
         <source>{field} is '{text}', which is no date: write it like {example}.</source>
         <translation>„{field}“ ist „{text}“ und damit kein Datum: Schreiben Sie es wie {example}.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="124" />
+        <location filename="../therapist/record_fields.py" line="125" />
         <source>{field} is empty: write it like {example}.</source>
         <translation>„{field}“ ist leer: Schreiben Sie den Tag wie {example}.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="130" />
+        <location filename="../therapist/record_fields.py" line="131" />
         <source>{field} is {day}, which is yet to come: write the day on which it was.</source>
         <translation>„{field}“ ist der {day}, der noch kommt: Tragen Sie den Tag ein, an dem es war.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="156" />
+        <location filename="../therapist/record_fields.py" line="157" />
         <source>{least} to {most}</source>
         <translation>{least} bis {most}</translation>
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="171" />
+        <location filename="../therapist/record_fields.py" line="172" />
         <source>{field} is '{text}': write a number from {least} to {most}.</source>
         <translation>„{field}“ ist „{text}“: Schreiben Sie eine Zahl von {least} bis {most}.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="175" />
+        <location filename="../therapist/record_fields.py" line="176" />
         <source>{field} is empty: write a number from {least} to {most}.</source>
         <translation>„{field}“ ist leer: Schreiben Sie eine Zahl von {least} bis {most}.</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="55" />
+        <location filename="../therapist/record_forms.py" line="56" />
         <source>&amp;Date</source>
         <translation>&amp;Datum</translation>
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="48" />
-        <location filename="../therapist/record_forms.py" line="59" />
+        <location filename="../therapist/record_forms.py" line="60" />
         <source>&amp;Treatment</source>
         <translation>&amp;Behandlung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="98" />
-        <location filename="../therapist/record_forms.py" line="59" />
+        <location filename="../therapist/record_forms.py" line="99" />
+        <location filename="../therapist/record_forms.py" line="60" />
         <source>&amp;Note</source>
         <translation>Be&amp;merkung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="65" />
+        <location filename="../therapist/record_forms.py" line="66" />
         <source>&amp;Questionnaire</source>
         <translation>&amp;Fragebogen</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="65" />
+        <location filename="../therapist/record_forms.py" line="66" />
         <source>&amp;Total</source>
         <translation>&amp;Punktzahl</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="66" />
+        <location filename="../therapist/record_forms.py" line="67" />
         <source>Out &amp;of</source>
         <translation>&amp;Von höchstens</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="72" />
+        <location filename="../therapist/record_forms.py" line="73" />
         <source>&amp;Movement</source>
         <translation>&amp;Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="75" />
+        <location filename="../therapist/record_forms.py" line="76" />
         <source>&amp;Side</source>
         <translation>&amp;Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="75" />
+        <location filename="../therapist/record_forms.py" line="76" />
         <source>&amp;How</source>
         <translation>&amp;Ausführung</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="76" />
+        <location filename="../therapist/record_forms.py" line="77" />
         <source>passive</source>
         <translation>passiv</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="76" />
+        <location filename="../therapist/record_forms.py" line="77" />
         <source>active</source>
         <translation>aktiv</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="79" />
+        <location filename="../therapist/record_forms.py" line="80" />
         <source>De&amp;grees</source>
         <translation>&amp;Grad</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="85" />
+        <location filename="../therapist/record_forms.py" line="86" />
         <source>&amp;Code</source>
         <translation>&amp;Code</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="85" />
+        <location filename="../therapist/record_forms.py" line="86" />
         <source>&amp;Name</source>
         <translation>&amp;Name</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="86" />
+        <location filename="../therapist/record_forms.py" line="87" />
         <source>as it will stand in plans and files</source>
         <translation>wie er in Plänen und Dateien stehen soll</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="87" />
+        <location filename="../therapist/record_forms.py" line="88" />
         <source>optional; it stays in this practice</source>
         <translation>freiwillig; er bleibt in dieser Praxis</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="95" />
+        <location filename="../therapist/record_forms.py" line="96" />
         <source>Si&amp;de</source>
         <translation>&amp;Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="95" />
+        <location filename="../therapist/record_forms.py" line="96" />
         <source>&amp;Began on</source>
         <translation>&amp;Begonnen am</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="96" />
+        <location filename="../therapist/record_forms.py" line="97" />
         <source>P&amp;hase</source>
         <translation>&amp;Phase</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="96" />
+        <location filename="../therapist/record_forms.py" line="97" />
         <source>&amp;Irritability</source>
         <translation>&amp;Irritierbarkeit</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="97" />
+        <location filename="../therapist/record_forms.py" line="98" />
         <source>&amp;Goals, in the person's own words</source>
         <translation>&amp;Ziele in eigenen Worten der Person</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="99" />
+        <location filename="../therapist/record_forms.py" line="100" />
         <source>not said</source>
         <translation>nicht genannt</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="142" />
+        <location filename="../therapist/record_forms.py" line="143" />
         <source>What to correct</source>
         <translation>Was zu berichtigen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="145" />
+        <location filename="../therapist/record_forms.py" line="146" />
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="148" />
+        <location filename="../therapist/record_forms.py" line="149" />
         <source>{enter}, or {save} out of a text of several lines</source>
         <translation>{enter}, oder {save} aus einem Text mit mehreren Zeilen</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="196" />
+        <location filename="../therapist/record_forms.py" line="197" />
         <source>{side}, since {day}</source>
         <translation>{side}, seit {day}</translation>
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="47" />
-        <location filename="../therapist/record_forms.py" line="200" />
+        <location filename="../therapist/record_forms.py" line="201" />
         <source>&amp;Episode</source>
         <translation>&amp;Episode</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="200" />
+        <location filename="../therapist/record_forms.py" line="201" />
         <source>none</source>
         <translation>keine</translation>
     </message>
@@ -5557,28 +5622,28 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Leertaste: abspielen oder anhalten; Links, Rechts: ein Bild; Pos1, Ende; Bild auf, Bild ab: Wiederholung; 1 2 3: Tempo; C: vergleichen; Esc: schließen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_figure.py" line="36" />
+        <location filename="../therapist/replay_figure.py" line="37" />
         <source>Stick figure</source>
         <translation>Strichfigur</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="47" />
+        <location filename="../therapist/replay_page.py" line="48" />
         <source>The session of {day} has no measured repetition to replay; choose another one.</source>
         <translation>Die Sitzung vom {day} hat keine gemessene Wiederholung, die sich wiedergeben ließe; wählen Sie eine andere.</translation>
     </message>
     <message>
         <location filename="../therapist/replay_sessions.py" line="49" />
-        <location filename="../therapist/replay_page.py" line="63" />
+        <location filename="../therapist/replay_page.py" line="64" />
         <source>Replay</source>
         <translation>Wiedergabe</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="73" />
+        <location filename="../therapist/replay_page.py" line="75" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="202" />
+        <location filename="../therapist/replay_page.py" line="204" />
         <source>{exercise}, repetition {number} of {count} of the session</source>
         <translation>{exercise}, Wiederholung {number} von {count} der Sitzung</translation>
     </message>
@@ -5623,12 +5688,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Die Sitzung vom {day} hat keine Wiederholung von {exercise}; wählen Sie eine andere.</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="46" />
+        <location filename="../therapist/replay_trace.py" line="48" />
         <source>Trace of the repetition</source>
         <translation>Verlaufskurve der Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="166" />
+        <location filename="../therapist/replay_trace.py" line="168" />
         <source>hold</source>
         <translation>Halten</translation>
     </message>
@@ -5692,7 +5757,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
 </context><context>
     <name>review</name>
     <message>
-        <location filename="../therapist/replay_trace.py" line="189" />
+        <location filename="../therapist/replay_trace.py" line="191" />
         <source>no frame</source>
         <translation>kein Bild</translation>
     </message>
@@ -6931,87 +6996,87 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="51" />
-        <location filename="../therapist/passphrase_dialog.py" line="53" />
-        <location filename="../therapist/import_run.py" line="100" />
-        <location filename="../../app/review.py" line="38" />
+        <location filename="../therapist/window.py" line="52" />
+        <location filename="../therapist/passphrase_dialog.py" line="54" />
+        <location filename="../therapist/import_run.py" line="101" />
+        <location filename="../../app/review.py" line="50" />
         <source>Shoulder review</source>
         <translation>Schulterverlauf</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="62" />
+        <location filename="../../app/review.py" line="73" />
         <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
         <translation>Die Passphrase zum Schlüssel der Praxis, um versiegelte Dateien zu öffnen (Abbrechen: ohne ihn weitermachen und später mit {key} aufschließen):</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="73" />
+        <location filename="../../app/review.py" line="84" />
         <source>The passphrase of the store:</source>
         <translation>Die Passphrase der Datenbank:</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="53" />
-        <location filename="../therapist/doubts_dialog.py" line="42" />
+        <location filename="../therapist/doubts_dialog.py" line="54" />
+        <location filename="../therapist/doubts_dialog.py" line="43" />
         <source>Doubtful sessions</source>
         <translation>Zweifelhafte Sitzungen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="46" />
+        <location filename="../therapist/doubts_dialog.py" line="47" />
         <source>These sessions contradict what the practice knows. Until you decide, each counts as the person's whom its file names. A decision can be taken back at any time.</source>
         <translation>Diese Sitzungen widersprechen dem, was die Praxis weiß. Bis Sie entscheiden, zählt jede für die Person, die ihre Datei nennt. Eine Entscheidung lässt sich jederzeit zurücknehmen.</translation>
     </message>
     <message>
         <location filename="../therapist/window_parts.py" line="37" />
-        <location filename="../therapist/doubts_dialog.py" line="64" />
+        <location filename="../therapist/doubts_dialog.py" line="65" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="76" />
+        <location filename="../therapist/doubts_dialog.py" line="77" />
         <source>&amp;Belongs to…</source>
         <translation>&amp;Gehört zu…</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="77" />
+        <location filename="../therapist/doubts_dialog.py" line="78" />
         <source>&amp;Leave out</source>
         <translation>&amp;Auslassen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="78" />
+        <location filename="../therapist/doubts_dialog.py" line="79" />
         <source>&amp;Take back</source>
         <translation>&amp;Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="79" />
+        <location filename="../therapist/doubts_dialog.py" line="80" />
         <source>&amp;Close</source>
         <translation>&amp;Schließen</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="132" />
+        <location filename="../therapist/doubts_dialog.py" line="133" />
         <source>Doubtful session</source>
         <translation>Zweifelhafte Sitzung</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="133" />
+        <location filename="../therapist/doubts_dialog.py" line="134" />
         <source>The session of {day} belongs to</source>
         <translation>Die Sitzung vom {day} gehört zu</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="165" />
+        <location filename="../therapist/doubts_dialog.py" line="166" />
         <source>Not decided, session of {day}, {time}: {doubt}</source>
         <translation>Nicht entschieden, Sitzung vom {day}, {time}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="167" />
+        <location filename="../therapist/doubts_dialog.py" line="168" />
         <source>Belongs to {code}, session of {day}, {time}: {doubt}</source>
         <translation>Gehört zu {code}, Sitzung vom {day}, {time}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="169" />
+        <location filename="../therapist/doubts_dialog.py" line="170" />
         <source>Left out, session of {day}, {time}: {doubt}</source>
         <translation>Ausgelassen, Sitzung vom {day}, {time}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../therapist/drawings.py" line="26" />
+        <location filename="../therapist/drawings.py" line="28" />
         <source>Chart</source>
         <translation>Diagramm</translation>
     </message>
@@ -7046,52 +7111,52 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Keine: Ein Muster wird nur genannt, wo die Fehler keinen Zweifel daran lassen.</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="80" />
+        <location filename="../therapist/import_run.py" line="81" />
         <source>Import session files</source>
         <translation>Sitzungsdateien einlesen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="86" />
+        <location filename="../therapist/import_run.py" line="87" />
         <source>Import a folder of session files</source>
         <translation>Ordner mit Sitzungsdateien einlesen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="97" />
+        <location filename="../therapist/import_run.py" line="98" />
         <source>Take {sessions} of the last import out again?</source>
         <translation>{sessions} des letzten Einlesens wieder herausnehmen?</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="111" />
+        <location filename="../therapist/import_run.py" line="112" />
         <source>The passphrase of the practice's key:</source>
         <translation>Die Passphrase zum Schlüssel der Praxis:</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="119" />
+        <location filename="../therapist/import_run.py" line="120" />
         <source>The practice's key is unlocked: sealed files can be imported now.</source>
         <translation>Der Schlüssel der Praxis ist aufgeschlossen: Versiegelte Dateien lassen sich jetzt einlesen.</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="152" />
+        <location filename="../therapist/import_run.py" line="153" />
         <source>{count} accepted</source>
         <translation>{count} angenommen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="153" />
+        <location filename="../therapist/import_run.py" line="154" />
         <source>{count} doubtful</source>
         <translation>{count} zweifelhaft</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="154" />
+        <location filename="../therapist/import_run.py" line="155" />
         <source>{count} already known</source>
         <translation>{count} schon bekannt</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="155" />
+        <location filename="../therapist/import_run.py" line="156" />
         <source>{count} refused</source>
         <translation>{count} abgewiesen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="158" />
+        <location filename="../therapist/import_run.py" line="159" />
         <source>{files}: {outcomes}.</source>
         <translation>{files}: {outcomes}.</translation>
     </message>
@@ -7111,7 +7176,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>A&amp;usgabe</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="62" />
+        <location filename="../therapist/menus.py" line="70" />
+        <source>Vie&amp;w</source>
+        <translation>&amp;Ansicht</translation>
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="63" />
         <location filename="../therapist/menus.py" line="19" />
         <source>&amp;Import files…</source>
         <translation>Dateien e&amp;inlesen…</translation>
@@ -7122,7 +7192,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;Ordner einlesen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="74" />
+        <location filename="../therapist/side_panel.py" line="75" />
         <location filename="../therapist/menus.py" line="27" />
         <source>&amp;Stop importing</source>
         <translation>Einlesen &amp;stoppen</translation>
@@ -7148,7 +7218,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="67" />
+        <location filename="../therapist/side_panel.py" line="68" />
         <location filename="../therapist/menus.py" line="42" />
         <source>&amp;New patient…</source>
         <translation>&amp;Neu anlegen…</translation>
@@ -7214,57 +7284,82 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;FHIR-Bundle…</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="39" />
+        <location filename="../therapist/menus.py" line="71" />
+        <source>&amp;Larger text</source>
+        <translation>&amp;Größere Schrift</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="72" />
+        <source>&amp;Smaller text</source>
+        <translation>&amp;Kleinere Schrift</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="73" />
+        <source>&amp;Usual text</source>
+        <translation>&amp;Übliche Schrift</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="74" />
+        <source>Light or &amp;dark</source>
+        <translation>Hell oder &amp;dunkel</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="75" />
+        <source>Light or dark &amp;as the system</source>
+        <translation>Hell oder dunkel &amp;wie das System</translation>
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="40" />
         <source>What was done, pain, camera</source>
         <translation>Was gemacht wurde, Schmerz, Kamera</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="40" />
+        <location filename="../therapist/page_column.py" line="41" />
         <source>How to read this</source>
         <translation>Wie das zu lesen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="61" />
+        <location filename="../therapist/page_column.py" line="62" />
         <source>Change, hints, what was done, pain, camera, and how to read this</source>
         <translation>Änderung, Hinweise, was gemacht wurde, Schmerz, Kamera und wie das zu lesen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="79" />
+        <location filename="../therapist/page_column.py" line="80" />
         <source>Movement</source>
         <translation>Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="80" />
+        <location filename="../therapist/page_column.py" line="81" />
         <source>no session gave a value</source>
         <translation>keine Sitzung ergab einen Wert</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="81" />
+        <location filename="../therapist/page_column.py" line="82" />
         <source>Change</source>
         <translation>Änderung</translation>
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="56" />
+        <location filename="../therapist/passphrase_dialog.py" line="57" />
         <source>Passphrase</source>
         <translation>Passphrase</translation>
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="62" />
+        <location filename="../therapist/passphrase_dialog.py" line="63" />
         <source>Unlocking</source>
         <translation>Wird aufgeschlossen</translation>
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="63" />
+        <location filename="../therapist/passphrase_dialog.py" line="64" />
         <source>&amp;Unlock</source>
         <translation>Auf&amp;schließen</translation>
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="67" />
+        <location filename="../therapist/passphrase_dialog.py" line="68" />
         <source>&amp;Cancel</source>
         <translation>&amp;Abbrechen</translation>
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="101" />
+        <location filename="../therapist/passphrase_dialog.py" line="102" />
         <source>Unlocking, a moment please…</source>
         <translation>Wird aufgeschlossen, einen Augenblick bitte…</translation>
     </message>
@@ -7289,138 +7384,138 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{sessions}, zuletzt {day}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="59" />
+        <location filename="../therapist/patient_page.py" line="60" />
         <source>Why to look at this patient</source>
         <translation>Warum diese Person anzusehen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="63" />
+        <location filename="../therapist/patient_page.py" line="64" />
         <source>Range by movement</source>
         <translation>Bewegungsausmaß nach Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="74" />
+        <location filename="../therapist/patient_page.py" line="75" />
         <source>Write &amp;report…</source>
         <translation>&amp;Bericht schreiben…</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="77" />
+        <location filename="../therapist/patient_page.py" line="78" />
         <source>Write the one-page report as a PDF file</source>
         <translation>Bericht von einer Seite als PDF-Datei schreiben</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="81" />
+        <location filename="../therapist/patient_page.py" line="82" />
         <source>Re&amp;play…</source>
         <translation>Wieder&amp;gabe…</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="82" />
+        <location filename="../therapist/patient_page.py" line="83" />
         <source>Replay repetitions of a session</source>
         <translation>Wiederholungen einer Sitzung wiedergeben</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="119" />
+        <location filename="../therapist/patient_page.py" line="120" />
         <source>{period}, {sessions}. Plan: {title}</source>
         <translation>{period}, {sessions}. Plan: {title}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="121" />
+        <location filename="../therapist/patient_page.py" line="122" />
         <source>{period}, {sessions}</source>
         <translation>{period}, {sessions}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="167" />
+        <location filename="../therapist/patient_page.py" line="168" />
         <source>Nothing stands out.</source>
         <translation>Nichts fällt auf.</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="100" />
-        <location filename="../therapist/side_panel.py" line="53" />
+        <location filename="../therapist/side_panel.py" line="101" />
+        <location filename="../therapist/side_panel.py" line="54" />
         <source>Patients</source>
         <translation>Patienten</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="71" />
+        <location filename="../therapist/side_panel.py" line="72" />
         <source>Make a p&amp;lan…</source>
         <translation>Plan &amp;erstellen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="79" />
+        <location filename="../therapist/side_panel.py" line="80" />
         <source>Und&amp;o the last import</source>
         <translation>Einlesen &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="82" />
+        <location filename="../therapist/side_panel.py" line="83" />
         <source>Files imported</source>
         <translation>Eingelesene Dateien</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="86" />
+        <location filename="../therapist/side_panel.py" line="87" />
         <source>Refused files with reasons</source>
         <translation>Abgewiesene Dateien mit Gründen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="92" />
+        <location filename="../therapist/side_panel.py" line="93" />
         <source>&amp;Clear this list</source>
         <translation>Liste &amp;leeren</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="141" />
+        <location filename="../therapist/side_panel.py" line="142" />
         <source>Takes {sessions} out again ({key})</source>
         <translation>Nimmt {sessions} wieder heraus ({key})</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="150" />
+        <location filename="../therapist/side_panel.py" line="151" />
         <source>1 doubtful session…</source>
         <translation>1 zweifelhafte Sitzung…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="151" />
+        <location filename="../therapist/side_panel.py" line="152" />
         <source>1 doubtful session to decide about</source>
         <translation>Über 1 zweifelhafte Sitzung ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="153" />
+        <location filename="../therapist/side_panel.py" line="154" />
         <source>{count} doubtful sessions…</source>
         <translation>{count} zweifelhafte Sitzungen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="154" />
+        <location filename="../therapist/side_panel.py" line="155" />
         <source>{count} doubtful sessions to decide about</source>
         <translation>Über {count} zweifelhafte Sitzungen ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="161" />
+        <location filename="../therapist/side_panel.py" line="162" />
         <source>{files} refused</source>
         <translation>{files} abgewiesen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="196" />
+        <location filename="../therapist/side_panel.py" line="197" />
         <source>1 file</source>
         <translation>1 Datei</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="197" />
+        <location filename="../therapist/side_panel.py" line="198" />
         <source>{count} files</source>
         <translation>{count} Dateien</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="141" />
+        <location filename="../therapist/window.py" line="144" />
         <source>&amp;Undo: {what}</source>
         <translation>&amp;Rückgängig: {what}</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="143" />
+        <location filename="../therapist/window.py" line="146" />
         <source>&amp;Undo the last import…</source>
         <translation>Letztes Einlesen zu&amp;rücknehmen…</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="176" />
+        <location filename="../therapist/window.py" line="179" />
         <source>There was no session file to import there.</source>
         <translation>Dort war keine Sitzungsdatei, die sich einlesen ließe.</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="182" />
+        <location filename="../therapist/window.py" line="185" />
         <source>{sessions} taken out again.</source>
         <translation>{sessions} wieder herausgenommen.</translation>
     </message>

@@ -4,40 +4,60 @@
 <context>
     <name>CautionsPage</name>
     <message>
-        <location filename="../patient/cautions_page.py" line="35" />
+        <location filename="../patient/cautions_page.py" line="51" />
         <source>Close</source>
         <translation type="unfinished">Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="38" />
+        <location filename="../patient/cautions_page.py" line="53" />
+        <source>Read aloud</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="56" />
         <source>I have read all of this</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="38" />
+        <location filename="../patient/cautions_page.py" line="56" />
         <source>Space</source>
         <translation type="unfinished">Espace</translation>
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="80" />
+        <source>Cautions</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="88" />
+        <source>Read all of it. Then press Space, or raise your good hand.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="119" />
+        <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
+        <translation type="unfinished" />
     </message>
 </context><context>
     <name>ExercisePage</name>
     <message>
         <location filename="../patient/exercise_page.py" line="119" />
-        <location filename="../patient/exercise_page.py" line="68" />
+        <location filename="../patient/exercise_page.py" line="65" />
         <source>Pause</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="68" />
+        <location filename="../patient/exercise_page.py" line="65" />
         <source>Space</source>
         <translation>Espace</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="69" />
+        <location filename="../patient/exercise_page.py" line="66" />
         <source>Skip</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="70" />
+        <location filename="../patient/exercise_page.py" line="67" />
         <source>Stop</source>
         <translation type="unfinished" />
     </message>
@@ -143,82 +163,92 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="236" />
-        <source>Then: hold {number} of {asked}</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../patient/exercise_page.py" line="239" />
-        <source>Then: rest for {rest_s} seconds</source>
+        <location filename="../patient/exercise_page.py" line="235" />
+        <source>Now: hold {number} of {asked}, for {hold_s} seconds</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../patient/exercise_page.py" line="241" />
+        <source>Then: hold {number} of {asked}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="244" />
+        <source>Then: rest for {rest_s} seconds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/exercise_page.py" line="246" />
         <source>Then: {name}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="242" />
+        <location filename="../patient/exercise_page.py" line="247" />
         <source>Then: you are done for today</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>FaultBanner</name>
     <message>
-        <location filename="../patient/fault_banner.py" line="26" />
+        <location filename="../patient/fault_banner.py" line="30" />
         <source>Try again</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/fault_banner.py" line="48" />
+        <source>And {count} more of the kind.</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>HandGauge</name>
     <message>
-        <location filename="../patient/hand_gauge.py" line="55" />
+        <location filename="../patient/hand_gauge.py" line="59" />
         <source>Hand up: begin</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="57" />
+        <location filename="../patient/hand_gauge.py" line="61" />
         <source>Hand up: choose</source>
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../patient/hand_gauge.py" line="67" />
+        <location filename="../patient/hand_gauge.py" line="65" />
         <location filename="../patient/hand_gauge.py" line="63" />
-        <location filename="../patient/hand_gauge.py" line="61" />
-        <location filename="../patient/hand_gauge.py" line="59" />
         <source>Keep it up to stop</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="59" />
+        <location filename="../patient/hand_gauge.py" line="63" />
         <source>Hand up: pause</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="61" />
+        <location filename="../patient/hand_gauge.py" line="65" />
         <source>Hand up: go on</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/hand_gauge.py" line="63" />
+        <location filename="../patient/hand_gauge.py" line="67" />
         <source>Hand up: easier one</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="150" />
+        <location filename="../patient/readouts.py" line="160" />
         <source>Holds done: {done} of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="167" />
+        <location filename="../patient/readouts.py" line="177" />
         <source>of {asked} holds</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>KeyButton</name>
     <message>
-        <location filename="../patient/controls.py" line="44" />
+        <location filename="../patient/controls.py" line="49" />
         <source>Key: {key}</source>
         <translation type="unfinished" />
     </message>
@@ -230,81 +260,91 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/laptop_place.py" line="26" />
+        <location filename="../patient/laptop_place.py" line="27" />
         <source>2 m, chair height</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/laptop_place.py" line="49" />
+        <location filename="../patient/laptop_place.py" line="51" />
         <source>Where the laptop goes</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>LeavesPage</name>
     <message>
-        <location filename="../patient/leaves.py" line="39" />
+        <location filename="../patient/leaves.py" line="40" />
         <source>Go back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="39" />
+        <location filename="../patient/leaves.py" line="40" />
         <source>Esc</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="41" />
+        <location filename="../patient/leaves.py" line="42" />
         <source>Page before</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="43" />
+        <location filename="../patient/leaves.py" line="44" />
         <source>Next page</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="109" />
+        <location filename="../patient/leaves.py" line="62" />
+        <source>Page</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/leaves.py" line="114" />
         <source>{at} of {count}</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>OfferPage</name>
     <message>
-        <location filename="../patient/offer_page.py" line="29" />
+        <location filename="../patient/offer_page.py" line="30" />
         <source>Try the easier one</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="29" />
+        <location filename="../patient/offer_page.py" line="30" />
         <source>Space</source>
         <translation>Espace</translation>
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="31" />
+        <location filename="../patient/offer_page.py" line="32" />
         <source>Go on without it</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="32" />
+        <location filename="../patient/offer_page.py" line="33" />
         <source>Stop for today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="40" />
+        <location filename="../patient/offer_page.py" line="41" />
         <source>That hurt more than your plan allows. This one stops here.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="48" />
+        <location filename="../patient/offer_page.py" line="49" />
         <source>There is an easier one:</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="53" />
+        <location filename="../patient/offer_page.py" line="54" />
         <source>Raise your good hand, or press Space, to try it.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="76" />
+        <location filename="../patient/offer_page.py" line="59" />
+        <source>What is offered</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/offer_page.py" line="78" />
         <source>Ask your therapist before you do it again: {name}</source>
         <translation type="unfinished" />
     </message>
@@ -402,11 +442,6 @@
         <source>Shoulder coach</source>
         <translation type="unfinished" />
     </message>
-    <message>
-        <location filename="../patient/window.py" line="231" />
-        <source>And {count} more of the kind.</source>
-        <translation type="unfinished" />
-    </message>
 </context><context>
     <name>Picture</name>
     <message>
@@ -417,59 +452,64 @@
 </context><context>
     <name>PreparePage</name>
     <message>
-        <location filename="../patient/prepare_page.py" line="37" />
+        <location filename="../patient/prepare_page.py" line="38" />
         <source>New for you</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="50" />
+        <location filename="../patient/prepare_page.py" line="47" />
         <source>Begin now</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="50" />
+        <location filename="../patient/prepare_page.py" line="47" />
         <source>Space</source>
         <translation>Espace</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="52" />
+        <location filename="../patient/prepare_page.py" line="49" />
         <source>Pause</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="53" />
+        <location filename="../patient/prepare_page.py" line="50" />
         <source>Skip</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="54" />
+        <location filename="../patient/prepare_page.py" line="51" />
         <source>Stop</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="140" />
+        <location filename="../patient/prepare_page.py" line="97" />
+        <source>What to do</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/prepare_page.py" line="137" />
         <source>Listen: it begins by itself</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="140" />
+        <location filename="../patient/prepare_page.py" line="137" />
         <source>In place</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="144" />
+        <location filename="../patient/prepare_page.py" line="141" />
         <source>Change this first</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>ScoreButton</name>
     <message>
-        <location filename="../patient/score_button.py" line="61" />
+        <location filename="../patient/score_button.py" line="63" />
         <source>Pain {score} of 10</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/score_button.py" line="63" />
+        <location filename="../patient/score_button.py" line="65" />
         <source>Key: {key}</source>
         <translation type="unfinished" />
     </message>
@@ -658,154 +698,164 @@
 </context><context>
     <name>WelcomePage</name>
     <message>
-        <location filename="../patient/welcome_page.py" line="52" />
+        <location filename="../patient/welcome_page.py" line="59" />
         <source>Space</source>
         <translation>Espace</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="53" />
+        <location filename="../patient/welcome_page.py" line="60" />
         <source>All cautions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="54" />
+        <location filename="../patient/welcome_page.py" line="61" />
         <source>My weeks</source>
         <translation>Mes semaines</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="55" />
+        <location filename="../patient/welcome_page.py" line="62" />
         <source>Understand my shoulder</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="56" />
+        <location filename="../patient/welcome_page.py" line="63" />
         <source>Close</source>
         <translation>Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="78" />
+        <location filename="../patient/welcome_page.py" line="85" />
         <source>Getting the camera and the measuring ready. This takes a few seconds.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="80" />
+        <location filename="../patient/welcome_page.py" line="87" />
         <source>Read this while you wait</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="81" />
+        <location filename="../patient/welcome_page.py" line="88" />
         <source>Not ready yet</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="87" />
+        <location filename="../patient/welcome_page.py" line="94" />
         <source>No picture</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="89" />
+        <location filename="../patient/welcome_page.py" line="96" />
         <source>Cannot start without a picture</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="95" />
+        <location filename="../patient/welcome_page.py" line="102" />
         <source>Start</source>
         <translation>Commencer</translation>
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="102" />
+        <location filename="../patient/welcome_page.py" line="109" />
         <source>Raise your good hand, or press Space, to begin</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="116" />
+        <location filename="../patient/welcome_page.py" line="128" />
         <source>Stretch until it pulls, not until it hurts. Easing off is always right. This program does not replace your therapist.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="165" />
+        <location filename="../patient/welcome_page.py" line="136" />
+        <source>Today</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="168" />
+        <source>When to stop</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/welcome_page.py" line="179" />
         <source>Today: one exercise, about {minutes} min</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="166" />
+        <location filename="../patient/welcome_page.py" line="180" />
         <source>Today: {count} exercises, about {minutes} min</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>calendar</name>
     <message>
-        <location filename="../patient/calendar.py" line="36" />
+        <location filename="../patient/calendar.py" line="38" />
         <source>{mark}: {count}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="43" />
+        <location filename="../patient/calendar.py" line="45" />
         <source>The last 12 weeks. {days}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="93" />
+        <location filename="../patient/calendar.py" line="113" />
         <source>done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="95" />
+        <location filename="../patient/calendar.py" line="115" />
         <source>partly done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="97" />
+        <location filename="../patient/calendar.py" line="117" />
         <source>nothing done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="99" />
+        <location filename="../patient/calendar.py" line="119" />
         <source>rest day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="101" />
+        <location filename="../patient/calendar.py" line="121" />
         <source>still to do today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="103" />
+        <location filename="../patient/calendar.py" line="123" />
         <source>before the beginning</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="153" />
+        <location filename="../patient/calendar.py" line="173" />
         <source>Mon</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="154" />
+        <location filename="../patient/calendar.py" line="174" />
         <source>Tue</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="155" />
+        <location filename="../patient/calendar.py" line="175" />
         <source>Wed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="156" />
+        <location filename="../patient/calendar.py" line="176" />
         <source>Thu</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="157" />
+        <location filename="../patient/calendar.py" line="177" />
         <source>Fri</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="158" />
+        <location filename="../patient/calendar.py" line="178" />
         <source>Sat</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="159" />
+        <location filename="../patient/calendar.py" line="179" />
         <source>Sun</source>
         <translation type="unfinished" />
     </message>
@@ -1144,7 +1194,7 @@
 </context><context>
     <name>dates</name>
     <message>
-        <location filename="../therapist/plan_fields.py" line="103" />
+        <location filename="../therapist/plan_fields.py" line="104" />
         <source>YYYY-MM-DD</source>
         <translation type="unfinished" />
     </message>
@@ -1365,12 +1415,12 @@
 </context><context>
     <name>drawings</name>
     <message>
-        <location filename="../patient/demonstration.py" line="57" />
+        <location filename="../patient/demonstration.py" line="58" />
         <source>Drawing: {title}, left arm</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/demonstration.py" line="59" />
+        <location filename="../patient/demonstration.py" line="60" />
         <source>Drawing: {title}, right arm</source>
         <translation type="unfinished" />
     </message>
@@ -1390,79 +1440,79 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="47" />
+        <location filename="../patient/drawings/course.py" line="48" />
         <source>here, as your therapist sees it now</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="53" />
+        <location filename="../patient/drawings/course.py" line="54" />
         <source>months and years</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="56" />
+        <location filename="../patient/drawings/course.py" line="57" />
         <source>No sharp borders, and every shoulder takes its own time</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="66" />
+        <location filename="../patient/drawings/course.py" line="67" />
         <source>pain</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="67" />
+        <location filename="../patient/drawings/course.py" line="68" />
         <source>session</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="68" />
+        <location filename="../patient/drawings/course.py" line="69" />
         <source>half an hour</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="69" />
+        <location filename="../patient/drawings/course.py" line="70" />
         <source>night</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="81" />
+        <location filename="../patient/drawings/course.py" line="83" />
         <source>still up: ring</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/course.py" line="83" />
+        <location filename="../patient/drawings/course.py" line="87" />
         <source>down again: all right</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="26" />
+        <location filename="../patient/drawings/joint.py" line="25" />
         <source>A loose joint</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="27" />
+        <location filename="../patient/drawings/joint.py" line="26" />
         <source>A frozen joint</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="29" />
         <location filename="../patient/drawings/joint.py" line="28" />
+        <location filename="../patient/drawings/joint.py" line="27" />
         <source>socket</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="31" />
         <location filename="../patient/drawings/joint.py" line="30" />
+        <location filename="../patient/drawings/joint.py" line="29" />
         <source>ball</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="33" />
+        <location filename="../patient/drawings/joint.py" line="32" />
         <source>thin bag with a loose fold</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/drawings/joint.py" line="35" />
+        <location filename="../patient/drawings/joint.py" line="34" />
         <source>thick bag, no fold</source>
         <translation type="unfinished" />
     </message>
@@ -1799,12 +1849,12 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="41" />
+        <location filename="../../app/review.py" line="53" />
         <source>There is no file or folder '{path}'; check its name.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="76" />
+        <location filename="../../app/review.py" line="87" />
         <source>The store is locked and stays closed without its passphrase.</source>
         <translation type="unfinished" />
     </message>
@@ -2034,7 +2084,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/application.py" line="101" />
+        <location filename="../shared/application.py" line="104" />
         <source>There is no screen to open a window on: start the program from a desktop, or use a command that needs none.</source>
         <translation type="unfinished" />
     </message>
@@ -3940,47 +3990,57 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/patient.py" line="141" />
+        <location filename="../../app/patient.py" line="146" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/patient.py" line="147" />
+        <location filename="../../app/patient.py" line="152" />
         <source>Everything for today is done. More than asked is not better.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="64" />
+        <location filename="../patient/beginning.py" line="38" />
+        <source>Hand up: I have read it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/beginning.py" line="39" />
+        <source>Read all of it first</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/cautions_page.py" line="146" />
         <source>Before you start</source>
         <translation type="unfinished">Avant de commencer</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="70" />
+        <location filename="../patient/cautions_page.py" line="152" />
         <source>Stop at once</source>
         <translation type="unfinished">Arrêtez tout de suite</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="95" />
+        <location filename="../patient/cautions_page.py" line="177" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="98" />
+        <location filename="../patient/cautions_page.py" line="180" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="107" />
+        <location filename="../patient/cautions_page.py" line="189" />
         <source>Ring your practice: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="108" />
+        <location filename="../patient/cautions_page.py" line="190" />
         <source>Ring your practice</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="149" />
+        <location filename="../patient/prepare_page.py" line="146" />
         <source>Measured: {what}</source>
         <translation type="unfinished" />
     </message>
@@ -3990,7 +4050,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="184" />
+        <location filename="../patient/welcome_page.py" line="198" />
         <location filename="../patient/record_card.py" line="56" />
         <source>by time</source>
         <translation type="unfinished" />
@@ -4081,22 +4141,22 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="186" />
+        <location filename="../patient/welcome_page.py" line="200" />
         <source>measured</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="188" />
+        <location filename="../patient/welcome_page.py" line="202" />
         <source>NEW</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="197" />
+        <location filename="../patient/welcome_page.py" line="211" />
         <source>New for you: {title}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/welcome_page.py" line="201" />
+        <location filename="../patient/welcome_page.py" line="215" />
         <source>What to mind with each new exercise is shown and said before it begins.</source>
         <translation type="unfinished" />
     </message>
@@ -4531,7 +4591,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="220" />
+        <location filename="../therapist/plan_fields.py" line="223" />
         <location filename="../therapist/catalogue_list.py" line="147" />
         <source>By time, not measured; {camera}</source>
         <translation type="unfinished" />
@@ -4749,47 +4809,52 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="68" />
+        <location filename="../therapist/plan_fields.py" line="69" />
         <source>none</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="86" />
+        <location filename="../therapist/plan_fields.py" line="87" />
         <source>{field} is '{text}': write a number from {least} to {most}, or leave it empty.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="118" />
+        <location filename="../therapist/plan_fields.py" line="119" />
         <source>{field} is '{text}', which is no date: write it like {example}, or leave it empty.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="156" />
+        <location filename="../therapist/plan_fields.py" line="157" />
         <source>Days</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="221" />
+        <source>By time, not measured</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_fields.py" line="224" />
         <source>Measured: {movement}, {position}; {camera}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="233" />
+        <location filename="../therapist/plan_fields.py" line="236" />
         <source>camera in front</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="235" />
+        <location filename="../therapist/plan_fields.py" line="238" />
         <source>camera at the stiff side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="237" />
+        <location filename="../therapist/plan_fields.py" line="240" />
         <source>camera behind</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_fields.py" line="239" />
+        <location filename="../therapist/plan_fields.py" line="242" />
         <source>camera raised at the foot end</source>
         <translation type="unfinished" />
     </message>
@@ -4914,115 +4979,115 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="62" />
+        <location filename="../therapist/plan_page.py" line="63" />
         <source>What changed against the opened plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="161" />
+        <location filename="../therapist/plan_page.py" line="162" />
         <source>Added: {exercise}, {dose}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="223" />
+        <location filename="../therapist/plan_page.py" line="224" />
         <source>What changed against revision {revision}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="225" />
+        <location filename="../therapist/plan_page.py" line="226" />
         <source>What changed against revision {revision} of {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="232" />
+        <location filename="../therapist/plan_page.py" line="233" />
         <source>Nothing.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="219" />
-        <location filename="../therapist/plan_window.py" line="160" />
-        <location filename="../therapist/plan_window.py" line="48" />
+        <location filename="../therapist/plan_window.py" line="221" />
+        <location filename="../therapist/plan_window.py" line="162" />
+        <location filename="../therapist/plan_window.py" line="49" />
         <source>Plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="52" />
+        <location filename="../therapist/plan_window.py" line="53" />
         <source>Message</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="70" />
+        <location filename="../therapist/plan_window.py" line="72" />
         <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="97" />
-        <location filename="../therapist/plan_window.py" line="84" />
+        <location filename="../therapist/plan_window.py" line="99" />
+        <location filename="../therapist/plan_window.py" line="86" />
         <source>New plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="85" />
+        <location filename="../therapist/plan_window.py" line="87" />
         <source>Open plan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="86" />
+        <location filename="../therapist/plan_window.py" line="88" />
         <source>&amp;Save plan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="97" />
+        <location filename="../therapist/plan_window.py" line="99" />
         <source>Plan for {code}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="110" />
+        <location filename="../therapist/plan_window.py" line="112" />
         <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="140" />
+        <location filename="../therapist/plan_window.py" line="142" />
         <source>Opened {file}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="150" />
+        <location filename="../therapist/plan_window.py" line="152" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="161" />
+        <location filename="../therapist/plan_window.py" line="163" />
         <source>The plan has changes that are not saved. Discard them?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="175" />
+        <location filename="../therapist/plan_window.py" line="177" />
         <source>Open a plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="192" />
+        <location filename="../therapist/plan_window.py" line="194" />
         <source>Save the plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="203" />
+        <location filename="../therapist/plan_window.py" line="205" />
         <source>Revision {revision} of the plan is in {path}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="205" />
+        <location filename="../therapist/plan_window.py" line="207" />
         <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="220" />
+        <location filename="../therapist/plan_window.py" line="222" />
         <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="243" />
+        <location filename="../therapist/plan_window.py" line="245" />
         <source>Plans (*.json);;All files (*)</source>
         <translation type="unfinished" />
     </message>
@@ -5066,185 +5131,185 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>records</name>
     <message>
-        <location filename="../therapist/record_fields.py" line="67" />
+        <location filename="../therapist/record_fields.py" line="68" />
         <source>{field} is empty: write something there.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="94" />
+        <location filename="../therapist/record_fields.py" line="95" />
         <source>{field} has {count} characters: shorten it to at most {most}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="120" />
+        <location filename="../therapist/record_fields.py" line="121" />
         <source>{field} is '{text}', which is no date: write it like {example}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="124" />
+        <location filename="../therapist/record_fields.py" line="125" />
         <source>{field} is empty: write it like {example}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="130" />
+        <location filename="../therapist/record_fields.py" line="131" />
         <source>{field} is {day}, which is yet to come: write the day on which it was.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="156" />
+        <location filename="../therapist/record_fields.py" line="157" />
         <source>{least} to {most}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="171" />
+        <location filename="../therapist/record_fields.py" line="172" />
         <source>{field} is '{text}': write a number from {least} to {most}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_fields.py" line="175" />
+        <location filename="../therapist/record_fields.py" line="176" />
         <source>{field} is empty: write a number from {least} to {most}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="55" />
+        <location filename="../therapist/record_forms.py" line="56" />
         <source>&amp;Date</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="48" />
-        <location filename="../therapist/record_forms.py" line="59" />
+        <location filename="../therapist/record_forms.py" line="60" />
         <source>&amp;Treatment</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="98" />
-        <location filename="../therapist/record_forms.py" line="59" />
+        <location filename="../therapist/record_forms.py" line="99" />
+        <location filename="../therapist/record_forms.py" line="60" />
         <source>&amp;Note</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="65" />
+        <location filename="../therapist/record_forms.py" line="66" />
         <source>&amp;Questionnaire</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="65" />
+        <location filename="../therapist/record_forms.py" line="66" />
         <source>&amp;Total</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="66" />
+        <location filename="../therapist/record_forms.py" line="67" />
         <source>Out &amp;of</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="72" />
+        <location filename="../therapist/record_forms.py" line="73" />
         <source>&amp;Movement</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="75" />
+        <location filename="../therapist/record_forms.py" line="76" />
         <source>&amp;Side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="75" />
+        <location filename="../therapist/record_forms.py" line="76" />
         <source>&amp;How</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="76" />
+        <location filename="../therapist/record_forms.py" line="77" />
         <source>passive</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="76" />
+        <location filename="../therapist/record_forms.py" line="77" />
         <source>active</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="79" />
+        <location filename="../therapist/record_forms.py" line="80" />
         <source>De&amp;grees</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="85" />
+        <location filename="../therapist/record_forms.py" line="86" />
         <source>&amp;Code</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="85" />
+        <location filename="../therapist/record_forms.py" line="86" />
         <source>&amp;Name</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="86" />
+        <location filename="../therapist/record_forms.py" line="87" />
         <source>as it will stand in plans and files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="87" />
+        <location filename="../therapist/record_forms.py" line="88" />
         <source>optional; it stays in this practice</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="95" />
+        <location filename="../therapist/record_forms.py" line="96" />
         <source>Si&amp;de</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="95" />
+        <location filename="../therapist/record_forms.py" line="96" />
         <source>&amp;Began on</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="96" />
+        <location filename="../therapist/record_forms.py" line="97" />
         <source>P&amp;hase</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="96" />
+        <location filename="../therapist/record_forms.py" line="97" />
         <source>&amp;Irritability</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="97" />
+        <location filename="../therapist/record_forms.py" line="98" />
         <source>&amp;Goals, in the person's own words</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="99" />
+        <location filename="../therapist/record_forms.py" line="100" />
         <source>not said</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="142" />
+        <location filename="../therapist/record_forms.py" line="143" />
         <source>What to correct</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="145" />
+        <location filename="../therapist/record_forms.py" line="146" />
         <source>Save</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="148" />
+        <location filename="../therapist/record_forms.py" line="149" />
         <source>{enter}, or {save} out of a text of several lines</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="196" />
+        <location filename="../therapist/record_forms.py" line="197" />
         <source>{side}, since {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="47" />
-        <location filename="../therapist/record_forms.py" line="200" />
+        <location filename="../therapist/record_forms.py" line="201" />
         <source>&amp;Episode</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="200" />
+        <location filename="../therapist/record_forms.py" line="201" />
         <source>none</source>
         <translation type="unfinished" />
     </message>
@@ -5556,28 +5621,28 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_figure.py" line="36" />
+        <location filename="../therapist/replay_figure.py" line="37" />
         <source>Stick figure</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="47" />
+        <location filename="../therapist/replay_page.py" line="48" />
         <source>The session of {day} has no measured repetition to replay; choose another one.</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/replay_sessions.py" line="49" />
-        <location filename="../therapist/replay_page.py" line="63" />
+        <location filename="../therapist/replay_page.py" line="64" />
         <source>Replay</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="73" />
+        <location filename="../therapist/replay_page.py" line="75" />
         <source>Message</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="202" />
+        <location filename="../therapist/replay_page.py" line="204" />
         <source>{exercise}, repetition {number} of {count} of the session</source>
         <translation type="unfinished" />
     </message>
@@ -5622,12 +5687,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="46" />
+        <location filename="../therapist/replay_trace.py" line="48" />
         <source>Trace of the repetition</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="166" />
+        <location filename="../therapist/replay_trace.py" line="168" />
         <source>hold</source>
         <translation type="unfinished" />
     </message>
@@ -5691,7 +5756,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>review</name>
     <message>
-        <location filename="../therapist/replay_trace.py" line="189" />
+        <location filename="../therapist/replay_trace.py" line="191" />
         <source>no frame</source>
         <translation type="unfinished" />
     </message>
@@ -6930,87 +6995,87 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="51" />
-        <location filename="../therapist/passphrase_dialog.py" line="53" />
-        <location filename="../therapist/import_run.py" line="100" />
-        <location filename="../../app/review.py" line="38" />
+        <location filename="../therapist/window.py" line="52" />
+        <location filename="../therapist/passphrase_dialog.py" line="54" />
+        <location filename="../therapist/import_run.py" line="101" />
+        <location filename="../../app/review.py" line="50" />
         <source>Shoulder review</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="62" />
+        <location filename="../../app/review.py" line="73" />
         <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="73" />
+        <location filename="../../app/review.py" line="84" />
         <source>The passphrase of the store:</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="53" />
-        <location filename="../therapist/doubts_dialog.py" line="42" />
+        <location filename="../therapist/doubts_dialog.py" line="54" />
+        <location filename="../therapist/doubts_dialog.py" line="43" />
         <source>Doubtful sessions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="46" />
+        <location filename="../therapist/doubts_dialog.py" line="47" />
         <source>These sessions contradict what the practice knows. Until you decide, each counts as the person's whom its file names. A decision can be taken back at any time.</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/window_parts.py" line="37" />
-        <location filename="../therapist/doubts_dialog.py" line="64" />
+        <location filename="../therapist/doubts_dialog.py" line="65" />
         <source>Message</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="76" />
+        <location filename="../therapist/doubts_dialog.py" line="77" />
         <source>&amp;Belongs to…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="77" />
+        <location filename="../therapist/doubts_dialog.py" line="78" />
         <source>&amp;Leave out</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="78" />
+        <location filename="../therapist/doubts_dialog.py" line="79" />
         <source>&amp;Take back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="79" />
+        <location filename="../therapist/doubts_dialog.py" line="80" />
         <source>&amp;Close</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="132" />
+        <location filename="../therapist/doubts_dialog.py" line="133" />
         <source>Doubtful session</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="133" />
+        <location filename="../therapist/doubts_dialog.py" line="134" />
         <source>The session of {day} belongs to</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="165" />
+        <location filename="../therapist/doubts_dialog.py" line="166" />
         <source>Not decided, session of {day}, {time}: {doubt}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="167" />
+        <location filename="../therapist/doubts_dialog.py" line="168" />
         <source>Belongs to {code}, session of {day}, {time}: {doubt}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/doubts_dialog.py" line="169" />
+        <location filename="../therapist/doubts_dialog.py" line="170" />
         <source>Left out, session of {day}, {time}: {doubt}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/drawings.py" line="26" />
+        <location filename="../therapist/drawings.py" line="28" />
         <source>Chart</source>
         <translation type="unfinished" />
     </message>
@@ -7045,52 +7110,52 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="80" />
+        <location filename="../therapist/import_run.py" line="81" />
         <source>Import session files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="86" />
+        <location filename="../therapist/import_run.py" line="87" />
         <source>Import a folder of session files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="97" />
+        <location filename="../therapist/import_run.py" line="98" />
         <source>Take {sessions} of the last import out again?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="111" />
+        <location filename="../therapist/import_run.py" line="112" />
         <source>The passphrase of the practice's key:</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="119" />
+        <location filename="../therapist/import_run.py" line="120" />
         <source>The practice's key is unlocked: sealed files can be imported now.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="152" />
+        <location filename="../therapist/import_run.py" line="153" />
         <source>{count} accepted</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="153" />
+        <location filename="../therapist/import_run.py" line="154" />
         <source>{count} doubtful</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="154" />
+        <location filename="../therapist/import_run.py" line="155" />
         <source>{count} already known</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="155" />
+        <location filename="../therapist/import_run.py" line="156" />
         <source>{count} refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="158" />
+        <location filename="../therapist/import_run.py" line="159" />
         <source>{files}: {outcomes}.</source>
         <translation type="unfinished" />
     </message>
@@ -7110,7 +7175,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="62" />
+        <location filename="../therapist/menus.py" line="70" />
+        <source>Vie&amp;w</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/side_panel.py" line="63" />
         <location filename="../therapist/menus.py" line="19" />
         <source>&amp;Import files…</source>
         <translation type="unfinished" />
@@ -7121,7 +7191,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="74" />
+        <location filename="../therapist/side_panel.py" line="75" />
         <location filename="../therapist/menus.py" line="27" />
         <source>&amp;Stop importing</source>
         <translation type="unfinished" />
@@ -7147,7 +7217,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="67" />
+        <location filename="../therapist/side_panel.py" line="68" />
         <location filename="../therapist/menus.py" line="42" />
         <source>&amp;New patient…</source>
         <translation type="unfinished" />
@@ -7213,57 +7283,82 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="39" />
-        <source>What was done, pain, camera</source>
+        <location filename="../therapist/menus.py" line="71" />
+        <source>&amp;Larger text</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="72" />
+        <source>&amp;Smaller text</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="73" />
+        <source>&amp;Usual text</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="74" />
+        <source>Light or &amp;dark</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="75" />
+        <source>Light or dark &amp;as the system</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/page_column.py" line="40" />
+        <source>What was done, pain, camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/page_column.py" line="41" />
         <source>How to read this</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="61" />
+        <location filename="../therapist/page_column.py" line="62" />
         <source>Change, hints, what was done, pain, camera, and how to read this</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="79" />
+        <location filename="../therapist/page_column.py" line="80" />
         <source>Movement</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="80" />
+        <location filename="../therapist/page_column.py" line="81" />
         <source>no session gave a value</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="81" />
+        <location filename="../therapist/page_column.py" line="82" />
         <source>Change</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="56" />
+        <location filename="../therapist/passphrase_dialog.py" line="57" />
         <source>Passphrase</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="62" />
+        <location filename="../therapist/passphrase_dialog.py" line="63" />
         <source>Unlocking</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="63" />
+        <location filename="../therapist/passphrase_dialog.py" line="64" />
         <source>&amp;Unlock</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="67" />
+        <location filename="../therapist/passphrase_dialog.py" line="68" />
         <source>&amp;Cancel</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/passphrase_dialog.py" line="101" />
+        <location filename="../therapist/passphrase_dialog.py" line="102" />
         <source>Unlocking, a moment please…</source>
         <translation type="unfinished" />
     </message>
@@ -7288,138 +7383,138 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="59" />
+        <location filename="../therapist/patient_page.py" line="60" />
         <source>Why to look at this patient</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="63" />
+        <location filename="../therapist/patient_page.py" line="64" />
         <source>Range by movement</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="74" />
+        <location filename="../therapist/patient_page.py" line="75" />
         <source>Write &amp;report…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="77" />
+        <location filename="../therapist/patient_page.py" line="78" />
         <source>Write the one-page report as a PDF file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="81" />
+        <location filename="../therapist/patient_page.py" line="82" />
         <source>Re&amp;play…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="82" />
+        <location filename="../therapist/patient_page.py" line="83" />
         <source>Replay repetitions of a session</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="119" />
+        <location filename="../therapist/patient_page.py" line="120" />
         <source>{period}, {sessions}. Plan: {title}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="121" />
+        <location filename="../therapist/patient_page.py" line="122" />
         <source>{period}, {sessions}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="167" />
+        <location filename="../therapist/patient_page.py" line="168" />
         <source>Nothing stands out.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="100" />
-        <location filename="../therapist/side_panel.py" line="53" />
+        <location filename="../therapist/side_panel.py" line="101" />
+        <location filename="../therapist/side_panel.py" line="54" />
         <source>Patients</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="71" />
+        <location filename="../therapist/side_panel.py" line="72" />
         <source>Make a p&amp;lan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="79" />
+        <location filename="../therapist/side_panel.py" line="80" />
         <source>Und&amp;o the last import</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="82" />
+        <location filename="../therapist/side_panel.py" line="83" />
         <source>Files imported</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="86" />
+        <location filename="../therapist/side_panel.py" line="87" />
         <source>Refused files with reasons</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="92" />
+        <location filename="../therapist/side_panel.py" line="93" />
         <source>&amp;Clear this list</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="141" />
+        <location filename="../therapist/side_panel.py" line="142" />
         <source>Takes {sessions} out again ({key})</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="150" />
+        <location filename="../therapist/side_panel.py" line="151" />
         <source>1 doubtful session…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="151" />
+        <location filename="../therapist/side_panel.py" line="152" />
         <source>1 doubtful session to decide about</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="153" />
+        <location filename="../therapist/side_panel.py" line="154" />
         <source>{count} doubtful sessions…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="154" />
+        <location filename="../therapist/side_panel.py" line="155" />
         <source>{count} doubtful sessions to decide about</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="161" />
+        <location filename="../therapist/side_panel.py" line="162" />
         <source>{files} refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="196" />
+        <location filename="../therapist/side_panel.py" line="197" />
         <source>1 file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="197" />
+        <location filename="../therapist/side_panel.py" line="198" />
         <source>{count} files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="141" />
+        <location filename="../therapist/window.py" line="144" />
         <source>&amp;Undo: {what}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="143" />
+        <location filename="../therapist/window.py" line="146" />
         <source>&amp;Undo the last import…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="176" />
+        <location filename="../therapist/window.py" line="179" />
         <source>There was no session file to import there.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="182" />
+        <location filename="../therapist/window.py" line="185" />
         <source>{sessions} taken out again.</source>
         <translation type="unfinished" />
     </message>

@@ -10,7 +10,7 @@ from pytestqt.qtbot import QtBot
 from coach.catalogue import catalogue
 from coach.desktop.patient.demonstration import FRAME_MS, Demonstration
 from coach.desktop.patient.laptop_place import LaptopPlace, laptop_at
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.palettes import LIGHT
 from coach.domain.movement import Position, Side, View
 from coach.figure import stage_of
 

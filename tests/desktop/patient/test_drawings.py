@@ -16,7 +16,7 @@ from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.range_dial import RangeDial
 from coach.desktop.patient.record_card import middle_repetition
 from coach.desktop.patient.wording import exercise_name, measured_name, value_parts
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.palettes import LIGHT
 from coach.domain.movement import VIEWS, Movement, Position, Side, Unit
 from coach.domain.plan import PlannedExercise
 from coach.domain.reading import Doubt, Reading

@@ -11,7 +11,7 @@ from PyQt6.QtGui import QColor, QImage
 from PyQt6.QtWidgets import QAbstractButton, QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from coach.desktop.patient import window as window_module
+from coach.desktop.patient import captions as captions_module
 from coach.desktop.patient.analysis import Step, to_image
 from coach.desktop.patient.band import Band
 from coach.desktop.patient.exercise_page import ExercisePage
@@ -21,7 +21,7 @@ from coach.desktop.patient.text_block import TextBlock
 from coach.desktop.patient.welcome_page import WelcomePage
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import with_error
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.palettes import LIGHT
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Stage
 from coach.domain.movement import Side, Unit
@@ -197,9 +197,9 @@ def test_the_hold_under_way_fills_the_next_box(window: PatientWindow) -> None:
 def test_a_caption_goes_when_it_was_long_enough_there(
     window: PatientWindow, qtbot: QtBot, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(window_module, "CAPTION_MS", 20)
+    monkeypatch.setattr(captions_module, "CAPTION_MS", 20)
     feed(window, HOLD)
-    window._say("Ease off a little")
+    window.captions.say("Ease off a little")
     assert window.pages.exercise.caption.accessibleName() == "Ease off a little"
     qtbot.waitUntil(lambda: window.pages.exercise.caption.accessibleName() == "")
 
@@ -394,7 +394,7 @@ def test_numbers_have_names_for_a_screen_reader(window: PatientWindow) -> None:
 
 
 def test_what_lasts_under_the_captions_is_told_to_a_screen_reader(window: PatientWindow) -> None:
-    window.note("There is no sound here.")
+    window.captions.note("There is no sound here.")
     assert window.pages.exercise.caption.accessibleDescription() == "There is no sound here."
 
 

@@ -13,12 +13,13 @@ from pytestqt.qtbot import QtBot
 
 from coach.app.example import example_plan
 from coach.catalogue import When, catalogue, safety
+from coach.cues.wording import placed
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.score_button import ScoreButton
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.shared.language import choose_language
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.palettes import LIGHT
 from coach.domain.agenda import AgendaItem
 from coach.domain.form import FormFault
 from coach.domain.moment import Asked, Moment, Order, Stage
@@ -185,6 +186,57 @@ def test_nobody_begins_by_key_who_has_not_had_the_cautions(
     window.close()
 
 
+def raise_hand(window: PatientWindow) -> None:
+    """Raise the good hand for two seconds and let it sink."""
+    for raised_s in (None, 0.4, 1.0, 1.4, 2.0, None):
+        feed(window, Moment(1.0, Stage.WELCOME, 0, None, None, raised_s=raised_s))
+
+
+def test_a_raised_hand_confirms_no_cautions_that_nobody_can_have_read(
+    app: QApplication, qtbot: QtBot
+) -> None:
+    now_s = 100.0
+    window = PatientWindow(PLAN, ScriptedSource, lambda source: ScriptedCoaching())
+    window._started = True
+    qtbot.addWidget(window)
+    window.show()
+    cautions, given = window.pages.cautions, list[Order]()
+    window.pages.ordered.connect(given.append)
+    cautions._clock = lambda: now_s
+    cautions.ask(first=True)
+    words = len(" ".join(line for line in cautions.words.splitlines()).split())
+    assert words > 100
+    assert cautions.reading_s >= 60 * words / 300  # nobody reads more words in a minute
+    now_s += cautions.reading_s - 1
+    raise_hand(window)
+    assert cautions.isVisible()
+    assert not window.pages.cautions_read
+    now_s += 2
+    raise_hand(window)
+    assert window.pages.cautions_read
+    assert window.pages.welcome.isVisible()
+    assert given == [], "one raise confirms or begins, not both"
+    raise_hand(window)
+    assert given == [Order.START]
+
+
+def test_a_hand_that_is_raised_while_something_is_read_begins_nothing(
+    app: QApplication, qtbot: QtBot
+) -> None:
+    window = PatientWindow(
+        PLAN, ScriptedSource, lambda source: ScriptedCoaching(), cautions_read=True
+    )
+    window._started = True
+    qtbot.addWidget(window)
+    window.show()
+    given = list[Order]()
+    window.pages.ordered.connect(given.append)
+    feed(window, Moment(1.0, Stage.WELCOME, 0, None, None))
+    window.pages.welcome.understanding_button.click()
+    raise_hand(window)
+    assert given == []
+
+
 def test_who_would_rather_not_begin_closes_the_cautions(app: QApplication, qtbot: QtBot) -> None:
     window, coaching = unread(qtbot, at_once=False)
     press(window, Qt.Key.Key_Escape)
@@ -293,6 +345,42 @@ def test_getting_ready_by_key(
     feed(window, moment(MEASURED, Stage.PREPARE))
     press(window, key)
     assert orders == [order]
+
+
+@pytest.mark.parametrize("index", [TIMED, MEASURED])
+def test_one_exercise_alone_is_told_on_the_first_page(
+    app: QApplication, qtbot: QtBot, index: int
+) -> None:
+    window = PatientWindow(
+        PLAN,
+        ScriptedSource,
+        lambda source: ScriptedCoaching(),
+        agenda=(ITEMS[index],),
+        cautions_read=True,
+    )
+    window._started = True
+    qtbot.addWidget(window)
+    window.show()
+    page = window.pages.welcome
+    assert placed(planned(index)).caption in page.today.text
+    assert page.demonstration.isVisible()
+    assert page.demonstration.height() > window.height() / 8
+
+
+def test_before_a_hold_the_hold_is_told_and_after_it_the_rest(window: PatientWindow) -> None:
+    page = window.pages.exercise
+    told = {}
+    for phase in (Phase.REST, Phase.MOVING, Phase.SETTLING, Phase.HOLDING, Phase.RETURNING):
+        feed(window, moment(MEASURED, Stage.EXERCISE, phase=phase, completed=1))
+        told[phase] = page._then.text()
+    now = (
+        f"Now: hold 2 of {planned(MEASURED).repetitions}, for {planned(MEASURED).hold_s:g} seconds"
+    )
+    assert [told[p] for p in (Phase.REST, Phase.MOVING, Phase.SETTLING)] == 3 * [now]
+    rest = f"Then: rest for {planned(MEASURED).rest_s:g} seconds"
+    assert [told[p] for p in (Phase.HOLDING, Phase.RETURNING)] == 2 * [rest]
+    feed(window, moment(MEASURED, Stage.EXERCISE, resting=True, remaining_s=5.0, completed=1))
+    assert page._then.text() == f"Then: hold 2 of {planned(MEASURED).repetitions}"
 
 
 # By time

@@ -20,7 +20,7 @@ from coach.desktop.patient.calendar import Calendar
 from coach.desktop.patient.drawings.view import DrawingView, description
 from coach.desktop.patient.understanding_page import UnderstandingPage
 from coach.desktop.patient.weeks_page import WeeksPage, planned_name
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.palettes import LIGHT
 from coach.domain.exercise import StiffnessPhase
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise

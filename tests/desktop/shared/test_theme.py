@@ -4,6 +4,7 @@ import os
 import re
 from importlib.resources import files
 from itertools import pairwise
+from pathlib import Path
 
 import pytest
 
@@ -13,7 +14,9 @@ from PyQt6.QtGui import QColor, QFontDatabase, QFontInfo, QRawFont
 from PyQt6.QtWidgets import QApplication, QComboBox, QDateEdit, QLineEdit, QSpinBox
 
 from coach.desktop.shared.application import create_application
-from coach.desktop.shared.theme import LIGHT, Palette, style_sheet
+from coach.desktop.shared.figure_painting import EDGE_DARKER
+from coach.desktop.shared.palettes import DARK, LIGHT, Palette
+from coach.desktop.shared.theme import style_sheet
 from coach.desktop.shared.typeface import FAMILY, FILES, font, load_fonts
 from coach.domain.fault import Fault
 
@@ -26,6 +29,7 @@ TEXT = [
     ("on_accent", "accent_deep"),
     ("card", "ink"),
     ("card", "caution"),
+    ("on_accent", "caution"),
     ("stage_ink", "stage"),
     ("stage_soft", "stage"),
     ("hold", "stage"),
@@ -47,7 +51,11 @@ GRAPHICS = [
     ("hold", "trough"),
     ("rest", "trough"),
     ("accent", "card"),
+    ("accent", "paper"),
+    ("accent", "hairline"),
+    ("focus", "stage"),
 ]
+PALETTES = pytest.mark.parametrize("palette", [LIGHT, DARK], ids=lambda palette: palette.name)
 
 
 def luminance(colour: str) -> float:
@@ -68,29 +76,57 @@ def test_the_formula_gives_the_known_extremes() -> None:
     assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.01)
 
 
-@pytest.mark.parametrize("palette", [LIGHT], ids=["light"])
+@PALETTES
 @pytest.mark.parametrize(("ink", "ground"), TEXT)
 def test_text_can_be_read(palette: Palette, ink: str, ground: str) -> None:
     assert contrast(getattr(palette, ink), getattr(palette, ground)) >= 4.5
 
 
+@PALETTES
 @pytest.mark.parametrize(("ink", "ground"), GRAPHICS)
-def test_shapes_can_be_seen(ink: str, ground: str) -> None:
-    assert contrast(getattr(LIGHT, ink), getattr(LIGHT, ground)) >= 3.0
+def test_shapes_can_be_seen(palette: Palette, ink: str, ground: str) -> None:
+    assert contrast(getattr(palette, ink), getattr(palette, ground)) >= 3.0
 
 
-@pytest.mark.parametrize("colour", LIGHT.series)
-def test_lines_of_a_chart_can_be_seen(colour: str) -> None:
-    assert contrast(colour, LIGHT.card) >= 3.0
+@PALETTES
+def test_lines_of_a_chart_can_be_seen(palette: Palette) -> None:
+    assert all(contrast(colour, palette.card) >= 3.0 for colour in palette.series)
 
 
-def test_lines_of_a_chart_differ_without_colour() -> None:
-    ordered = sorted(luminance(colour) for colour in LIGHT.series)
+@PALETTES
+def test_lines_of_a_chart_differ_without_colour(palette: Palette) -> None:
+    ordered = sorted(luminance(colour) for colour in palette.series)
     assert all((light + 0.05) / (dark + 0.05) > 1.3 for dark, light in pairwise(ordered))
 
 
-def test_every_place_of_the_style_sheet_is_filled() -> None:
-    assert "$" not in style_sheet(LIGHT, 1.5)
+@PALETTES
+def test_the_drawn_arm_is_told_from_the_drawn_body_and_room(palette: Palette) -> None:
+    scene = palette.scene
+    behind = (palette.paper, palette.card, scene.shirt, scene.trousers, scene.furniture, scene.wall)
+    for ground in behind:
+        edge, arm = contrast(scene.outline, ground), contrast(palette.hold, ground)
+        assert max(edge, arm) >= 3.0, ground
+    assert contrast(scene.outline, scene.skin) >= 3.0
+
+
+@PALETTES
+def test_drawn_bodies_are_told_from_the_page(palette: Palette) -> None:
+    # Where the fill is near the ground its edge, of the same hue and darker, is not.
+    for part in (palette.scene.skin, palette.scene.shirt, palette.scene.trousers):
+        edge = QColor(part).darker(EDGE_DARKER).name()
+        seen = max(contrast(part, palette.card), contrast(edge, palette.card))
+        assert seen >= 3.0, part
+
+
+@PALETTES
+def test_every_place_of_the_style_sheet_is_filled(palette: Palette) -> None:
+    sheet = style_sheet(palette, 1.5)
+    assert "$" not in sheet
+    pictures = re.findall(r'url\("([^"]+)"\)', sheet)
+    assert len(pictures) == 4
+    for place in pictures:
+        stroke = palette.line if "_off" in place else palette.accent
+        assert f'stroke="{stroke}"' in Path(place).read_text(encoding="utf-8")
 
 
 def test_type_grows_with_the_factor() -> None:

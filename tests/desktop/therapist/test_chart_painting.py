@@ -10,7 +10,7 @@ from PyQt6.QtGui import QColor, QImage, QPainter
 from coach.desktop.shared.canvas import Canvas
 from coach.desktop.shared.chart import chart_picture, chart_png, paint_chart
 from coach.desktop.shared.chart_marks import flags
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.palettes import LIGHT
 from coach.review.axis import Axis
 from coach.review.chart import Event
 from coach.review.report import report

@@ -8,7 +8,7 @@ from collections.abc import Sequence
 from PyQt6.QtCore import QPointF, QRectF, Qt
 from PyQt6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
 
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.desktop.shared.typeface import font
 
 WIDTH, HEIGHT = 100.0, 84.0
@@ -56,12 +56,12 @@ class Board:
     def stroke(
         self,
         path: QPainterPath,
-        colour: str = LIGHT.ink,
+        colour: str | None = None,
         width: float = 0.7,
         style: Qt.PenStyle = Qt.PenStyle.SolidLine,
     ) -> None:
         """Draw a shape's line."""
-        pen = QPen(QColor(colour), width * self._scale, style)
+        pen = QPen(QColor(colour or colours().ink), width * self._scale, style)
         pen.setCapStyle(Qt.PenCapStyle.RoundCap)
         pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
         self.painter.strokePath(path, pen)
@@ -69,7 +69,7 @@ class Board:
     def line(
         self,
         *points: tuple[float, float],
-        colour: str = LIGHT.ink,
+        colour: str | None = None,
         width: float = 0.7,
         style: Qt.PenStyle = Qt.PenStyle.SolidLine,
     ) -> None:
@@ -80,7 +80,7 @@ class Board:
         self.stroke(path, colour, width, style)
 
     def arrow(
-        self, begin: tuple[float, float], end: tuple[float, float], colour: str = LIGHT.ink
+        self, begin: tuple[float, float], end: tuple[float, float], colour: str | None = None
     ) -> None:
         """Draw a straight arrow."""
         self.line(begin, end, colour=colour)
@@ -122,7 +122,7 @@ class Board:
         *,
         size: float = LETTER,
         bold: bool = False,
-        colour: str = LIGHT.ink,
+        colour: str | None = None,
         align: Qt.AlignmentFlag = CENTRE,
     ) -> None:
         """Write into left, top, width, height; made smaller until it fits."""
@@ -138,7 +138,7 @@ class Board:
                 break
             size *= 0.95
         self.painter.setFont(chosen)
-        self.painter.setPen(QColor(colour))
+        self.painter.setPen(QColor(colour or colours().ink))
         self.painter.drawText(place, flags, text)
 
     def box(self, x: float, y: float, width: float, height: float) -> QPainterPath:

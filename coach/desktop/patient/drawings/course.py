@@ -5,19 +5,19 @@ from __future__ import annotations
 from PyQt6.QtCore import QCoreApplication, Qt
 
 from coach.desktop.patient.drawings.board import LEFT, Board
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.domain.exercise import StiffnessPhase
 
 translate = QCoreApplication.translate
 
 _FLOOR, _TOP = 58.0, 26.0
 _HUMPS = {
-    StiffnessPhase.PAINFUL: (2.0, 20.0, 46.0, LIGHT.series[1]),
-    StiffnessPhase.STIFF: (20.0, 46.0, 72.0, LIGHT.series[0]),
-    StiffnessPhase.THAWING: (46.0, 78.0, 98.0, LIGHT.series[2]),
+    StiffnessPhase.PAINFUL: (2.0, 20.0, 46.0, 1),
+    StiffnessPhase.STIFF: (20.0, 46.0, 72.0, 0),
+    StiffnessPhase.THAWING: (46.0, 78.0, 98.0, 2),
 }
-"""Where each begins, is at its height and ends on the board: without a scale, since the published
-lengths differ."""
+"""Where each begins, is at its height and ends on the board, and which of the series it is: without
+a scale, since the published lengths differ."""
 
 
 def paint_course(board: Board, phase: StiffnessPhase | None) -> None:
@@ -27,7 +27,8 @@ def paint_course(board: Board, phase: StiffnessPhase | None) -> None:
         StiffnessPhase.STIFF: translate("drawings", "stiff"),
         StiffnessPhase.THAWING: translate("drawings", "loosening"),
     }
-    for each, (begin, peak, end, colour) in _HUMPS.items():
+    for each, (begin, peak, end, place) in _HUMPS.items():
+        colour = colours().series[place]
         hump = board.path(
             [
                 (begin, _FLOOR),
@@ -68,16 +69,19 @@ def paint_afterwards(board: Board) -> None:
     board.word((40, floor + 1, 24, 14), translate("drawings", "half an hour"), size=4.2)
     board.word((76, floor + 1, 22, 14), translate("drawings", "night"), size=4.2)
     session = board.box(22, 12, 14, floor - 12)
-    board.fill(session, LIGHT.accent_wash)
-    board.line((52, 12), (52, floor), colour=LIGHT.ink_soft, style=Qt.PenStyle.DashLine)
+    board.fill(session, colours().accent_wash)
+    board.line((52, 12), (52, floor), colour=colours().ink_soft, style=Qt.PenStyle.DashLine)
     board.line(
-        (14, before), (98, before), colour=LIGHT.ink_soft, width=0.5, style=Qt.PenStyle.DotLine
+        (14, before), (98, before), colour=colours().ink_soft, width=0.5, style=Qt.PenStyle.DotLine
     )
     soon = [(14.0, before), (24.0, 46.0), (34.0, 34.0), (44.0, 42.0), (54.0, 47.5), (96.0, 48.0)]
     stays = [(14.0, before), (24.0, 44.0), (34.0, 25.0), (52.0, 23.0), (74.0, 22.0), (96.0, 21.0)]
-    board.stroke(board.path(soon), LIGHT.series[2], 1.6)
-    board.stroke(board.path(stays), LIGHT.caution, 1.6, Qt.PenStyle.DashLine)
+    board.stroke(board.path(soon), colours().series[2], 1.6)
+    board.stroke(board.path(stays), colours().caution, 1.6, Qt.PenStyle.DashLine)
     board.word(
-        (55, 7, 43, 13), translate("drawings", "still up: ring"), bold=True, colour=LIGHT.caution
+        (55, 7, 43, 13),
+        translate("drawings", "still up: ring"),
+        bold=True,
+        colour=colours().caution,
     )
     board.word((55, 50, 43, 13), translate("drawings", "down again: all right"), bold=True)

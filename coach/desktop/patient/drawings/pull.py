@@ -5,7 +5,7 @@ from __future__ import annotations
 from PyQt6.QtCore import QCoreApplication
 
 from coach.desktop.patient.drawings.board import CENTRE, Board
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 
 translate = QCoreApplication.translate
 
@@ -29,15 +29,15 @@ def paint_pull(board: Board) -> None:
     for index, (width, name, words) in enumerate(zip(_ZONES, names, below, strict=True)):
         zone = board.box(x, _TOP, width, _TALL)
         if index == 0:
-            board.fill(zone, LIGHT.rest, 0.4)
+            board.fill(zone, colours().rest, 0.4)
         elif index == 1:
-            board.fill(zone, LIGHT.hold, 0.75)
+            board.fill(zone, colours().hold, 0.75)
         else:
-            board.fill(zone, LIGHT.caution_wash)
-            board.hatch(zone, LIGHT.caution)
+            board.fill(zone, colours().caution_wash)
+            board.hatch(zone, colours().caution)
             plate = board.box(x + 2, _TOP + 4, width - 4, _TALL - 8)
-            board.fill(plate, LIGHT.caution_wash)
-        board.stroke(zone, LIGHT.ink, 1.5 if index == 1 else 0.6)
+            board.fill(plate, colours().caution_wash)
+        board.stroke(zone, colours().ink, 1.5 if index == 1 else 0.6)
         board.word((x + 1, _TOP, width - 2, _TALL), name, size=5.4, bold=True)
         board.word((x, _TOP + _TALL + 3, width, 14), words, size=4.6, align=CENTRE)
         x += width
@@ -70,7 +70,7 @@ def _hand(board: Board, x: float, tip: float) -> None:
         ],
         closed=True,
     )
-    board.fill(hand, LIGHT.card)
-    board.stroke(hand, LIGHT.ink, 0.9)
+    board.fill(hand, colours().card)
+    board.stroke(hand, colours().ink, 0.9)
     for dx in (5.0, 8.0):
-        board.line((x + dx, tip - 12), (x + dx, tip - 17), colour=LIGHT.ink, width=0.6)
+        board.line((x + dx, tip - 12), (x + dx, tip - 17), colour=colours().ink, width=0.6)

@@ -8,7 +8,7 @@ from PyQt6.QtCore import QCoreApplication, Qt
 
 from coach.catalogue.pages import Drawing
 from coach.desktop.patient.drawings.board import LEFT, Board
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 
 translate = QCoreApplication.translate
 
@@ -29,24 +29,24 @@ def paint_reach(board: Board, drawing: Drawing) -> None:
     """Paint the trunk, a free arm's way as a dashed arc, and this phase's way within it."""
     easy_deg, end_deg = _EXAMPLES[drawing]
     painful = drawing is Drawing.REACH_PAINFUL
-    board.fill(board.sector(_X, _Y, _ARM, 0, easy_deg), LIGHT.rest, 0.55)
+    board.fill(board.sector(_X, _Y, _ARM, 0, easy_deg), colours().rest, 0.55)
     edge = board.sector(_X, _Y, _ARM, easy_deg, end_deg)
-    board.fill(edge, LIGHT.caution_wash if painful else LIGHT.hold, 0.9 if painful else 0.5)
-    board.hatch(edge, LIGHT.caution if painful else LIGHT.series[1])
+    board.fill(edge, colours().caution_wash if painful else colours().hold, 0.9 if painful else 0.5)
+    board.hatch(edge, colours().caution if painful else colours().series[1])
     board.line(
         *(_on(_ARM, at) for at in range(0, round(_FREE_DEG) + 1, 2)),
-        colour=LIGHT.ink_soft,
+        colour=colours().ink_soft,
         width=0.6,
         style=Qt.PenStyle.DashLine,
     )
     trunk = board.path([(8, 40), (26, 40), (25, 60), (24, 82), (10, 82), (8, 60)], closed=True)
-    board.fill(trunk, LIGHT.accent_wash)
-    board.stroke(trunk, LIGHT.accent, 0.7)
+    board.fill(trunk, colours().accent_wash)
+    board.stroke(trunk, colours().accent, 0.7)
     head = board.disc(16, 27, 8.5)
-    board.fill(head, LIGHT.accent_wash)
-    board.stroke(head, LIGHT.accent, 0.7)
+    board.fill(head, colours().accent_wash)
+    board.stroke(head, colours().accent, 0.7)
     arm_deg = easy_deg - _SHY_DEG if painful else (easy_deg + end_deg) / 2
-    board.line((_X - 2, _Y), _on(_ARM, arm_deg), colour=LIGHT.accent, width=3.0)
+    board.line((_X - 2, _Y), _on(_ARM, arm_deg), colour=colours().accent, width=3.0)
     last = (
         translate("drawings", "sore: turn back before")
         if painful
@@ -71,17 +71,17 @@ def _key(board: Board, top: float, kind: str, words: str) -> None:
         board.line(
             (64, middle),
             (70, middle),
-            colour=LIGHT.ink_soft,
+            colour=colours().ink_soft,
             width=0.6,
             style=Qt.PenStyle.DashLine,
         )
     else:
         box = board.box(64, top + 1, 6, 6)
         if kind == "easy":
-            board.fill(box, LIGHT.rest, 0.55)
+            board.fill(box, colours().rest, 0.55)
         else:
             sore = kind == "sore"
-            board.fill(box, LIGHT.caution_wash if sore else LIGHT.hold, 0.7)
-            board.hatch(box, LIGHT.caution if sore else LIGHT.series[1])
-        board.stroke(box, LIGHT.line, 0.4)
+            board.fill(box, colours().caution_wash if sore else colours().hold, 0.7)
+            board.hatch(box, colours().caution if sore else colours().series[1])
+        board.stroke(box, colours().line, 0.4)
     board.word((72, top - 4, 28, 16), words, size=4.3, align=LEFT)

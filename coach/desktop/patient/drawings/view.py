@@ -14,7 +14,7 @@ from coach.desktop.patient.drawings.course import paint_afterwards, paint_course
 from coach.desktop.patient.drawings.joint import paint_joint
 from coach.desktop.patient.drawings.pull import paint_pull
 from coach.desktop.patient.drawings.reach import paint_reach
-from coach.desktop.shared.theme import LIGHT
+from coach.desktop.shared.looks import colours
 from coach.domain.exercise import StiffnessPhase
 
 translate = QCoreApplication.translate
@@ -42,8 +42,8 @@ class DrawingView(QWidget):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         card = QPainterPath()
         card.addRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), _ROUND_PX, _ROUND_PX)
-        painter.fillPath(card, QColor(LIGHT.card))
-        painter.strokePath(card, QPen(QColor(LIGHT.hairline), 1))
+        painter.fillPath(card, QColor(colours().card))
+        painter.strokePath(card, QPen(QColor(colours().hairline), 1))
         if self._drawing is not None:
             margin = 0.035 * self.width()
             room = QRectF(self.rect()).adjusted(margin, margin, -margin, -margin)

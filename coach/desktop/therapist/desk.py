@@ -1,0 +1,47 @@
+"""Keeps the therapist's window open, and opens it anew where its text is to have another size."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PyQt6.QtCore import QObject
+from PyQt6.QtWidgets import QApplication
+
+from coach.desktop.shared.dresser import Dresser, dresser
+from coach.desktop.therapist.window import ReviewWindow
+from coach.storage.sealed import PracticeIdentity
+from coach.storage.store import Store
+
+
+class Desk(QObject):
+    """``window`` is the one that is open; a plan that is still to be saved is asked about."""
+
+    def __init__(self, store: Store, identity: PracticeIdentity | None = None) -> None:
+        """Open the window; the caller closes the store."""
+        super().__init__()
+        self._store = store
+        self.window = self._opened(identity)
+
+    def _opened(self, identity: PracticeIdentity | None) -> ReviewWindow:
+        window = ReviewWindow(self._store, identity=identity)
+        window.looks.text_asked.connect(self._change)
+        window.show()
+        return window
+
+    def _change(self, change: Callable[[Dresser], None]) -> None:
+        old, now, application = self.window, dresser(), QApplication.instance()
+        if now is None or not isinstance(application, QApplication):
+            return
+        application.setQuitOnLastWindowClosed(False)
+        try:
+            place, (code, identity) = old.geometry(), old.standing
+            if not old.close():
+                return
+            change(now)
+            self.window = self._opened(identity)
+            self.window.setGeometry(place)
+            if code is not None:
+                self.window.refresh(code)
+            old.deleteLater()
+        finally:
+            application.setQuitOnLastWindowClosed(True)
