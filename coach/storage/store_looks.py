@@ -97,7 +97,8 @@ def _kept(connection: Connection) -> list[_Kept]:
 
 
 def _text(look: Looked) -> str:
-    return msgspec.json.encode(look).decode()
+    # Sentences know themselves in English too; the state says in which language they are.
+    return msgspec.json.encode(look, enc_hook=str).decode()
 
 
 def _look(text: str) -> Looked | None:

@@ -43,7 +43,6 @@ DATA = re.compile(
     "|".join(re.escape(text) for text in sorted(TYPED | TITLES, key=len, reverse=True))
     # Symbols of units, levels of the spine, keys of one letter, files.
     + r"|(?<=\d )(?:s|min|h)\b|\b[CTL]\d+\b|\+[A-Z]\b|\bF\d+\b|\(C\)"
-    + r"|The session names .* session it is\."  # kept in the store, as yet in English
     # Files, and who published a figure.
     + r"|\S*\.shoulder\S*|\S+\.(?:pdf|csv|txt|json)\b|stiff-shoulder-coach|Tveita"
 )
