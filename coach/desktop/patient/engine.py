@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import sys
+
 from PyQt6.QtCore import QObject, QThread, pyqtSignal, pyqtSlot
 
 from coach.desktop.patient.analysis import Analysis
@@ -9,6 +11,10 @@ from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
 from coach.desktop.patient.intake import RETRY_S, Intake
 from coach.domain.moment import Order
 
+SWITCH_S = 1e-4
+"""How soon Python lets another thread on that waits. The model's library hands each picture to a
+thread of its own and back, and with the usual 5 ms the model waits for whoever measures or paints
+(docs/performance.md)."""
 STOP_WAIT_MS = 15_000
 """How long closing waits for the session file to be written."""
 
@@ -53,6 +59,7 @@ class Engine(QObject):
 
     def start(self) -> None:
         """Open the source and begin; after a fault, begin anew."""
+        sys.setswitchinterval(SWITCH_S)
         self.close()
         self._outcome = None
         self._now_s = 0.0
