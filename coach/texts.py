@@ -23,6 +23,7 @@ Translate = Callable[[str, str], str]
 _KEPT: Final = "\N{START OF HEADING}"
 """Begins what is written down in more than one language; no sentence has it (``domain.text``)."""
 _IN_ENGLISH: ContextVar[bool] = ContextVar("in_english", default=False)
+_IN_BOTH: ContextVar[bool] = ContextVar("in_both", default=False)
 
 
 class Sentence(str):
@@ -74,6 +75,16 @@ def in_english() -> Iterator[None]:
         _IN_ENGLISH.reset(token)
 
 
+@contextmanager
+def in_both() -> Iterator[None]:
+    """Let sentences know themselves in English too, so that they can be ``kept``."""
+    token = _IN_BOTH.set(True)
+    try:
+        yield
+    finally:
+        _IN_BOTH.reset(token)
+
+
 def of(tables: Mapping[str, T], code: str | None = None) -> T:
     """Give what is there in a language, by default the chosen one; in English where it is not."""
     return (
@@ -87,7 +98,8 @@ def translate(context: str, sentence: str) -> str:
     """Give the sentence in the chosen language, or as it stands where there is none."""
     if _Chosen.table is None or _IN_ENGLISH.get():
         return sentence
-    return Sentence(_Chosen.table(context, sentence), sentence)
+    told = _Chosen.table(context, sentence)
+    return Sentence(told, sentence) if _IN_BOTH.get() else told
 
 
 def kept(told: str) -> str:
