@@ -65,8 +65,9 @@ class KeyButton(QPushButton):
         """Give the label's lines and the size of its type in pixels, as large as they fit."""
         window = self.window()
         size_px = grown(self._share) * (window.height() if window is not None else 800)
+        ways = _broken(self.text()) if looks().text > 1.0 else [[self.text()]]
         while True:
-            for lines in _broken(self.text()):
+            for lines in ways:
                 label, key = self._widths(size_px, *lines)
                 high = (1.2 * len(lines) if len(lines) > 1 else 1.0) * size_px
                 fits = label + 0.5 * size_px + key <= self.width() - _RIM_PX

@@ -76,7 +76,7 @@ class Demonstration(QWidget):
         return self._timer.isActive()
 
     def sizeHint(self) -> QSize:  # noqa: D102, N802
-        return QSize(360, 360)
+        return QSize(360, 160)  # it grows into what words leave it
 
     def showEvent(self, event: QShowEvent | None) -> None:  # noqa: D102, N802
         super().showEvent(event)

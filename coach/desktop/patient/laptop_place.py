@@ -42,7 +42,7 @@ class LaptopPlace(QWidget):
     ) -> None:
         """Draw the place for a view, a position and the stiff side, ``caption`` below it."""
         super().__init__(parent)
-        self.setMinimumSize(160, 160)
+        self.setMinimumSize(160, 140)
         self.show_place(view, position, side, caption)
 
     def show_place(self, view: View, position: Position, side: Side, caption: str = "") -> None:
@@ -53,7 +53,7 @@ class LaptopPlace(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:  # noqa: D102, N802
-        return QSize(300, 300)
+        return QSize(300, 160)  # it grows into what words leave it
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         painter = QPainter(self)
