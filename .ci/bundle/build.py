@@ -19,7 +19,7 @@ from pathlib import Path
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
 NAME = "shoulder-coach"
-REWRITTEN = ("numpy", "scipy", "cv2", "psycopg_binary")
+REWRITTEN = ("numpy", "cv2", "psycopg_binary")
 """Wheels whose libraries were rewritten when they were packed: they do not load once stripped."""
 
 
@@ -35,8 +35,8 @@ def environment(folder: Path) -> Path:
     """Give the Python of an environment with what was locked and the program."""
     inside = Path("Scripts/python.exe") if sys.platform == "win32" else Path("bin/python")
     python = folder / inside
-    if not python.exists():
-        venv.create(folder, with_pip=True)
+    # Anew each time: what was swapped below does not stand a second installation over it.
+    venv.create(folder, with_pip=True, clear=True)
     pip = (python, "-m", "pip", "--quiet", "--disable-pip-version-check")
     run(*pip, "install", "--require-hashes", "-r", ROOT / ".ci" / "release.txt")
     run(*pip, "install", "--no-deps", ROOT)
@@ -58,16 +58,9 @@ def strip(folder: Path) -> None:
 def unpacked(out: Path, python: Path) -> Path:
     """Make the folder (on macOS the app) and give its path."""
     where = ("--distpath", out, "--workpath", out / "work" / "build")
-    run(
-        python,
-        "-m",
-        "PyInstaller",
-        "--noconfirm",
-        "--log-level",
-        "ERROR",
-        *where,
-        HERE / "coach.spec",
-    )
+    build = (python, "-m", "PyInstaller", "--noconfirm", "--log-level", "ERROR", *where)
+    # From where the installed program is found, and not the checkout beside it.
+    run(*build, HERE / "coach.spec", within=out / "work")
     if sys.platform == "darwin":
         return out / "Shoulder coach.app"
     folder = out / NAME
