@@ -7,7 +7,6 @@ The files are in the age format: the keys are age identities, in one file locked
 from __future__ import annotations
 
 import contextlib
-import re
 from dataclasses import replace
 from datetime import date
 from pathlib import Path
@@ -17,6 +16,7 @@ import pyrage
 from coach.domain.fault import Fault
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.folders import data_folder
+from coach.storage.key_lock import unlocked
 from coach.storage.key_text import PublicKey, public_text, read_public, read_secret, secret_text
 from coach.storage.passphrase import new_passphrase, normal_passphrase
 from coach.storage.sealed import PracticeIdentity
@@ -27,13 +27,6 @@ PUBLIC_SUFFIX = ".pub"
 MOST_KEYS = 30
 """One a year for a working life; their text stays well below what is read of a key file."""
 _MAX_KEY_BYTES = 10_000
-_WORK = re.compile(rb"^-> scrypt \S+ ([0-9]{1,9})\n", re.MULTILINE)
-_MOST_WORK = 20
-"""Logarithm of scrypt's N (https://c2sp.org/age): 2**20 takes 1 GiB and seconds; age programs
-choose 15 to 19."""
-
-_TOO_SLOW = "Excessive work parameter"
-_TRIES = 20
 
 
 def practice_key_path() -> Path:
@@ -190,17 +183,8 @@ def _new(made_on: date | None) -> PracticeIdentity:
 
 def _read(path: Path, passphrase: str) -> PracticeIdentity:
     locked = read_bounded(path, _MAX_KEY_BYTES, "practice key")
-    work = _WORK.search(locked)
-    if work and int(work[1]) > _MOST_WORK:
-        raise Fault(
-            translate(
-                "faults",
-                "{path} asks for more memory and time to be opened than a practice key "
-                "needs; take your backup.",
-            ).format(path=path.name)
-        )
     try:
-        return read_secret(_unlocked(locked, path, passphrase).decode("ascii"))
+        return read_secret(unlocked(locked, path.name, passphrase).decode("ascii"))
     except (pyrage.DecryptError, ValueError) as error:
         raise Fault(
             translate(
@@ -209,24 +193,6 @@ def _read(path: Path, passphrase: str) -> PracticeIdentity:
                 "the file is damaged or no practice key, so take your backup.",
             ).format(path=path.name)
         ) from error
-
-
-def _unlocked(locked: bytes, path: Path, passphrase: str) -> bytes:
-    # The library refuses what it thinks takes this machine too long, which it measures for a
-    # moment before each try: on a busy machine that may be a bad one.
-    for _ in range(_TRIES):
-        try:
-            return pyrage.passphrase.decrypt(locked, normal_passphrase(passphrase))
-        except pyrage.DecryptError as error:
-            if not str(error).startswith(_TOO_SLOW):
-                raise
-    raise Fault(
-        translate(
-            "faults",
-            "{path} cannot be opened while this computer is so busy: close other programs and try "
-            "again.",
-        ).format(path=path.name)
-    )
 
 
 def _write(path: Path, identity: PracticeIdentity, used: str, *, overwrite: bool) -> None:

@@ -15,7 +15,8 @@ from coach.session.entries import SessionOpened
 from coach.storage.atomic import PART_SUFFIX, sync_folder
 from coach.storage.disk_fault import disk_fault
 from coach.storage.folders import own_sessions_folder
-from coach.storage.journal import MAX_JOURNAL_BYTES, SUFFIX, lock, read_lines
+from coach.storage.journal import MAX_JOURNAL_BYTES, SUFFIX, lock
+from coach.storage.journal_lines import read_lines
 from coach.storage.sealed import save_session
 from coach.texts import translate
 

@@ -37,7 +37,7 @@ from coach.session.entries import (
     TimedHoldDone,
 )
 from coach.storage.diary_files import read_history
-from coach.storage.journal import journal_line, read_lines
+from coach.storage.journal_lines import journal_line, read_lines
 from coach.storage.recovery import recover
 from coach.storage.sealed import PracticeIdentity, is_sealed, open_sealed
 from tests.bench.sittings import LONG, SHORT, Tape, plan, play

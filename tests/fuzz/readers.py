@@ -43,7 +43,7 @@ from coach.review.replay import repetitions_of, replay
 from coach.review.report import report
 from coach.session.agenda import due_now, easier_than
 from coach.session.assemble import assemble
-from coach.storage.journal import read_lines
+from coach.storage.journal_lines import read_lines
 from coach.storage.sealed import PracticeIdentity, open_sealed, seal
 from tests.fuzz.archives import changed_zip
 from tests.fuzz.mutations import (

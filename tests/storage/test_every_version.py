@@ -21,7 +21,7 @@ from coach.documents.plan import read_plan
 from coach.domain.fault import Fault
 from coach.domain.lens import Lens
 from coach.session.assemble import assemble
-from coach.storage.journal import read_lines
+from coach.storage.journal_lines import read_lines
 from coach.storage.lenses import keep_lens, load_lenses
 from coach.storage.store import Store
 from coach.storage.store_tables import STORE_VERSION

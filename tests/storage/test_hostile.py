@@ -15,7 +15,7 @@ import pytest
 from coach.domain.fault import Fault
 from coach.domain.movement import Movement, Side
 from coach.domain.practice import Episode, Person
-from coach.storage.journal import read_lines
+from coach.storage.journal_lines import read_lines
 from coach.storage.keys import unlock
 from coach.storage.recovery import recover
 from coach.storage.store import ImportOutcome, Store

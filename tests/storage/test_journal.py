@@ -27,7 +27,8 @@ from coach.session.entries import (
     SessionOpened,
 )
 from coach.storage import journal as journals
-from coach.storage.journal import Journal, journal_line, read_lines
+from coach.storage.journal import Journal
+from coach.storage.journal_lines import journal_line, read_lines
 from coach.storage.keeper import SessionKeeper
 from coach.storage.recovery import recover
 from coach.storage.session_file import read_session

@@ -20,7 +20,7 @@ from coach.session.entries import Entry, ExerciseStarted
 from coach.storage import sealed
 from coach.storage.diary_files import read_history
 from coach.storage.folders import OVERRIDE
-from coach.storage.journal import journal_line
+from coach.storage.journal_lines import journal_line
 from coach.storage.keeper import SessionKeeper
 from coach.storage.recovery import recover
 from coach.storage.sealed import (

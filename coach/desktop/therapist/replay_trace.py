@@ -233,9 +233,8 @@ class _Trace:
         known = np.isfinite(series.value) & np.isfinite(series.error)
         if not known.any():
             return
-        edges = np.concatenate(
-            ((series.value - series.error)[known], (series.value + series.error)[known], [0.0])
-        )
+        low, high = series.value - series.error, series.value + series.error
+        edges = np.concatenate((low[known], high[known], [0.0]))
         lo, hi = float(edges.min()), float(edges.max())
         scale = height / max(hi - lo, 1e-9)
         for run in shown.runs(np.where(known, series.value, np.nan)):
@@ -245,7 +244,7 @@ class _Trace:
                 heights = ((hi - values[run]) * scale + top).tolist()
                 return [QPointF(x, y) for x, y in zip(times, heights, strict=True)]
 
-            band = line(series.value - series.error) + line(series.value + series.error)[::-1]
+            band = line(low) + line(high)[::-1]
             canvas.fill(band, colours.series[2], 0.16)
             canvas.painter.setPen(canvas.pen(colour, 0.12))
             canvas.painter.drawPolyline(QPolygonF(line(series.value)))

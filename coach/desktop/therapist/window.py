@@ -176,8 +176,7 @@ class ReviewWindow(QMainWindow):
         if outcomes:
             self.parts.tell(outcomes_told(outcomes))
         elif not self.parts.telling:
-            nothing = translate("therapist", "There was no session file to import there.")
-            self.parts.tell(nothing)
+            self.parts.tell(translate("therapist", "There was no session file to import there."))
         taken = {o.code for o in outcomes if o.code}
         self.refresh(taken.pop() if len(taken) == 1 else None)
 
