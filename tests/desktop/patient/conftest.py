@@ -3,7 +3,6 @@ import threading
 from collections.abc import Iterator
 
 import pytest
-from PyQt6.QtCore import QCoreApplication, QEvent
 from PyQt6.QtWidgets import QApplication
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
@@ -13,8 +12,6 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 def app(qapp: QApplication) -> QApplication:
     from coach.desktop.shared.application import create_application
 
-    # Windows of earlier tests wait for an event loop to be deleted, and would be styled anew here.
-    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     return create_application(["test"])
 
 

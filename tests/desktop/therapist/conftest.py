@@ -7,7 +7,6 @@ from types import ModuleType
 
 import numpy as np
 import pytest
-from PyQt6.QtCore import QCoreApplication, QEvent
 from PyQt6.QtWidgets import QApplication
 
 from coach.documents.archive import StoredSession
@@ -32,8 +31,6 @@ def invented() -> ModuleType:
 def app(qapp: QApplication) -> QApplication:
     from coach.desktop.shared.application import create_application
 
-    # Windows of earlier tests wait for an event loop to be deleted, and would be styled anew here.
-    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     return create_application(["test"])
 
 
