@@ -42,11 +42,15 @@ class CautionsPage(ProsePage):
         """Show all of them, with the limit of pain and the practice of this plan."""
         super().__init__(parent)
         self._clock, self._since_s, self._first = clock, 0.0, True
-        self.before = TextBlock(0.03, ground="card", parent=self)
+        self.before = TextBlock(0.03, ground="card", scrolls=True, parent=self)
         self.before.show_lines(before_lines())
-        self.stop = TextBlock(0.03, ground="caution_wash", edge="caution", parent=self)
+        self.stop = TextBlock(
+            0.03, ground="caution_wash", edge="caution", scrolls=True, parent=self
+        )
         self.stop.show_lines((*stop_lines(plan), *ring_lines(plan)))
-        self.emergency = TextBlock(0.03, ground="caution", edge="caution", parent=self)
+        self.emergency = TextBlock(
+            0.03, ground="caution", edge="caution", scrolls=True, parent=self
+        )
         self.emergency.show_lines(emergency_lines())
         self.stop_button = KeyButton(self.tr("Close"), "S", "stop", share=0.03)
         self.stop_button.clicked.connect(self.closed)

@@ -115,7 +115,8 @@ class Pages(QStackedWidget):
             case None | Stage.WELCOME if self.reading:
                 if stops:
                     self.back_to_welcome()
-                return stops
+                page = self.weeks if self.currentWidget() is self.weeks else self.understanding
+                return stops or page.handle_key(key)
             case None | Stage.WELCOME:
                 button = self.welcome.button_of(key)
                 if onward and self.stage is Stage.WELCOME:

@@ -10,13 +10,15 @@ from PyQt6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.patient.lettering import grown
-from coach.desktop.shared.looks import colour
+from coach.desktop.shared.looks import colour, looks
 from coach.desktop.shared.typeface import font
 
 _WRAP = (Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop).value
 _STEP = 0.96
 LEAST = 0.02
 """How far type is shrunk, a share of the window's height: 16 pixels of 800, as on a desk."""
+_KEPT = 0.9
+"""Share of its type that an enlarged block keeps; about what the cautions have unenlarged."""
 _MARK = 1.25
 """Room for the mark before a paragraph, in heights of its type."""
 _BETWEEN = 0.28
@@ -43,10 +45,15 @@ class TextBlock(QWidget):
         ground: str | None = None,
         edge: str = "hairline",
         least: float = LEAST,
+        scrolls: bool = False,
         parent: QWidget | None = None,
     ) -> None:
-        """Begin empty; ``ground`` names the colour of a card behind the text, ``edge`` its rim."""
+        """Begin empty; ``ground`` names the colour of a card behind the text, ``edge`` its rim.
+
+        Where it stands in an area that ``scrolls``, enlarged text is not shrunk to fit again.
+        """
         super().__init__(parent)
+        self._scrolls = scrolls
         self._share, self._least = share, min(share, least)
         self._ground, self._edge = ground, edge
         self._lines: tuple[Line, ...] = ()
@@ -87,7 +94,8 @@ class TextBlock(QWidget):
         return math.ceil(self._height(self._least_px(), width - 2 * inset) + 1.4 * inset)
 
     def _least_px(self) -> float:
-        return grown(self._least) * self._tall()
+        kept = self._scrolls and looks().text > 1
+        return grown(_KEPT * self._share if kept else self._least) * self._tall()
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         if not self._lines:
