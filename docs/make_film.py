@@ -26,7 +26,7 @@ from coach.domain.moment import Order, Stage
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
 
-WIDTH_PX, EACH_MS, LASTS_S = 640, 250, 14.0
+WIDTH_PX, EACH_MS, LASTS_S = 560, 250, 13.0
 PLAN = Plan(
     patient_code="SAMPLE",
     exercises=(
@@ -87,7 +87,7 @@ def main() -> None:
     with TemporaryDirectory() as place:
         first, *rest = film(Path(place))
     first.save(
-        file, save_all=True, append_images=rest, duration=EACH_MS, loop=0, quality=35, method=6
+        file, save_all=True, append_images=rest, duration=EACH_MS, loop=0, quality=28, method=6
     )
     print(f"{file}: {len(rest) + 1} pictures, {file.stat().st_size / 1000:.0f} kB")
 
