@@ -18,6 +18,8 @@ from coach.domain.progress import Repetition
 
 _NOTE_ON_ONE_LINE = 1.3
 """Width of the caption's room, as a share of the window's height, that takes a note in one line."""
+_NOTE_BESIDE_WORDS = 0.6
+"""The most of the room's height that a note takes from words."""
 _FINEST = 2
 """Decimals of the share of a box that is filled: a box is some tens of pixels wide."""
 _DIGITS_OF_TYPE = 0.74
@@ -201,8 +203,7 @@ class Caption(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         """Begin silent."""
         super().__init__(parent)
-        self._words = ""
-        self._note = ""
+        self._words = self._note = ""
 
     def show_words(self, words: str) -> None:
         """Show what is being said."""
@@ -225,8 +226,9 @@ class Caption(QWidget):
         room = QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
         if self._note:
             lines = math.ceil(_NOTE_ON_ONE_LINE * tall / max(room.width(), 1.0))
-            height = lines * tall * 1.25 * grown(0.036)
-            foot = QRectF(room.left(), room.bottom() - height, room.width(), height)
+            most = room.height() * (_NOTE_BESIDE_WORDS if self._words else 1.0)
+            foot = QRectF(room)
+            foot.setTop(room.bottom() - min(lines * tall * 1.25 * grown(0.036), most))
             draw_fitted(
                 painter,
                 foot,

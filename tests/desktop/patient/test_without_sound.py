@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 import pytest
-from PyQt6.QtWidgets import QApplication
+from PyQt6.QtGui import QColor, QImage
+from PyQt6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
 from coach import texts
@@ -15,6 +16,7 @@ from coach.cues.language import languages
 from coach.desktop.patient.readouts import Caption
 from coach.desktop.patient.speech import Speech
 from coach.desktop.patient.window import PatientWindow
+from coach.desktop.shared.looks import colours
 from coach.domain.agenda import AgendaItem
 from coach.domain.fault import Fault
 from coach.domain.moment import Stage
@@ -150,3 +152,23 @@ def test_all_of_the_cautions_is_read(window: PatientWindow, voice: Listening) ->
     rules = [texts.of(rule.text) for when in When for rule in safety().when(when) if when in READ]
     assert len(rules) > 10
     assert all(rule.rstrip(".") in window.pages.cautions.words for rule in rules)
+
+
+def test_a_note_leaves_room_for_words_in_a_narrow_place(app: QApplication, qtbot: QtBot) -> None:
+    def painted(words: str) -> QImage:
+        window = QWidget()
+        qtbot.addWidget(window)
+        window.resize(1280, 800)
+        caption = Caption(window)
+        caption.setGeometry(0, 0, 215, 240)
+        caption.show_note("A sentence that goes on and on, " * 4)
+        caption.show_words(words)
+        return caption.grab().toImage()
+
+    with_words, without = painted("Raise your good hand, or press Space, to begin"), painted("")
+    ink = QColor(colours().stage_ink)
+    bright = [y for y in range(240) for x in range(215) if with_words.pixelColor(x, y) == ink]
+    assert max(bright) - min(bright) > 60, "in lines that can be read"
+    assert max(bright) < 120, "above the note"
+    top = {without.pixelColor(x, y).name() for y in range(3) for x in range(215)}
+    assert top == {QColor(colours().stage).name()}, "nothing is cut off at the top"
