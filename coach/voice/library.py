@@ -8,6 +8,7 @@ from __future__ import annotations
 import ctypes
 import os
 from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
 from pathlib import Path
 from threading import Lock
 from typing import Any, Final
@@ -31,7 +32,7 @@ _CALLBACK: Final = ctypes.CFUNCTYPE(
 
 
 class Library:
-    """espeak-ng holds its voice and settings in global variables: every use takes the lock."""
+    """espeak-ng holds its voice and settings in global variables: one thread alone speaks."""
 
     def __init__(self, library: Path, data: Path) -> None:
         """Load and start the library."""
@@ -55,7 +56,8 @@ class Library:
                     "to hear it speak.",
                 ).format(library=library, error=error)
             ) from error
-        self._lock = Lock()
+        # Ctrl-C is raised in the main thread's next line; in a callback there ctypes would drop it.
+        self._speaking = ThreadPoolExecutor(1, "voice")
         self._parts: list[NDArray[np.int16]] = []
         self._keep_alive = _CALLBACK(self._receive)
         self._espeak.espeak_Synth.argtypes = [
@@ -87,25 +89,29 @@ class Library:
         self, text: str, voices: tuple[str, ...], parameters: dict[int, int]
     ) -> NDArray[np.int16]:
         """Speak a text with the first of ``voices`` that exists; samples of shape (N,)."""
-        with self._lock:
-            if all(self._espeak.espeak_SetVoiceByName(name.encode()) for name in voices):
-                raise Fault(
-                    translate(
-                        "faults",
-                        "There is no voice for the language '{voices}', so the coach "
-                        "goes on with captions; choose another language to hear it "
-                        "speak.",
-                    ).format(voices=voices[0])
-                )
-            for number, value in parameters.items():
-                self._espeak.espeak_SetParameter(number, value, 0)
-            self._parts.clear()
-            spoken = text.encode() + b"\0"
-            failed = self._espeak.espeak_Synth(
-                spoken, len(spoken), 0, _POS_CHARACTER, 0, _CHARS_UTF8, None, None
+        return self._speaking.submit(self._synthesise, text, voices, parameters).result()
+
+    def _synthesise(
+        self, text: str, voices: tuple[str, ...], parameters: dict[int, int]
+    ) -> NDArray[np.int16]:
+        if all(self._espeak.espeak_SetVoiceByName(name.encode()) for name in voices):
+            raise Fault(
+                translate(
+                    "faults",
+                    "There is no voice for the language '{voices}', so the coach "
+                    "goes on with captions; choose another language to hear it "
+                    "speak.",
+                ).format(voices=voices[0])
             )
-            parts = [*self._parts, np.zeros(0, np.int16)]
-            self._parts.clear()
+        for number, value in parameters.items():
+            self._espeak.espeak_SetParameter(number, value, 0)
+        self._parts.clear()
+        spoken = text.encode() + b"\0"
+        failed = self._espeak.espeak_Synth(
+            spoken, len(spoken), 0, _POS_CHARACTER, 0, _CHARS_UTF8, None, None
+        )
+        parts = [*self._parts, np.zeros(0, np.int16)]
+        self._parts.clear()
         if failed:
             raise Fault(
                 translate(

@@ -1,3 +1,7 @@
+import signal
+import subprocess
+import sys
+import time
 from pathlib import Path
 
 import numpy as np
@@ -106,3 +110,29 @@ def test_a_library_that_does_not_load_is_a_fault(tmp_path: Path) -> None:
     broken.write_text("not a library")
     with pytest.raises(Fault, match=r"does not load .*captions"):
         Library(broken, tmp_path)
+
+
+def test_ctrl_c_while_it_speaks_is_not_lost() -> None:
+    speaks = (
+        "from coach.voice.espeak import Voice\n"
+        "print('ready', flush=True)\n"
+        "n = 0\n"
+        "while True:\n"
+        "    Voice().speak(f'A long sentence that nobody has said before, number {n}.')\n"
+        "    n += 1\n"
+    )
+    for _ in range(6):
+        command = [sys.executable, "-c", speaks]
+        running = subprocess.Popen(
+            command, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True
+        )
+        assert running.stdout
+        assert running.stdout.readline() == "ready\n"
+        time.sleep(0.2)
+        running.send_signal(signal.SIGINT)
+        try:
+            _, said = running.communicate(timeout=20)
+        finally:
+            running.kill()
+        assert "KeyboardInterrupt" in said
+        assert "ignored" not in said
