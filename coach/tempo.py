@@ -38,9 +38,9 @@ class Tempo:
     def measured(self, time_s: float, frames_lost: int) -> Tempo:
         """Take a frame that was measured; ``frames_lost`` counts from the sitting's start."""
         seen = (*self._seen, (time_s, frames_lost))
-        gaps = [later - earlier for (earlier, _), (later, _) in pairwise(seen)]
-        if len(gaps) < LEAST_GAPS or time_s - seen[0][0] < WINDOW_S:
+        if len(seen) <= LEAST_GAPS or time_s - seen[0][0] < WINDOW_S:
             return replace(self, _seen=seen)
+        gaps = [later - earlier for (earlier, _), (later, _) in pairwise(seen)]
         lost = frames_lost - seen[0][1]
         losing = lost >= LOST * (lost + len(gaps))
         return Tempo(1 / max(median(gaps), 1e-3), losing, seen[-1:])
