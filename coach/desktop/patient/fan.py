@@ -34,6 +34,12 @@ class Fan:
         spoke = math.cos(angle_rad) * self.zero + math.sin(angle_rad) * self.toward
         return point(self.apex + reach * spoke)
 
+    def arc(self, to_deg: float, steps: int) -> tuple[Point, ...]:
+        """Give the ends of ``steps + 1`` spokes from zero to an angle."""
+        angles_rad = np.radians(np.linspace(0.0, to_deg, steps + 1))[:, np.newaxis]
+        ends = self.apex + np.cos(angles_rad) * self.zero + np.sin(angles_rad) * self.toward
+        return tuple((x, y) for x, y in ends.tolist())
+
     def turned(self, by_deg: float) -> Fan:
         """Give the fan whose zero is where ``by_deg`` was."""
         return Fan(

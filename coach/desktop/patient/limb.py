@@ -34,6 +34,8 @@ _BACK_OF_TRUNK = 1.04
 (``coach.review.levels``) over 0.288 (Winter, Biomechanics and Motor Control of Human Movement,
 from memory)."""
 _TICK_OF_TRUNK = 0.07
+_LEAST_TRUNK_PX = 1e-3
+"""A trunk as short as that has no direction."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,7 +91,7 @@ class _Body:
     @property
     def drawable(self) -> bool:
         known = bool(np.isfinite([self.neck, self.pelvis, self.elbow]).all())
-        return known and not np.allclose(self.neck, self.pelvis)
+        return known and math.dist(self.neck, self.pelvis) > _LEAST_TRUNK_PX
 
     @property
     def trunk(self) -> Vector:
@@ -132,9 +134,7 @@ def limb_of(
         apex=point(fan.apex),
         label=fan.point(label_deg),
         zero=(point(fan.apex), fan.point(0.0, 1.3)),
-        arc=()
-        if value is None
-        else tuple(fan.point(swept_deg * step / _ARC_STEPS) for step in range(_ARC_STEPS + 1)),
+        arc=() if value is None else fan.arc(swept_deg, _ARC_STEPS),
         limit=None
         if target_deg is None
         else (fan.point(target_deg, 0.75), fan.point(target_deg, 1.5)),
