@@ -212,18 +212,18 @@ def main(arguments: list[str] | None = None) -> None:
     of_therapist = [name for name in wanted if name.startswith("therapist")]
     for suffix in options.size or SIZES:
         shot = camera_of(out, wanted, suffix)
-        if of_patient or not wanted:
-            for language in options.language or ("en", "de"):
-                choose_language(application, language)
+        for language in options.language or ("en", "de"):
+            choose_language(application, language)
+            named = shot if language == "en" else in_language(shot, language)
+            if of_patient or not wanted:
                 window = patient_window()
                 window.resize(*SIZES[suffix])
                 window.show()
-                named = shot if language == "en" else in_language(shot, language)
                 photograph_patient(window, named)
                 window.close()
-            choose_language(application, "en")
-        if of_therapist or not wanted:
-            photograph_therapist(shot, SIZES[suffix], wanted)
+            if of_therapist or not wanted:
+                photograph_therapist(named, SIZES[suffix], wanted)
+    choose_language(application, "en")
     application.processEvents()
 
 

@@ -47,7 +47,7 @@ def photograph_therapist(
         window = _opened(case.store, size_px)
         _photograph_pages(window, shot)
         _photograph_dialogs(window, case.store, shot)
-        if not wanted or "therapist_replay" in wanted:
+        if not wanted or any(name.startswith("therapist_replay") for name in wanted):
             replay = ReplayPage(played(), lambda _: None, window)
             replay.resize(*size_px)
             replay.move_to(INTO_THE_HOLD_S)

@@ -8,6 +8,7 @@ from PyQt6.QtCore import QObject
 from PyQt6.QtWidgets import QApplication
 
 from coach.desktop.shared.dresser import Dresser, dresser
+from coach.desktop.therapist.import_run import ImportRun
 from coach.desktop.therapist.window import ReviewWindow
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store
@@ -20,10 +21,10 @@ class Desk(QObject):
         """Open the window; the caller closes the store."""
         super().__init__()
         self._store = store
-        self.window = self._opened(identity)
+        self.window = self._opened(ImportRun(store, identity))
 
-    def _opened(self, identity: PracticeIdentity | None) -> ReviewWindow:
-        window = ReviewWindow(self._store, identity=identity)
+    def _opened(self, imports: ImportRun) -> ReviewWindow:
+        window = ReviewWindow(self._store, imports=imports)
         window.looks.text_asked.connect(self._change)
         window.show()
         return window
@@ -34,14 +35,17 @@ class Desk(QObject):
             return
         application.setQuitOnLastWindowClosed(False)
         try:
-            place, (code, identity) = old.geometry(), old.standing
+            place, imports = old.geometry(), old.imports
+            imports.setParent(None)  # it goes on while no window is open
             if not old.close():
+                imports.setParent(old)
                 return
             change(now)
-            self.window = self._opened(identity)
+            self.window = self._opened(imports)
             self.window.setGeometry(place)
-            if code is not None:
-                self.window.refresh(code)
+            if old.code is not None:
+                self.window.refresh(old.code)
+            self.window.parts.stand_as(old.parts)
             old.deleteLater()
         finally:
             application.setQuitOnLastWindowClosed(True)

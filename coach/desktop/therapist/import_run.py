@@ -62,6 +62,11 @@ class ImportRun(QObject):
         """Whether files are still waiting."""
         return self._timer.isActive()
 
+    @property
+    def progress(self) -> tuple[int, int]:
+        """Files done, files in all; none of none where nothing runs."""
+        return (self._total - len(self._waiting), self._total) if self.running else (0, 0)
+
     def add(self, paths: Iterable[Path]) -> None:
         """Queue files and folders; may be called while running."""
         try:
@@ -143,7 +148,7 @@ class ImportRun(QObject):
         except Fault as fault:
             self._waiting.clear()
             self.failed.emit(str(fault))
-        self.advanced.emit(self._total - len(self._waiting), self._total)
+        self.advanced.emit(*self.progress)
 
 
 def outcomes_told(outcomes: Sequence[FileOutcome]) -> str:

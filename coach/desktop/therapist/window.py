@@ -27,7 +27,6 @@ from coach.review.cohort import in_need
 from coach.review.counts import sessions_counted
 from coach.review.overview import overview
 from coach.storage.exercise_titles import TITLES
-from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store
 from coach.storage.store_import import FileOutcome
 from coach.texts import translate
@@ -40,25 +39,27 @@ class ReviewWindow(QMainWindow):
         self,
         store: Store,
         today: Callable[[], date] = date.today,
-        identity: PracticeIdentity | None = None,
+        imports: ImportRun | None = None,
     ) -> None:
         """Show what a store holds; the caller closes the store.
 
-        ``identity`` opens files that were sealed for the practice; it may be unlocked later.
+        ``imports`` may run already: a window opened in the place of another goes on with it.
         """
         super().__init__()
         self._store, self._today = store, today
-        self._code: str | None = None
+        self.code: str | None = None
         self.setWindowTitle(translate("therapist", "Shoulder review"))
         self.setAcceptDrops(True)
         self.parts = WindowParts(store, today)
         self.panel, self.page, self.records = self.parts.panel, self.parts.page, self.parts.records
         self.setCentralWidget(scrolling(self.parts))
         self.looks, self.exports = LookActs(self), Exports(self, store.name)
-        self._imports = ImportRun(store, identity, self)
+        self.imports = imports or ImportRun(store)
+        self.imports.setParent(self)
         self._connect()
         self.resize(1280, 800)
         self.panel.list.setFocus()
+        self.panel.show_progress(*self.imports.progress)
         self.refresh()
 
     def _connect(self) -> None:
@@ -66,10 +67,10 @@ class ReviewWindow(QMainWindow):
         bar = self.menuBar()
         assert bar is not None
         own: dict[str, Callable[[], object]] = {
-            "import-files": self._imports.ask_files,
-            "import-folder": self._imports.ask_folder,
-            "stop": self._imports.stop,
-            "unlock": self._imports.ask_key,
+            "import-files": self.imports.ask_files,
+            "import-folder": self.imports.ask_folder,
+            "stop": self.imports.stop,
+            "unlock": self.imports.ask_key,
             "undo": self._undo,
             "doubts": self._show_doubts,
             "quit": self.close,
@@ -95,18 +96,18 @@ class ReviewWindow(QMainWindow):
             signal.connect(self.entries[name].trigger)
         panel.patient_chosen.connect(self.show_patient)
         panel.forget_wanted.connect(self._forget)
-        panel.undo_wanted.connect(self._imports.ask_undo)
+        panel.undo_wanted.connect(self.imports.ask_undo)
         records.changed.connect(self.refresh)
         records.person_added.connect(self.parts.show_records)
         self.parts.turned.connect(self._offer_undo)
-        self._imports.told.connect(self.parts.tell)
+        self.imports.told.connect(self.parts.tell)
         for teller in (records, self.exports):
             teller.told.connect(self.parts.tell)
             teller.refused.connect(self._warn)
-        self._imports.taken_back.connect(self._taken_back)
-        self._imports.advanced.connect(panel.show_progress)
-        self._imports.failed.connect(self._warn)
-        self._imports.finished.connect(self._imported)
+        self.imports.taken_back.connect(self._taken_back)
+        self.imports.advanced.connect(panel.show_progress)
+        self.imports.failed.connect(self._warn)
+        self.imports.finished.connect(self._imported)
 
     @cached_property
     def plans(self) -> PlanWindow:
@@ -114,11 +115,6 @@ class ReviewWindow(QMainWindow):
         plans = PlanWindow(self, self._today, self._store)
         plans.issued.connect(self.refresh)
         return plans
-
-    @property
-    def standing(self) -> tuple[str | None, PracticeIdentity | None]:
-        """The code of the patient shown, and what opens sealed files, once it is unlocked."""
-        return self._code, self._imports.identity
 
     def refresh(self, chosen: str | None = None) -> None:
         """Read patients and refusals anew; stay with the patient shown or go to ``chosen``."""
@@ -132,7 +128,7 @@ class ReviewWindow(QMainWindow):
             self._warn(str(fault))
             return
         self.parts.show_anybody(bool(people))
-        shown, self._code = chosen or self._code, None
+        shown, self.code = chosen or self.code, None
         self.exports.show((), None)
         self.panel.show_patients(entries, shown, standings, people)
         self._offer_undo()
@@ -150,7 +146,7 @@ class ReviewWindow(QMainWindow):
         if self.parts.on_records and self.records.changes.last:
             self.records.undo()
         else:
-            self._imports.ask_undo()
+            self.imports.ask_undo()
 
     def show_patient(self, code: str) -> None:
         """Show one patient."""
@@ -162,14 +158,14 @@ class ReviewWindow(QMainWindow):
         except Fault as fault:
             self._warn(str(fault))
             return
-        self._code = code
+        self.code = code
         self.records.show_person(records, shown.series if shown else ())
         self.parts.show_overview(shown)
         self.exports.show(documents, shown.report if shown else None, records)
 
     def import_paths(self, paths: Iterable[Path]) -> None:
         """Begin to import files and folders."""
-        self._imports.add(paths)
+        self.imports.add(paths)
 
     def _imported(self, outcomes: list[FileOutcome]) -> None:
         self.panel.show_progress(0, 0)
@@ -204,8 +200,8 @@ class ReviewWindow(QMainWindow):
 
     def _make_plan(self) -> None:
         try:
-            if self._code is not None:
-                self.plans.begin_for(self._code)
+            if self.code is not None:
+                self.plans.begin_for(self.code)
         except Fault as fault:
             self._warn(str(fault))
         self.plans.show()
@@ -213,7 +209,7 @@ class ReviewWindow(QMainWindow):
         self.plans.activateWindow()
 
     def _replay(self) -> None:
-        code = self._code
+        code = self.code
         try:
             session = self._session_of(self, code)
             if session is not None:
@@ -224,7 +220,7 @@ class ReviewWindow(QMainWindow):
             self._warn(str(fault))
 
     def _session_of(self, parent: QWidget, code: str | None) -> StoredSession | None:
-        return choose_session(parent, self._store, code, self._imports.identity)
+        return choose_session(parent, self._store, code, self.imports.identity)
 
     def _warn(self, text: str) -> None:
         self.parts.tell(text, "caution")
@@ -241,10 +237,11 @@ class ReviewWindow(QMainWindow):
             self.import_paths(dropped_paths(event))
 
     def closeEvent(self, event: QCloseEvent | None) -> None:  # noqa: N802
-        """Stop importing, unless a plan is still to be saved; what is in the store stays."""
+        """Stop an import that no other window goes on with, unless a plan is to be saved first."""
         if event is not None and "plans" in vars(self) and not self.plans.may_discard():
             event.ignore()
             return
-        self._imports.stop()
+        if self.imports.parent() is self:
+            self.imports.stop()
         self.exports.wait()
         super().closeEvent(event)

@@ -67,9 +67,9 @@ class WindowParts(QWidget):
         return self._tabs.currentWidget() is self.records
 
     @property
-    def telling(self) -> bool:
-        """Whether there is a message."""
-        return not self._message.isHidden()
+    def telling(self) -> str:
+        """The message; empty where there is none."""
+        return "" if self._message.isHidden() else self._message.text()
 
     def show_anybody(self, anybody: bool) -> None:
         """Show the pages, or what to do where there is nobody."""
@@ -90,6 +90,13 @@ class WindowParts(QWidget):
         """Turn to the records."""
         self._tabs.setCurrentWidget(self.records)
         self.records.list.setFocus()
+
+    def stand_as(self, other: WindowParts) -> None:
+        """Turn to the page that another window has in front, and say what it says."""
+        if other.on_records:
+            self.show_records()
+        if other.telling:
+            self.tell(other.telling, other._message.property("role"))
 
     def tell(self, text: str, role: str = "soft") -> None:
         """Show a message; ``role`` is its look in the theme."""

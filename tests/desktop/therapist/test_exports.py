@@ -133,7 +133,7 @@ def test_a_doubtful_session_is_decided_with_keys_and_taken_back(
     assert len(store.sessions_of("SH-017")) == 3
     assert dialog.list.item(0).text().startswith("Belongs to SH-017")
     assert not window.panel.doubts.isVisible()
-    assert window._code == "SH-017"
+    assert window.code == "SH-017"
     dialog.activateWindow()
     qtbot.waitUntil(dialog.isActiveWindow)
     qtbot.keyClick(dialog, Qt.Key.Key_L, Qt.KeyboardModifier.AltModifier)

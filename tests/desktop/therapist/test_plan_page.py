@@ -321,7 +321,7 @@ def test_the_review_opens_it_for_the_patient_shown(app, store, qtbot, invented, 
     review = ReviewWindow(store, today=lambda: TODAY)
     qtbot.addWidget(review)
     review.show()
-    with qtbot.waitSignal(review._imports.finished, timeout=60_000):
+    with qtbot.waitSignal(review.imports.finished, timeout=60_000):
         review.import_paths([session])
     assert not review.plans.isVisible()
     review.panel.make_plan.click()

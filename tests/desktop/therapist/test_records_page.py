@@ -199,7 +199,7 @@ def test_a_code_is_taken_once_and_a_name_is_changed(window, store, fill, qtbot):
     qtbot.keyClick(window.records.form, Qt.Key.Key_C, Qt.KeyboardModifier.AltModifier)
     fill("SH-018")
     assert [p.code for p in store.people()] == [CODE, "SH-018"]
-    assert window._code == "SH-018"
+    assert window.code == "SH-018"
     qtbot.keyClick(window, Qt.Key.Key_F2)
     fill(None, "Bo Madeup")
     assert store.person("SH-018").name == "Bo Madeup"

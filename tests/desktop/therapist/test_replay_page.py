@@ -163,7 +163,7 @@ def test_the_window_opens_a_stored_session(app, store, invented, qtbot, monkeypa
     window = ReviewWindow(store)
     qtbot.addWidget(window)
     window.show()
-    with qtbot.waitSignal(window._imports.finished, timeout=60_000):
+    with qtbot.waitSignal(window.imports.finished, timeout=60_000):
         window.import_paths([tmp_path])
     offered = []
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date
+from pathlib import Path
 from types import ModuleType
 
 import pytest
@@ -96,7 +97,7 @@ def test_the_window_opens_anew_with_larger_text_on_the_same_patient(
     store.import_session(invented.make_session(), b"", "a.zip")
     desk = Desk(store)
     first = desk.window
-    code = first.standing[0]
+    code = first.code
     assert code is not None
     height = first.panel.list.fontMetrics().height()
     first.entries["larger"].trigger()
@@ -104,7 +105,7 @@ def test_the_window_opens_anew_with_larger_text_on_the_same_patient(
     assert desk.window is not first
     assert not first.isVisible()
     assert desk.window.isVisible()
-    assert desk.window.standing[0] == code
+    assert desk.window.code == code
     assert desk.window.panel.list.fontMetrics().height() == pytest.approx(1.25 * height, abs=2)
     desk.window.entries["usual"].trigger()
     desk.window.entries["turn"].trigger()
@@ -112,3 +113,54 @@ def test_the_window_opens_anew_with_larger_text_on_the_same_patient(
     desk.window.close()
     create_application(["test"])
     assert colours() is LIGHT
+
+
+@pytest.mark.parametrize("entry", ["larger", "turn"])
+def test_an_import_goes_on_where_the_looks_are_changed(
+    qapp: QApplication,
+    store: Store,
+    invented: ModuleType,
+    tmp_path: Path,
+    qtbot: QtBot,
+    entry: str,
+) -> None:
+    create_application(["test"])
+    count = 8
+    for number in range(count):
+        (tmp_path / f"{number}.shoulder.zip").write_bytes(
+            invented.session_file(invented.make_session(number))
+        )
+    desk = Desk(store)
+    desk.window.parts.show_records()
+    desk.window.import_paths([tmp_path])
+
+    def look_otherwise(done: int, _: int) -> None:
+        if done == 2:
+            desk.window.entries[entry].trigger()
+            assert desk.window.panel.stop.isVisible()
+            assert desk.window.panel.progress.value() == 2
+
+    desk.window.imports.advanced.connect(look_otherwise)
+    qtbot.waitUntil(lambda: not desk.window.imports.running, timeout=60_000)
+    assert sum(entry.sessions for entry in store.patients()) == count
+    assert (last := store.last_import()) is not None
+    assert last.sessions == count, "one import, taken back as one"
+    assert not desk.window.panel.stop.isVisible()
+    assert desk.window.parts.telling == "8 files: 8 accepted."
+    desk.window.close()
+    create_application(["test"])
+
+
+def test_another_text_size_leaves_the_page_and_the_message(
+    qapp: QApplication, store: Store, invented: ModuleType
+) -> None:
+    create_application(["test"])
+    store.import_session(invented.make_session(), b"", "a.zip")
+    desk = Desk(store)
+    desk.window.parts.show_records()
+    desk.window.parts.tell("One sentence.", "caution")
+    desk.window.entries["larger"].trigger()
+    assert desk.window.parts.on_records
+    assert desk.window.parts.telling == "One sentence."
+    desk.window.close()
+    create_application(["test"])

@@ -166,7 +166,7 @@ def test_an_empty_practice_an_import_and_its_undoing(
     walk.answer = ""
     window.entries["import-folder"].trigger()
     (tmp_path / "broken.shoulder.zip").write_bytes(b"no zip")
-    with qtbot.waitSignal(window._imports.finished, timeout=60_000):
+    with qtbot.waitSignal(window.imports.finished, timeout=60_000):
         window.import_paths([tmp_path / "case", tmp_path / "broken.shoulder.zip"])
         walk.look(window)
     walk.look(window)

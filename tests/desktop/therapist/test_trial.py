@@ -45,7 +45,7 @@ def test_from_the_folder_to_the_right_decision_on_each_page(app, store, qtbot, f
     window = ReviewWindow(store, today=lambda: LAST_DAY)
     qtbot.addWidget(window)
     window.show()
-    with qtbot.waitSignal(window._imports.finished, timeout=120_000):
+    with qtbot.waitSignal(window.imports.finished, timeout=120_000):
         window.import_paths([mail])
     assert sum(entry.sessions for entry in store.patients()) == 300
     gaining = codes["steady gain"]

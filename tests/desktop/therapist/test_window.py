@@ -49,7 +49,7 @@ def shown_texts(window):
 
 
 def arrive(qtbot, window, act):
-    with qtbot.waitSignal(window._imports.finished, timeout=60_000):
+    with qtbot.waitSignal(window.imports.finished, timeout=60_000):
         act()
 
 
@@ -103,7 +103,7 @@ def test_the_keyboard_is_enough_to_go_through_patients(window, mail, qtbot, monk
     seen = set()
     qtbot.keyClick(window.panel.list, Qt.Key.Key_Home)
     for _ in range(2):
-        seen.add(window._code)
+        seen.add(window.code)
         qtbot.keyClick(window.panel.list, Qt.Key.Key_Down)
     assert seen == {"SH-017", "SH-200"}
 
@@ -111,9 +111,9 @@ def test_the_keyboard_is_enough_to_go_through_patients(window, mail, qtbot, monk
 def test_importing_can_be_stopped_between_two_files(window, mail, qtbot, store):
     def stop_after_three(done, _total):
         if done == 3:
-            window._imports.stop()
+            window.imports.stop()
 
-    window._imports.advanced.connect(stop_after_three)
+    window.imports.advanced.connect(stop_after_three)
     arrive(qtbot, window, lambda: window.import_paths([mail]))
     known = sum(e.sessions for e in store.patients())
     assert known + len(store.refusals()) <= 3
