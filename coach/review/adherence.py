@@ -10,7 +10,7 @@ from coach.domain.plan import PlannedExercise, Weekday
 from coach.domain.progress import EndedBecause
 from coach.domain.session import SessionDocument
 from coach.review.history import in_order, started
-from coach.review.holds import holds_of
+from coach.review.holds import counted_s, holds_of
 
 _DAYS = 7
 
@@ -118,7 +118,6 @@ def done_of(document: SessionDocument) -> tuple[tuple[PlannedExercise, Done], ..
             continue
         holds = [hold for record in records for hold in holds_of(record)]
         completed = sum(hold.ended_because is EndedBecause.COMPLETED for hold in holds)
-        # Time past the prescription is no dose.
-        held_s = sum(min(hold.held_s, planned.hold_s) for hold in holds)
+        held_s = sum(counted_s(record, planned) for record in records)
         done.append((planned, Done(completed, held_s)))
     return tuple(done)

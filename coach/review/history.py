@@ -161,7 +161,7 @@ def history(documents: Sequence[SessionDocument]) -> tuple[Series, ...]:
             )
             pain = PainPoint(document.session_id, at, before, after)
             pains.setdefault(key, []).append(pain)
-            point = _point(document, at, records)
+            point = point_of(document, records)
             if point is not None:
                 points.setdefault(key, []).append(point)
     movements, positions = list(Movement), list(Position)
@@ -209,9 +209,8 @@ def _model_sha256(document: SessionDocument, records: Sequence[ExerciseRecord]) 
     return next(others, document.software.model_sha256)
 
 
-def _point(
-    document: SessionDocument, at: datetime, records: Sequence[ExerciseRecord]
-) -> Point | None:
+def point_of(document: SessionDocument, records: Sequence[ExerciseRecord]) -> Point | None:
+    """Give what a session's exercises of one movement come to, None where no hold counts."""
     completed, nearly = _held(document, records)
     held = completed + nearly
     holds = _counted(completed, nearly)
@@ -224,7 +223,7 @@ def _point(
     camera, software = document.camera, document.software
     return Point(
         session_id=document.session_id,
-        at=at,
+        at=started(document),
         value=median(values),
         # The holds of a session share camera, clothes and body, so their errors do not average.
         error=math.hypot(median(r.error for r in holds), scatter),

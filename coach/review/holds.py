@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from coach.domain.form import FormFault
+from coach.domain.plan import PlannedExercise
 from coach.domain.progress import Repetition, TimedHold
 from coach.domain.session import ExerciseRecord
 
@@ -18,3 +19,8 @@ def feigns(repetition: Repetition) -> bool:
 def holds_of(record: ExerciseRecord) -> tuple[Repetition | TimedHold, ...]:
     """Give an exercise's holds, measured and timed."""
     return (*record.repetitions, *record.timed)
+
+
+def counted_s(record: ExerciseRecord, planned: PlannedExercise) -> float:
+    """Give the seconds held, each hold up to what was asked: time past the dose is no dose."""
+    return sum(min(hold.held_s, planned.hold_s) for hold in holds_of(record))

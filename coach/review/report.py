@@ -92,7 +92,7 @@ class Report:
         done, dose = self.adherence, self.adherence.dose
         sessions = translate("review", "{done} done of {asked} asked for")
         holds = translate("review", "{done} completed of {asked}")
-        time = translate("review", "{done} of {asked}")
+        time = translate("review", "{done} of {asked}, each hold up to the seconds asked")
         return (
             (
                 translate("review", "Sessions"),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import assert_never
 
 from msgspec.structs import replace
@@ -13,18 +14,24 @@ from coach.desktop.patient.demonstration import Demonstration
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.range_dial import RangeDial
 from coach.desktop.patient.wording import exercise_name, translate, with_error
-from coach.domain.movement import Unit
+from coach.domain.movement import Movement, Unit
 from coach.domain.plan import PlannedExercise
 from coach.domain.progress import EndedBecause, Repetition
-from coach.domain.session import ExerciseRecord, SessionEnd
+from coach.domain.session import ExerciseRecord, SessionDocument, SessionEnd
+from coach.review.history import Point, point_of
+from coach.review.holds import counted_s, holds_of
 
 NOTHING = "\N{EN DASH}"
 _STILL_PX = (124, 124)
 """As large as the dials beside it."""
 
 
-def record_card(page: ProsePage, record: ExerciseRecord, planned: PlannedExercise) -> QFrame:
-    """Make the card of one exercise; its lines grow with ``page``."""
+def record_card(page: ProsePage, document: SessionDocument, record: ExerciseRecord) -> QFrame:
+    """Make the card of one exercise; its lines grow with ``page``.
+
+    Value and seconds are the therapist's own (``coach.review``), so that both read the same.
+    """
+    planned = document.plan.exercises[record.planned_index]
     frame = QFrame(page)
     frame.setProperty("role", "card")
     card = QVBoxLayout(frame)
@@ -32,8 +39,8 @@ def record_card(page: ProsePage, record: ExerciseRecord, planned: PlannedExercis
     row = QHBoxLayout()
     row.setSpacing(22)
     card.addLayout(row)
-    middle = middle_repetition(record.repetitions)
-    row.addWidget(_drawing(record, middle, done_exercise(record, planned)))
+    point = None if record.movement is None else point_of(document, (record,))
+    row.addWidget(_drawing(record, point, done_exercise(record, planned)))
     name = QVBoxLayout()
     name.addStretch(1)
     title = exercise_name(done_exercise(record, planned))
@@ -48,21 +55,21 @@ def record_card(page: ProsePage, record: ExerciseRecord, planned: PlannedExercis
     because = [rep.ended_because for rep in record.repetitions]
     because += [hold.ended_because for hold in record.timed]
     done = because.count(EndedBecause.COMPLETED)
-    held_s = sum(rep.held_s for rep in record.repetitions)
-    held_s += sum(hold.held_s for hold in record.timed)
     asked_s = planned.repetitions * planned.hold_s
-    value = NOTHING if middle is None else _reached(middle)
     if record.movement is None:
         value, kind = translate("patient", "by time"), translate("patient", "not measured")
+    elif point is None:
+        value, kind = NOTHING, translate("patient", "no hold long enough")
     else:
+        value = with_error(point.value, point.error, record.movement.unit)
         kind = _kind(record.movement.unit)
     for figure, below, share in (
         (
             translate("patient", "{done} of {asked} holds").format(
                 done=done, asked=planned.repetitions
             ),
-            translate("patient", "{held} s held, {asked} s asked").format(
-                held=round(held_s), asked=f"{asked_s:g}"
+            translate("patient", "{held} of {asked} s held").format(
+                held=round(counted_s(record, planned)), asked=f"{asked_s:g}"
             ),
             6,
         ),
@@ -100,11 +107,47 @@ def _kind(unit: Unit) -> str:
 def _each(repetitions: tuple[Repetition, ...]) -> str:
     told = [
         translate("patient", "{held} s at {angle}").format(
-            held=round(rep.held_s), angle=_reached(rep)
+            held=round(rep.held_s), angle=with_error(rep.value, rep.error, rep.unit)
         )
         for rep in repetitions
     ]
     return translate("patient", "Each hold: {holds}").format(holds=",  ".join(told))
+
+
+def what_is_shown(records: Sequence[ExerciseRecord]) -> str:
+    """Say what the cards' figures are, of what there is on them alone."""
+    if not any(map(holds_of, records)):
+        return ""
+    told = [translate("patient", "Seconds beyond those asked for are not counted.")]
+    movements = {r.movement for r in records if r.movement is not None and r.repetitions}
+    if movements:
+        told.append(
+            translate(
+                "patient",
+                "The large figure is the middle of the holds; of two it is halfway between. A "
+                "hold cut short, or with the body moving along, counts only if there is no other.",
+            )
+        )
+    told += sorted({_measure(movement) for movement in movements})
+    if any(movement.unit is Unit.DEGREES for movement in movements):
+        told.append(translate("patient", "± is the 95 % error."))
+    if movements:
+        told.append(translate("patient", "Only your therapist can say what it means."))
+    return " ".join(told)
+
+
+def _measure(movement: Movement) -> str:
+    match movement:
+        case Movement.FLEXION | Movement.EXTENSION | Movement.ABDUCTION:
+            return translate("patient", "It is the arm against the trunk, shoulder blade included.")
+        case Movement.EXTERNAL_ROTATION_0 | Movement.EXTERNAL_ROTATION_90:
+            return translate("patient", "For a turned forearm it is the turn from straight ahead.")
+        case Movement.HORIZONTAL_ADDUCTION:
+            return translate("patient", "Across the chest it is the way in from out to the side.")
+        case Movement.HAND_BEHIND_BACK:
+            return translate("patient", "Behind the back it is the tip of the thumb at the spine.")
+        case _ as never:
+            assert_never(never)
 
 
 def how_it_ended(because: SessionEnd) -> str:
@@ -142,19 +185,8 @@ def done_exercise(record: ExerciseRecord, planned: PlannedExercise) -> PlannedEx
     )
 
 
-def middle_repetition(repetitions: tuple[Repetition, ...]) -> Repetition | None:
-    """Give the completed hold with the median range, the smaller one of two.
-
-    Without a completed one it is of the others; None without any."""
-    completed = [rep for rep in repetitions if rep.ended_because is EndedBecause.COMPLETED]
-    by_value = sorted(completed or repetitions, key=lambda rep: rep.value * rep.unit.sign)
-    return by_value[(len(by_value) - 1) // 2] if by_value else None
-
-
-def _drawing(
-    record: ExerciseRecord, middle: Repetition | None, planned: PlannedExercise
-) -> QWidget:
-    value, error = (None, 0.0) if middle is None else (middle.value, middle.error)
+def _drawing(record: ExerciseRecord, point: Point | None, planned: PlannedExercise) -> QWidget:
+    value, error = (None, 0.0) if point is None else (point.value, point.error)
     if record.movement is None:
         return _still(planned)
     match record.movement.unit:
@@ -174,10 +206,6 @@ def _still(planned: PlannedExercise) -> QWidget:
     drawing = Demonstration(exercise, planned.side, animated=False)
     drawing.setFixedSize(*_STILL_PX)
     return drawing
-
-
-def _reached(rep: Repetition) -> str:
-    return with_error(rep.value, rep.error, rep.unit)
 
 
 def _score(pain: int | None) -> str:

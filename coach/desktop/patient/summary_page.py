@@ -11,7 +11,7 @@ from coach.catalogue import safety
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.prose import ProsePage
-from coach.desktop.patient.record_card import record_card
+from coach.desktop.patient.record_card import record_card, what_is_shown
 from coach.domain.session import ExerciseRecord, SessionEnd
 
 
@@ -32,16 +32,7 @@ class SummaryPage(ProsePage):
             Qt.TextInteractionFlag.TextSelectableByMouse
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
-        note = self.line(
-            self.tr(
-                "The angle is that of the arm against the trunk, shoulder blade included, or of "
-                "the forearm turned out; behind the back it is the tip of the thumb against the "
-                "spine. Above is the middle one of the holds. ± is the 95 % error. Only your "
-                "therapist can say what it means."
-            ),
-            0.022,
-            role="soft",
-        )
+        self._note = self.line("", 0.024, role="soft")
         self.close_button = KeyButton(self.tr("Close"), self.tr("Enter"), "primary", share=0.034)
         self.close_button.clicked.connect(self.closed)
         self.folder_button = KeyButton(self.tr("Save in another folder"), "F", share=0.034)
@@ -56,7 +47,7 @@ class SummaryPage(ProsePage):
         foot.setSpacing(24)
         words = QVBoxLayout()
         words.addWidget(self._saved)
-        words.addWidget(note)
+        words.addWidget(self._note)
         foot.addLayout(words, 7)
         buttons = QVBoxLayout()
         buttons.setSpacing(12)
@@ -92,6 +83,7 @@ class SummaryPage(ProsePage):
             )
         else:
             self._saved.setText(outcome.fault or self.tr("Nothing was saved."))
+        self._note.setText(what_is_shown(document.exercises))
         self.folder_button.setVisible(outcome.saved_at is None and outcome.fault is not None)
         self.folder_button.setEnabled(True)
         inside = QWidget()
@@ -100,9 +92,7 @@ class SummaryPage(ProsePage):
         column.setContentsMargins(0, 0, 8, 0)
         column.setSpacing(10)
         for record in document.exercises:
-            column.addWidget(
-                record_card(self, record, document.plan.exercises[record.planned_index])
-            )
+            column.addWidget(record_card(self, document, record))
         if not document.exercises:
             column.addWidget(self.line(self.tr("No exercise was begun."), 0.034))
         column.addStretch(1)

@@ -171,7 +171,7 @@ class WeeksPage(LeavesPage):
         if not entry.days:
             return ""
         last = entry.days[-1]
-        return self.tr("Last measured on {day}: {value}, the middle one of the holds.").format(
+        return self.tr("Last measured on {day}: {value}, the middle of the holds.").format(
             day=day(last.on),
             value=with_error(last.value, last.error, entry.series.movement.unit),
         )

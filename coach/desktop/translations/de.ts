@@ -4,37 +4,37 @@
 <context>
     <name>CautionsPage</name>
     <message>
-        <location filename="../patient/cautions_page.py" line="51" />
+        <location filename="../patient/cautions_page.py" line="55" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="53" />
+        <location filename="../patient/cautions_page.py" line="57" />
         <source>Read aloud</source>
         <translation>Vorlesen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="56" />
+        <location filename="../patient/cautions_page.py" line="60" />
         <source>I have read all of this</source>
         <translation>Ich habe alles gelesen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="56" />
+        <location filename="../patient/cautions_page.py" line="60" />
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="80" />
+        <location filename="../patient/cautions_page.py" line="84" />
         <source>Cautions</source>
         <translation>Hinweise</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="88" />
+        <location filename="../patient/cautions_page.py" line="92" />
         <source>Read all of it. Then press Space, or raise your good hand.</source>
         <translation>Alles lesen. Dann Leertaste drücken oder gute Hand heben.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="119" />
+        <location filename="../patient/cautions_page.py" line="123" />
         <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
         <translation>Lesen Sie zuerst alles, was auf dem Bildschirm steht. Drücken Sie A, dann wird es vorgelesen. Drücken Sie danach die Leertaste, oder heben Sie die gute Hand.</translation>
     </message>
@@ -236,12 +236,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="160" />
+        <location filename="../patient/readouts.py" line="162" />
         <source>Holds done: {done} of {asked}</source>
         <translation>Geschafft: {done} von {asked}</translation>
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="177" />
+        <location filename="../patient/readouts.py" line="179" />
         <source>of {asked} holds</source>
         <translation>von {asked} Mal</translation>
     </message>
@@ -517,76 +517,71 @@
     <name>SummaryPage</name>
     <message>
         <location filename="../patient/summary_page.py" line="36" />
-        <source>The angle is that of the arm against the trunk, shoulder blade included, or of the forearm turned out; behind the back it is the tip of the thumb against the spine. Above is the middle one of the holds. ± is the 95 % error. Only your therapist can say what it means.</source>
-        <translation>Der Winkel ist der des Arms gegen den Rumpf, das Schulterblatt eingeschlossen, oder der des nach außen gedrehten Unterarms; hinter dem Rücken ist es die Daumenspitze gegen die Wirbelsäule. Oben steht der mittlere Wert. ± ist der 95-%-Fehler. Nur in der Praxis kann man sagen, was er bedeutet.</translation>
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="45" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="45" />
+        <location filename="../patient/summary_page.py" line="36" />
         <source>Enter</source>
         <translation>Eingabe</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="47" />
+        <location filename="../patient/summary_page.py" line="38" />
         <source>Save in another folder</source>
         <translation>In anderem Ordner speichern</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="54" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>What was done</source>
         <translation>Was geschafft wurde</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="79" />
+        <location filename="../patient/summary_page.py" line="70" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation>Wegen des Schmerzes beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="81" />
+        <location filename="../patient/summary_page.py" line="72" />
         <source>Done for today</source>
         <translation>Fertig für heute</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="83" />
+        <location filename="../patient/summary_page.py" line="74" />
         <source>Stopped. What you did is kept.</source>
         <translation>Beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="91" />
+        <location filename="../patient/summary_page.py" line="82" />
         <source>Saved for your therapist: {path}</source>
         <translation>Gespeichert für die Praxis: {path}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="94" />
+        <location filename="../patient/summary_page.py" line="85" />
         <source>Nothing was saved.</source>
         <translation>Nichts wurde gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="107" />
+        <location filename="../patient/summary_page.py" line="97" />
         <source>No exercise was begun.</source>
         <translation>Keine Übung wurde begonnen.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="117" />
+        <location filename="../patient/summary_page.py" line="107" />
         <source>Choose a folder for the session file</source>
         <translation>Ordner für die Sitzungsdatei wählen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="124" />
+        <location filename="../patient/summary_page.py" line="114" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="127" />
+        <location filename="../patient/summary_page.py" line="117" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="137" />
+        <location filename="../patient/summary_page.py" line="127" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation>Ihr Schmerz ist gestiegen. Bleibt er über eine halbe Stunde oder hält er Sie wach, sagen Sie es in der Praxis vor dem nächsten Üben.</translation>
     </message>
@@ -692,7 +687,7 @@
     </message>
     <message>
         <location filename="../patient/weeks_page.py" line="174" />
-        <source>Last measured on {day}: {value}, the middle one of the holds.</source>
+        <source>Last measured on {day}: {value}, the middle of the holds.</source>
         <translation>Zuletzt gemessen am {day}: {value}, der mittlere Wert.</translation>
     </message>
 </context><context>
@@ -2872,57 +2867,57 @@
         <translation>„{out}“ ist der Speicher selbst; wählen Sie für den Export einen anderen Namen.</translation>
     </message>
     <message>
-        <location filename="../../storage/journal.py" line="232" />
+        <location filename="../../storage/journal_lines.py" line="90" />
         <source>{where} was made by a newer version of this program; update the program to recover that session.</source>
         <translation>{where} stammt von einer neueren Fassung dieses Programms; aktualisieren Sie das Programm, um diese Sitzung wiederherzustellen.</translation>
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="81" />
-        <source>The public key in {path} is missing: unlock the practice's key once to write it anew.</source>
-        <translation>Der öffentliche Schlüssel in {path} fehlt: Entsperren Sie den Praxisschlüssel einmal, um ihn neu zu schreiben.</translation>
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="92" />
-        <source>The public key in {path} is damaged: unlock the practice's key once to write it anew.</source>
-        <translation>Der öffentliche Schlüssel in {path} ist beschädigt: Entsperren Sie den Praxisschlüssel einmal, um ihn neu zu schreiben.</translation>
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="119" />
-        <source>There is no practice key at {path}: make one with 'coach key make', or restore the one from your backup with 'coach key restore FILE'.</source>
-        <translation>Unter {path} ist kein Praxisschlüssel: Legen Sie einen mit „coach key make“ an, oder holen Sie den aus Ihrer Sicherung mit „coach key restore FILE“ zurück.</translation>
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="157" />
-        <source>There is another practice key at {path} that is not in {backup}, and files may be sealed for it: take a newer backup, or move the key to a safe place first.</source>
-        <translation>Unter {path} ist ein anderer Praxisschlüssel, der nicht in {backup} steht, und für ihn können Dateien versiegelt sein: Nehmen Sie eine neuere Sicherung, oder bringen Sie den Schlüssel zuerst an einen sicheren Ort.</translation>
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="178" />
-        <source>There is a practice key at {path} of which nobody can say whether the backup has it: unlock it once, or move it to a safe place first.</source>
-        <translation>Unter {path} ist ein Praxisschlüssel, von dem niemand sagen kann, ob die Sicherung ihn enthält: Entsperren Sie ihn einmal, oder bringen Sie ihn zuerst an einen sicheren Ort.</translation>
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="196" />
+        <location filename="../../storage/key_lock.py" line="27" />
         <source>{path} asks for more memory and time to be opened than a practice key needs; take your backup.</source>
         <translation>{path} verlangt zum Öffnen mehr Speicher und Zeit, als ein Praxisschlüssel braucht; nehmen Sie Ihre Sicherung.</translation>
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="206" />
-        <source>{path} does not open: type the passphrase again, and if it is right the file is damaged or no practice key, so take your backup.</source>
-        <translation>{path} lässt sich nicht öffnen: Tippen Sie die Passphrase noch einmal; stimmt sie, dann ist die Datei beschädigt oder kein Praxisschlüssel, und Sie nehmen Ihre Sicherung.</translation>
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="224" />
+        <location filename="../../storage/key_lock.py" line="42" />
         <source>{path} cannot be opened while this computer is so busy: close other programs and try again.</source>
         <translation>{path} lässt sich nicht öffnen, solange dieser Rechner so beschäftigt ist: Schließen Sie andere Programme, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="235" />
+        <location filename="../../storage/keys.py" line="74" />
+        <source>The public key in {path} is missing: unlock the practice's key once to write it anew.</source>
+        <translation>Der öffentliche Schlüssel in {path} fehlt: Entsperren Sie den Praxisschlüssel einmal, um ihn neu zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="85" />
+        <source>The public key in {path} is damaged: unlock the practice's key once to write it anew.</source>
+        <translation>Der öffentliche Schlüssel in {path} ist beschädigt: Entsperren Sie den Praxisschlüssel einmal, um ihn neu zu schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="112" />
+        <source>There is no practice key at {path}: make one with 'coach key make', or restore the one from your backup with 'coach key restore FILE'.</source>
+        <translation>Unter {path} ist kein Praxisschlüssel: Legen Sie einen mit „coach key make“ an, oder holen Sie den aus Ihrer Sicherung mit „coach key restore FILE“ zurück.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="150" />
+        <source>There is another practice key at {path} that is not in {backup}, and files may be sealed for it: take a newer backup, or move the key to a safe place first.</source>
+        <translation>Unter {path} ist ein anderer Praxisschlüssel, der nicht in {backup} steht, und für ihn können Dateien versiegelt sein: Nehmen Sie eine neuere Sicherung, oder bringen Sie den Schlüssel zuerst an einen sicheren Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="171" />
+        <source>There is a practice key at {path} of which nobody can say whether the backup has it: unlock it once, or move it to a safe place first.</source>
+        <translation>Unter {path} ist ein Praxisschlüssel, von dem niemand sagen kann, ob die Sicherung ihn enthält: Entsperren Sie ihn einmal, oder bringen Sie ihn zuerst an einen sicheren Ort.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="190" />
+        <source>{path} does not open: type the passphrase again, and if it is right the file is damaged or no practice key, so take your backup.</source>
+        <translation>{path} lässt sich nicht öffnen: Tippen Sie die Passphrase noch einmal; stimmt sie, dann ist die Datei beschädigt oder kein Praxisschlüssel, und Sie nehmen Ihre Sicherung.</translation>
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="201" />
         <source>More than {most_keys} practice keys cannot be kept in one file.</source>
         <translation>Mehr als {most_keys} Praxisschlüssel passen nicht in eine Datei.</translation>
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="250" />
+        <location filename="../../storage/keys.py" line="216" />
         <source>There is a file at {path} already: choose another name.</source>
         <translation>Unter {path} ist schon eine Datei: Wählen Sie einen anderen Namen.</translation>
     </message>
@@ -2937,17 +2932,17 @@
         <translation>Die Passphrase enthält ein Steuerzeichen oder hat mehr als {most_characters:,} Zeichen: Tippen Sie sie neu, ohne Zeilenumbruch.</translation>
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="97" />
+        <location filename="../../storage/recovery.py" line="98" />
         <source>The session of {started} was interrupted; what was done is kept in {name}.</source>
         <translation>Die Sitzung vom {started} wurde unterbrochen; was getan wurde, ist in {name} aufgehoben.</translation>
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="101" />
+        <location filename="../../storage/recovery.py" line="102" />
         <source>The session of {started} is saved now, as {name}.</source>
         <translation>Die Sitzung vom {started} ist jetzt gespeichert, als {name}.</translation>
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="114" />
+        <location filename="../../storage/recovery.py" line="115" />
         <source>A session's journal could not be read from its first line on; it is kept as {aside}.</source>
         <translation>Das Protokoll einer Sitzung ließ sich schon ab der ersten Zeile nicht lesen; es liegt nun als {aside}.</translation>
     </message>
@@ -3308,32 +3303,32 @@
         <translation>Der Speicher unter {name} verweigerte sich ({said}): Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../../voice/library.py" line="40" />
+        <location filename="../../voice/library.py" line="41" />
         <source>The voice data are missing from {data}, so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
         <translation>In {data} fehlen die Daten der Stimme, deshalb geht es mit Untertiteln weiter; installieren Sie das Paket espeakng-loader neu, um die Stimme zu hören.</translation>
     </message>
     <message>
-        <location filename="../../voice/library.py" line="51" />
+        <location filename="../../voice/library.py" line="52" />
         <source>The voice library {library} does not load ({error}), so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
         <translation>Die Stimmbibliothek {library} lässt sich nicht laden ({error}), deshalb geht es mit Untertiteln weiter; installieren Sie das Paket espeakng-loader neu, um die Stimme zu hören.</translation>
     </message>
     <message>
-        <location filename="../../voice/library.py" line="77" />
+        <location filename="../../voice/library.py" line="79" />
         <source>The voice data in {data} cannot be opened, so the coach goes on with captions; move the program to a folder with a shorter name to hear it speak.</source>
         <translation>Die Daten der Stimme in {data} lassen sich nicht öffnen, deshalb geht es mit Untertiteln weiter; verschieben Sie das Programm in einen Ordner mit kürzerem Namen, um die Stimme zu hören.</translation>
     </message>
     <message>
-        <location filename="../../voice/library.py" line="93" />
+        <location filename="../../voice/library.py" line="99" />
         <source>There is no voice for the language '{voices}', so the coach goes on with captions; choose another language to hear it speak.</source>
         <translation>Für die Sprache „{voices}“ gibt es keine Stimme, deshalb geht es mit Untertiteln weiter; wählen Sie eine andere Sprache, um eine Stimme zu hören.</translation>
     </message>
     <message>
-        <location filename="../../voice/library.py" line="111" />
+        <location filename="../../voice/library.py" line="117" />
         <source>The voice could not say '{text}', so the coach goes on with captions; start the program again to hear it speak.</source>
         <translation>Die Stimme konnte „{text}“ nicht sagen, deshalb geht es mit Untertiteln weiter; starten Sie das Programm neu, um die Stimme zu hören.</translation>
     </message>
     <message>
-        <location filename="../../voice/library.py" line="145" />
+        <location filename="../../voice/library.py" line="151" />
         <source>The voice package espeakng-loader is not installed whole ({error}), so the coach goes on with captions; install it again to hear it speak.</source>
         <translation>Das Stimmpaket espeakng-loader ist nicht vollständig installiert ({error}), deshalb geht es mit Untertiteln weiter; installieren Sie es neu, um die Stimme zu hören.</translation>
     </message>
@@ -4011,32 +4006,32 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Lesen Sie zuerst alles</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="146" />
+        <location filename="../patient/cautions_page.py" line="150" />
         <source>Before you start</source>
         <translation>Bevor Sie beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="152" />
+        <location filename="../patient/cautions_page.py" line="156" />
         <source>Stop at once</source>
         <translation>Sofort aufhören</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="177" />
+        <location filename="../patient/cautions_page.py" line="181" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
         <translation>Schmerz über {limit} von 10 ist mehr, als Ihr Plan erlaubt.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="180" />
+        <location filename="../patient/cautions_page.py" line="184" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
         <translation>Schmerz über {least} bis {most} von 10, je nach Übung, ist mehr, als Ihr Plan erlaubt.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="189" />
+        <location filename="../patient/cautions_page.py" line="193" />
         <source>Ring your practice: {contact}</source>
         <translation>Rufen Sie in der Praxis an: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="190" />
+        <location filename="../patient/cautions_page.py" line="194" />
         <source>Ring your practice</source>
         <translation>Rufen Sie in der Praxis an</translation>
     </message>
@@ -4046,88 +4041,133 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Gemessen: {what}</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="41" />
+        <location filename="../patient/record_card.py" line="48" />
         <source>Easier one: {name}</source>
         <translation>Leichtere Übung: {name}</translation>
     </message>
     <message>
         <location filename="../patient/welcome_page.py" line="198" />
-        <location filename="../patient/record_card.py" line="56" />
+        <location filename="../patient/record_card.py" line="60" />
         <source>by time</source>
         <translation>nach Zeit</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="56" />
+        <location filename="../patient/record_card.py" line="60" />
         <source>not measured</source>
         <translation>nicht gemessen</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="61" />
+        <location filename="../patient/record_card.py" line="62" />
+        <source>no hold long enough</source>
+        <translation>nicht lang genug gehalten</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="68" />
         <source>{done} of {asked} holds</source>
         <translation>{done} von {asked} Mal</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="64" />
-        <source>{held} s held, {asked} s asked</source>
-        <translation>{held} s gehalten, {asked} s gefragt</translation>
+        <location filename="../patient/record_card.py" line="71" />
+        <source>{held} of {asked} s held</source>
+        <translation>{held} von {asked} s gehalten</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="71" />
+        <location filename="../patient/record_card.py" line="78" />
         <source>{before} → {after}</source>
         <translation>{before} → {after}</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="74" />
+        <location filename="../patient/record_card.py" line="81" />
         <source>pain before, after</source>
         <translation>Schmerz vorher, nachher</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="93" />
+        <location filename="../patient/record_card.py" line="100" />
         <source>angle</source>
         <translation>Winkel</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="95" />
+        <location filename="../patient/record_card.py" line="102" />
         <source>thumb reached</source>
         <translation>Daumen erreichte</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="102" />
+        <location filename="../patient/record_card.py" line="109" />
         <source>{held} s at {angle}</source>
         <translation>{held} s bei {angle}</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="107" />
+        <location filename="../patient/record_card.py" line="114" />
         <source>Each hold: {holds}</source>
         <translation>Jedes Mal: {holds}</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="116" />
+        <location filename="../patient/record_card.py" line="121" />
+        <source>Seconds beyond those asked for are not counted.</source>
+        <translation>Was länger als verlangt gehalten wurde, zählt nicht mit.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="125" />
+        <source>The large figure is the middle of the holds; of two it is halfway between. A hold cut short, or with the body moving along, counts only if there is no other.</source>
+        <translation>Die große Zahl ist der mittlere Wert, bei zweien die Mitte dazwischen. Was zu kurz gehalten wurde oder mit bewegtem Rumpf, zählt nur, wenn es nichts anderes gibt.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="133" />
+        <source>± is the 95 % error.</source>
+        <translation>± ist der 95-%-Fehler.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="135" />
+        <source>Only your therapist can say what it means.</source>
+        <translation>Was das bedeutet, kann man nur in der Praxis sagen.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="142" />
+        <source>It is the arm against the trunk, shoulder blade included.</source>
+        <translation>Es ist der Arm gegen den Rumpf, das Schulterblatt eingeschlossen.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="144" />
+        <source>For a turned forearm it is the turn from straight ahead.</source>
+        <translation>Beim gedrehten Unterarm ist es die Drehung von geradeaus.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="146" />
+        <source>Across the chest it is the way in from out to the side.</source>
+        <translation>Vor der Brust ist es der Weg von der Seite nach innen.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="148" />
+        <source>Behind the back it is the tip of the thumb at the spine.</source>
+        <translation>Hinter dem Rücken ist es die Daumenspitze an der Wirbelsäule.</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="159" />
         <source>stopped by you</source>
         <translation>von Ihnen beendet</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="118" />
+        <location filename="../patient/record_card.py" line="161" />
         <source>skipped by you</source>
         <translation>von Ihnen ausgelassen</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="120" />
+        <location filename="../patient/record_card.py" line="163" />
         <source>ended because of the pain: ask your therapist</source>
         <translation>wegen des Schmerzes beendet: in der Praxis fragen</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="122" />
+        <location filename="../patient/record_card.py" line="165" />
         <source>ended after several short holds: tell your therapist</source>
         <translation>nach mehrmals kurzem Halten beendet: in der Praxis sagen</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="124" />
+        <location filename="../patient/record_card.py" line="167" />
         <source>ended because the picture ended</source>
         <translation>beendet, weil das Bild endete</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="126" />
+        <location filename="../patient/record_card.py" line="169" />
         <source>broken off</source>
         <translation>abgebrochen</translation>
     </message>
@@ -6728,8 +6768,8 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     </message>
     <message>
         <location filename="../../review/report.py" line="95" />
-        <source>{done} of {asked}</source>
-        <translation>{done} von {asked}</translation>
+        <source>{done} of {asked}, each hold up to the seconds asked</source>
+        <translation>{done} von {asked}, jedes Halten höchstens bis zur verlangten Zeit</translation>
     </message>
     <message>
         <location filename="../../review/report_columns.py" line="18" />
@@ -7515,7 +7555,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Dort war keine Sitzungsdatei, die sich einlesen ließe.</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="185" />
+        <location filename="../therapist/window.py" line="184" />
         <source>{sessions} taken out again.</source>
         <translation>{sessions} wieder herausgenommen.</translation>
     </message>

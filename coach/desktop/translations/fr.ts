@@ -4,37 +4,37 @@
 <context>
     <name>CautionsPage</name>
     <message>
-        <location filename="../patient/cautions_page.py" line="51" />
+        <location filename="../patient/cautions_page.py" line="55" />
         <source>Close</source>
         <translation type="unfinished">Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="53" />
+        <location filename="../patient/cautions_page.py" line="57" />
         <source>Read aloud</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="56" />
+        <location filename="../patient/cautions_page.py" line="60" />
         <source>I have read all of this</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="56" />
+        <location filename="../patient/cautions_page.py" line="60" />
         <source>Space</source>
         <translation type="unfinished">Espace</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="80" />
+        <location filename="../patient/cautions_page.py" line="84" />
         <source>Cautions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="88" />
+        <location filename="../patient/cautions_page.py" line="92" />
         <source>Read all of it. Then press Space, or raise your good hand.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="119" />
+        <location filename="../patient/cautions_page.py" line="123" />
         <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
         <translation type="unfinished" />
     </message>
@@ -236,12 +236,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="160" />
+        <location filename="../patient/readouts.py" line="162" />
         <source>Holds done: {done} of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="177" />
+        <location filename="../patient/readouts.py" line="179" />
         <source>of {asked} holds</source>
         <translation type="unfinished" />
     </message>
@@ -517,76 +517,71 @@
     <name>SummaryPage</name>
     <message>
         <location filename="../patient/summary_page.py" line="36" />
-        <source>The angle is that of the arm against the trunk, shoulder blade included, or of the forearm turned out; behind the back it is the tip of the thumb against the spine. Above is the middle one of the holds. ± is the 95 % error. Only your therapist can say what it means.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="45" />
         <source>Close</source>
         <translation>Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="45" />
+        <location filename="../patient/summary_page.py" line="36" />
         <source>Enter</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="47" />
+        <location filename="../patient/summary_page.py" line="38" />
         <source>Save in another folder</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="54" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>What was done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="79" />
+        <location filename="../patient/summary_page.py" line="70" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="81" />
+        <location filename="../patient/summary_page.py" line="72" />
         <source>Done for today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="83" />
+        <location filename="../patient/summary_page.py" line="74" />
         <source>Stopped. What you did is kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="91" />
+        <location filename="../patient/summary_page.py" line="82" />
         <source>Saved for your therapist: {path}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="94" />
+        <location filename="../patient/summary_page.py" line="85" />
         <source>Nothing was saved.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="107" />
+        <location filename="../patient/summary_page.py" line="97" />
         <source>No exercise was begun.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="117" />
+        <location filename="../patient/summary_page.py" line="107" />
         <source>Choose a folder for the session file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="124" />
+        <location filename="../patient/summary_page.py" line="114" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="127" />
+        <location filename="../patient/summary_page.py" line="117" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="137" />
+        <location filename="../patient/summary_page.py" line="127" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation type="unfinished" />
     </message>
@@ -692,7 +687,7 @@
     </message>
     <message>
         <location filename="../patient/weeks_page.py" line="174" />
-        <source>Last measured on {day}: {value}, the middle one of the holds.</source>
+        <source>Last measured on {day}: {value}, the middle of the holds.</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -2872,57 +2867,57 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/journal.py" line="232" />
+        <location filename="../../storage/journal_lines.py" line="90" />
         <source>{where} was made by a newer version of this program; update the program to recover that session.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="81" />
-        <source>The public key in {path} is missing: unlock the practice's key once to write it anew.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="92" />
-        <source>The public key in {path} is damaged: unlock the practice's key once to write it anew.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="119" />
-        <source>There is no practice key at {path}: make one with 'coach key make', or restore the one from your backup with 'coach key restore FILE'.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="157" />
-        <source>There is another practice key at {path} that is not in {backup}, and files may be sealed for it: take a newer backup, or move the key to a safe place first.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="178" />
-        <source>There is a practice key at {path} of which nobody can say whether the backup has it: unlock it once, or move it to a safe place first.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="196" />
+        <location filename="../../storage/key_lock.py" line="27" />
         <source>{path} asks for more memory and time to be opened than a practice key needs; take your backup.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="206" />
-        <source>{path} does not open: type the passphrase again, and if it is right the file is damaged or no practice key, so take your backup.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../storage/keys.py" line="224" />
+        <location filename="../../storage/key_lock.py" line="42" />
         <source>{path} cannot be opened while this computer is so busy: close other programs and try again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="235" />
+        <location filename="../../storage/keys.py" line="74" />
+        <source>The public key in {path} is missing: unlock the practice's key once to write it anew.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="85" />
+        <source>The public key in {path} is damaged: unlock the practice's key once to write it anew.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="112" />
+        <source>There is no practice key at {path}: make one with 'coach key make', or restore the one from your backup with 'coach key restore FILE'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="150" />
+        <source>There is another practice key at {path} that is not in {backup}, and files may be sealed for it: take a newer backup, or move the key to a safe place first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="171" />
+        <source>There is a practice key at {path} of which nobody can say whether the backup has it: unlock it once, or move it to a safe place first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="190" />
+        <source>{path} does not open: type the passphrase again, and if it is right the file is damaged or no practice key, so take your backup.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../storage/keys.py" line="201" />
         <source>More than {most_keys} practice keys cannot be kept in one file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/keys.py" line="250" />
+        <location filename="../../storage/keys.py" line="216" />
         <source>There is a file at {path} already: choose another name.</source>
         <translation type="unfinished" />
     </message>
@@ -2937,17 +2932,17 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="97" />
+        <location filename="../../storage/recovery.py" line="98" />
         <source>The session of {started} was interrupted; what was done is kept in {name}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="101" />
+        <location filename="../../storage/recovery.py" line="102" />
         <source>The session of {started} is saved now, as {name}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/recovery.py" line="114" />
+        <location filename="../../storage/recovery.py" line="115" />
         <source>A session's journal could not be read from its first line on; it is kept as {aside}.</source>
         <translation type="unfinished" />
     </message>
@@ -3308,32 +3303,32 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../voice/library.py" line="40" />
+        <location filename="../../voice/library.py" line="41" />
         <source>The voice data are missing from {data}, so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../voice/library.py" line="51" />
+        <location filename="../../voice/library.py" line="52" />
         <source>The voice library {library} does not load ({error}), so the coach goes on with captions; install the package espeakng-loader again to hear it speak.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../voice/library.py" line="77" />
+        <location filename="../../voice/library.py" line="79" />
         <source>The voice data in {data} cannot be opened, so the coach goes on with captions; move the program to a folder with a shorter name to hear it speak.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../voice/library.py" line="93" />
+        <location filename="../../voice/library.py" line="99" />
         <source>There is no voice for the language '{voices}', so the coach goes on with captions; choose another language to hear it speak.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../voice/library.py" line="111" />
+        <location filename="../../voice/library.py" line="117" />
         <source>The voice could not say '{text}', so the coach goes on with captions; start the program again to hear it speak.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../voice/library.py" line="145" />
+        <location filename="../../voice/library.py" line="151" />
         <source>The voice package espeakng-loader is not installed whole ({error}), so the coach goes on with captions; install it again to hear it speak.</source>
         <translation type="unfinished" />
     </message>
@@ -4010,32 +4005,32 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="146" />
+        <location filename="../patient/cautions_page.py" line="150" />
         <source>Before you start</source>
         <translation type="unfinished">Avant de commencer</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="152" />
+        <location filename="../patient/cautions_page.py" line="156" />
         <source>Stop at once</source>
         <translation type="unfinished">Arrêtez tout de suite</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="177" />
+        <location filename="../patient/cautions_page.py" line="181" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="180" />
+        <location filename="../patient/cautions_page.py" line="184" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="189" />
+        <location filename="../patient/cautions_page.py" line="193" />
         <source>Ring your practice: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="190" />
+        <location filename="../patient/cautions_page.py" line="194" />
         <source>Ring your practice</source>
         <translation type="unfinished" />
     </message>
@@ -4045,88 +4040,133 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="41" />
+        <location filename="../patient/record_card.py" line="48" />
         <source>Easier one: {name}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../patient/welcome_page.py" line="198" />
-        <location filename="../patient/record_card.py" line="56" />
+        <location filename="../patient/record_card.py" line="60" />
         <source>by time</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="56" />
+        <location filename="../patient/record_card.py" line="60" />
         <source>not measured</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="61" />
+        <location filename="../patient/record_card.py" line="62" />
+        <source>no hold long enough</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="68" />
         <source>{done} of {asked} holds</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="64" />
-        <source>{held} s held, {asked} s asked</source>
+        <location filename="../patient/record_card.py" line="71" />
+        <source>{held} of {asked} s held</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="71" />
+        <location filename="../patient/record_card.py" line="78" />
         <source>{before} → {after}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="74" />
+        <location filename="../patient/record_card.py" line="81" />
         <source>pain before, after</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="93" />
+        <location filename="../patient/record_card.py" line="100" />
         <source>angle</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="95" />
+        <location filename="../patient/record_card.py" line="102" />
         <source>thumb reached</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="102" />
+        <location filename="../patient/record_card.py" line="109" />
         <source>{held} s at {angle}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="107" />
+        <location filename="../patient/record_card.py" line="114" />
         <source>Each hold: {holds}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="116" />
+        <location filename="../patient/record_card.py" line="121" />
+        <source>Seconds beyond those asked for are not counted.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="125" />
+        <source>The large figure is the middle of the holds; of two it is halfway between. A hold cut short, or with the body moving along, counts only if there is no other.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="133" />
+        <source>± is the 95 % error.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="135" />
+        <source>Only your therapist can say what it means.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="142" />
+        <source>It is the arm against the trunk, shoulder blade included.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="144" />
+        <source>For a turned forearm it is the turn from straight ahead.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="146" />
+        <source>Across the chest it is the way in from out to the side.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="148" />
+        <source>Behind the back it is the tip of the thumb at the spine.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="159" />
         <source>stopped by you</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="118" />
+        <location filename="../patient/record_card.py" line="161" />
         <source>skipped by you</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="120" />
+        <location filename="../patient/record_card.py" line="163" />
         <source>ended because of the pain: ask your therapist</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="122" />
+        <location filename="../patient/record_card.py" line="165" />
         <source>ended after several short holds: tell your therapist</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="124" />
+        <location filename="../patient/record_card.py" line="167" />
         <source>ended because the picture ended</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="126" />
+        <location filename="../patient/record_card.py" line="169" />
         <source>broken off</source>
         <translation type="unfinished" />
     </message>
@@ -6727,7 +6767,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     </message>
     <message>
         <location filename="../../review/report.py" line="95" />
-        <source>{done} of {asked}</source>
+        <source>{done} of {asked}, each hold up to the seconds asked</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -7514,7 +7554,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="185" />
+        <location filename="../therapist/window.py" line="184" />
         <source>{sessions} taken out again.</source>
         <translation type="unfinished" />
     </message>

@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
-import msgspec
 import numpy as np
 import pytest
 from PyQt6.QtWidgets import QApplication
@@ -14,14 +13,13 @@ from pytestqt.qtbot import QtBot
 from coach.desktop.patient.back_scale import BackScale
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.range_dial import RangeDial
-from coach.desktop.patient.record_card import middle_repetition
 from coach.desktop.patient.wording import exercise_name, measured_name, value_parts
 from coach.desktop.shared.palettes import LIGHT
 from coach.domain.movement import VIEWS, Movement, Position, Side, Unit
 from coach.domain.plan import PlannedExercise
 from coach.domain.reading import Doubt, Reading
 
-from .scripted import repetition, standing
+from .scripted import standing
 from .test_pages import HOLD, near, pixels
 
 SIZE_PX = 200
@@ -105,16 +103,6 @@ def test_a_reach_is_shown_as_a_band_and_never_as_a_number(app: QApplication, qtb
     assert "±" not in name
     page.show_moment(replace(moment, reading=Reading(10.0, None, None, Doubt.TURN_AROUND)))
     assert "T10" not in page.angle.accessibleName()
-
-
-def test_the_middle_of_two_reaches_is_the_lower_one() -> None:
-    reps = [
-        msgspec.structs.replace(repetition(number, 0.0, 10.0), value=value, unit=Unit.RATIO)
-        for number, value in ((1, 0.9), (2, 0.7))
-    ]
-    middle = middle_repetition(tuple(reps))
-    assert middle is not None
-    assert middle.value == 0.9
 
 
 @pytest.mark.parametrize("side", list(Side))

@@ -16,7 +16,7 @@ from coach.desktop.patient.analysis import Step, to_image
 from coach.desktop.patient.band import Band
 from coach.desktop.patient.exercise_page import ExercisePage
 from coach.desktop.patient.picture import Picture
-from coach.desktop.patient.record_card import how_it_ended, middle_repetition
+from coach.desktop.patient.record_card import how_it_ended
 from coach.desktop.patient.text_block import TextBlock
 from coach.desktop.patient.welcome_page import WelcomePage
 from coach.desktop.patient.window import PatientWindow
@@ -25,7 +25,7 @@ from coach.desktop.shared.palettes import LIGHT
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Stage
 from coach.domain.movement import Side, Unit
-from coach.domain.progress import EndedBecause, Phase
+from coach.domain.progress import Phase
 from coach.domain.reading import Doubt, Reading
 from coach.domain.session import SessionEnd
 
@@ -280,17 +280,6 @@ def test_the_summary_has_words_for_every_end() -> None:
     told = {because: how_it_ended(because) for because in SessionEnd}
     assert told.pop(SessionEnd.COMPLETED) == ""
     assert len({*told.values()} - {""}) == len(told)
-
-
-def test_the_value_of_an_exercise_is_the_middle_completed_hold() -> None:
-    values = [101.0, 140.0, 99.0, 103.0, 102.0]
-    holds = [repetition(n + 1, n * 9.0, 5.0, value) for n, value in enumerate(values)]
-    broken = repetition(6, 60.0, 1.0, 30.0, EndedBecause.LET_GO)
-    middle = middle_repetition((*holds, broken))
-    assert middle is not None
-    assert middle.value == np.median(values)
-    assert middle_repetition((broken,)) is broken
-    assert middle_repetition(()) is None
 
 
 @pytest.mark.parametrize(
