@@ -34,7 +34,7 @@ def _run(options: argparse.Namespace) -> int:
             from coach.app.measure import Asked
             from coach.app.measure_many import run_measures
 
-            way = options.view, options.position, options.field_of_view
+            way = options.view, options.position, options.field_of_view, options.pose_model
             asked = Asked(options.movement, options.side, *way)
             return run_measures(options.clips, asked, options.json)
         case "convert":

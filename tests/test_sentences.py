@@ -21,6 +21,7 @@ NOT_SHOWN = {
 WHOLE_FILES = {
     "app/arguments.py": "help of the command line, English as that of other commands",
     "app/measure.py": "lines of `coach measure`, which scripts read",
+    "app/measure_summary.py": "the same",
     "app/convert.py": "lines of `coach convert`, which scripts read",
     "app/demo.py": "lines of `coach demo`: a trial for whoever installs it",
     "exchange/fhir.py": "what other programs read",

@@ -111,6 +111,14 @@ def parser() -> argparse.ArgumentParser:
         metavar="DEG",
         help="the camera's horizontal one, as 'coach lens' finds it; by default a common camera's",
     )
+    # Without a default, which would undo what stands before the command.
+    measure.add_argument(
+        "--pose-model",
+        default=argparse.SUPPRESS,
+        help="which measures a clip, by default full; or which found the points of a table, whose"
+        " errors are then given: a session's own table needs only its session.json beside it",
+        **_of(PoseModel),
+    )
 
     convert = commands.add_parser(
         "convert", help="joint centres of another recording, to a table that measure reads"

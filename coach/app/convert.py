@@ -33,6 +33,7 @@ def run_convert(joints: Path, out: Path, up: Axis, stand: Stand, distance_m: flo
     write_bytes(out, write_landmarks(landmark_table(table, viewpoint)))
     print(
         f"{len(table.time_s)} frames as a camera {distance_m:g} m to the {stand} sees them are in"
-        f" '{out}'; 'coach measure' reads it."
+        f" '{out}'. No pose model found them, so their error is not known: 'coach measure"
+        " --pose-model full' measures them with the errors of the full one."
     )
     return 0

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
 from numpy.typing import NDArray
 
 from coach.documents.card_columns import card_of
-from coach.domain.pose import Landmark, Pose
+from coach.domain.pose import Landmark, Pose, PoseModel
 from coach.domain.progress import Phase
 from coach.domain.reading import Doubt, Form
 
@@ -88,8 +88,12 @@ class LandmarkTable:
         """Count the rows."""
         return len(self.time_s)
 
-    def poses(self) -> Iterator[Pose]:
-        """Give each row as a pose of all landmarks, those not in the table unknown (NaN)."""
+    def poses(self, models: Sequence[PoseModel | None] | None = None) -> Iterator[Pose]:
+        """Give each row as a pose of all landmarks, those not in the table unknown (NaN).
+
+        ``models`` (n,) names the pose model that found each row's points, which the table does not
+        say; without it none is known.
+        """
         rows = [int(landmark) for landmark in self.landmarks]
         for i in range(len(self)):
             image_px = np.full((len(Landmark), 2), np.nan)
@@ -110,4 +114,5 @@ class LandmarkTable:
                 people=int(self.people[i]),
                 brightness=None if np.isnan(brightness) else brightness,
                 card=None if self.card is None else card_of(self.card[i]),
+                model=None if models is None else models[i],
             )

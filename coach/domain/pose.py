@@ -84,7 +84,8 @@ class Pose:
     ``brightness`` is the picture's mean grey level around the person, 0-1, where known.
     ``another_person`` is true while the points seem to be on somebody else than before: such a
     pose may be drawn, but not measured. ``card`` is the printed card, where the person wears one
-    and it was looked for and seen. ``model`` is the pose model that saw it.
+    and it was looked for and seen. ``model`` is the pose model that saw it, None where that is not
+    known: how wrong angles of such points are is not known either.
     """
 
     time_s: float
@@ -96,4 +97,4 @@ class Pose:
     brightness: float | None = None
     another_person: bool = False
     card: Card | None = None
-    model: PoseModel = PoseModel.FULL
+    model: PoseModel | None = PoseModel.FULL

@@ -43,6 +43,8 @@ class Doubt(StrEnum):
     STRAIGHTEN_ELBOW = "straighten-the-elbow"
     OTHER_MOVEMENT = "other-movement"
     UNSURE = "unsure"
+    ERROR_NOT_KNOWN = "error-not-known"
+    """Of what the pose model that found the points measures here, if it is known which one did."""
 
 
 class Form(msgspec.Struct, frozen=True, forbid_unknown_fields=True):

@@ -37,7 +37,7 @@ class Goniometer:
     expectation: Expectation = field(repr=False)
     stillness: Stillness = field(repr=False)
     kept: Spread[tuple[Sight, Stance]] = field(repr=False)
-    model: PoseModel = PoseModel.FULL
+    model: PoseModel | None = PoseModel.FULL
     since_learned: int = 0
     lesson: Lesson | None = field(default=None, repr=False)
     body: Body | None = field(default=None, repr=False)

@@ -56,8 +56,6 @@ LITE: dict[tuple[Movement, Position, View], KnownError] = {
 percentile of what it differs by from the full one on the same pictures of tuning people (4.1 and
 3.8 degrees), and no bias beyond the full one's (0.3 at most)."""
 _OF = {PoseModel.FULL: KNOWN, PoseModel.LITE: LITE}
-_UNKNOWN_WIDER = 2.0
-"""Where a model's error was never measured: our choice."""
 WITH_CARD = {Position.STANDING: 12.0, Position.SITTING: 14.0, Position.DOORWAY: 14.0}
 """Half widths of rotation seen from the front with the printed card on the chest: what is left is
 the forearm's, and in a doorway where it pointed at rest."""
@@ -71,9 +69,9 @@ longer by 10 % looks at 60 as one at 72 (closed form). Sticks whose lengths diff
 read 22 too high at 45 and 34 at 55."""
 
 
-def measures(model: PoseModel, movement: Movement, position: Position, view: View) -> bool:
-    """Tell whether it is known how far off the model's readings are."""
-    return (movement, position, view) in _OF[model]
+def measures(model: PoseModel | None, movement: Movement, position: Position, view: View) -> bool:
+    """Tell whether it is known how far off the model's readings are; of no model it is not."""
+    return model is not None and (movement, position, view) in _OF[model]
 
 
 def bias_terms(movement: Movement, value: float) -> tuple[float, float, float]:
@@ -92,7 +90,7 @@ def corrected(
     model: PoseModel = PoseModel.FULL,
 ) -> float:
     """Take the known bias off a fitted value."""
-    bias = _known(movement, position, view, model).bias
+    bias = _OF[model][movement, position, view].bias
     terms = bias_terms(movement, value)
     return value - sum(a * b for a, b in zip(bias, terms, strict=True))
 
@@ -125,7 +123,7 @@ def error_of(
 
     ``card`` tells whether the printed card gave the trunk's turn.
     """
-    half_width = _known(movement, position, view, model).half_width
+    half_width = _OF[model][movement, position, view].half_width
     from_front = movement is Movement.EXTERNAL_ROTATION_0 and view is View.FRONT
     if card and from_front:
         # What the card spares is the trunk's turn; what a model's points err by stays.
@@ -137,11 +135,3 @@ def error_of(
     if from_front:
         half_width += WIDE_PER_DEG * max(0.0, value - WIDE_DEG)
     return half_width
-
-
-def _known(movement: Movement, position: Position, view: View, model: PoseModel) -> KnownError:
-    """Give the model's own figures, or wider ones than the full model's where there are none."""
-    key = movement, position, view
-    if (own := _OF[model].get(key)) is not None:
-        return own
-    return KnownError(_UNKNOWN_WIDER * KNOWN[key].half_width, KNOWN[key].bias)

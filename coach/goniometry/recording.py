@@ -36,7 +36,26 @@ class Recording:
 
 
 def read_recording(poses: Sequence[tuple[float, Pose | None]], task: Task) -> Recording:
-    """Measure a whole recording of (stamp in seconds, pose): the body is learned from all of it."""
+    """Measure a whole recording of (stamp in seconds, pose): the body is learned from all of it.
+
+    What one pose model's points taught is not true of another's: each model's frames are a
+    recording of their own, and the calibration is that of the one which told most.
+    """
+    models = dict.fromkeys(pose.model for _, pose in poses if pose is not None)
+    if len(models) < 2:
+        return _read_one_model(poses, task)
+    readings = [Reading(time_s, None, None, Doubt.NOBODY) for time_s, _ in poses]
+    parts = []
+    for model in models:
+        rows = [i for i, (_, pose) in enumerate(poses) if pose is not None and pose.model is model]
+        parts.append(_read_one_model([poses[row] for row in rows], task))
+        for row, reading in zip(rows, parts[-1].readings, strict=True):
+            readings[row] = reading
+    told = max(parts, key=lambda part: sum(reading.usable for reading in part.readings))
+    return Recording(tuple(readings), told.calibration)
+
+
+def _read_one_model(poses: Sequence[tuple[float, Pose | None]], task: Task) -> Recording:
     readings = [Reading(time_s, None, None, Doubt.NOBODY) for time_s, _ in poses]
     stillness = Stillness(task.view)
     rows: list[int] = []

@@ -9,6 +9,7 @@ from coach.domain.reading import Doubt
 from coach.goniometry.camera import Pinhole
 from coach.goniometry.expectation import Expectation
 from coach.goniometry.gates import doubt_of
+from coach.goniometry.interval import measures
 from coach.goniometry.sight import Sight
 
 
@@ -33,4 +34,9 @@ class Task:
 
     def doubt_of(self, sight: Sight) -> Doubt | None:
         """Give the first reason not to measure a pose."""
-        return doubt_of(sight, self.movement, self.view, self.position)
+        doubt = doubt_of(sight, self.movement, self.view, self.position)
+        if doubt is None and not measures(
+            sight.pose.model, self.movement, self.position, self.view
+        ):
+            return Doubt.ERROR_NOT_KNOWN
+        return doubt

@@ -5,6 +5,7 @@ from __future__ import annotations
 import hashlib
 import json
 from dataclasses import dataclass, field
+from functools import cache
 from pathlib import Path
 
 from coach.domain.fault import Fault
@@ -28,7 +29,7 @@ class Bundle:
 
 def find_bundle(model: PoseModel = PoseModel.FULL) -> Path:
     """Give the path of the installed bundle, or of the one in a checkout of the repository."""
-    name = f"pose_{model}.task"
+    name = _name_of(model)
     for place in _PLACES:
         if (place / name).is_file():
             return place / name
@@ -38,6 +39,12 @@ def find_bundle(model: PoseModel = PoseModel.FULL) -> Path:
             "The pose model '{name}' is missing (looked in {places}); install the program again.",
         ).format(name=name, places=", ".join(repr(str(place)) for place in _PLACES))
     )
+
+
+@cache
+def sha256_of(model: PoseModel) -> str:
+    """Give the SHA-256 of the program's own bundle of a model, from the list of models alone."""
+    return _expected_sha256(find_bundle().with_name(_name_of(model)))
 
 
 def read_bundle(path: Path) -> Bundle:
@@ -61,6 +68,10 @@ def read_bundle(path: Path) -> Bundle:
             ).format(path=path, found=found[:12], expected=expected[:12])
         )
     return Bundle(sha256=found, content=content)
+
+
+def _name_of(model: PoseModel) -> str:
+    return f"pose_{model}.task"
 
 
 def _expected_sha256(path: Path) -> str:

@@ -34,4 +34,5 @@ def doubt_words(doubt: Doubt) -> str:
         Doubt.STRAIGHTEN_ELBOW: translate("review", "straighten the elbow"),
         Doubt.OTHER_MOVEMENT: translate("review", "other movement"),
         Doubt.UNSURE: translate("review", "unsure"),
+        Doubt.ERROR_NOT_KNOWN: translate("review", "error not known"),
     }[doubt]

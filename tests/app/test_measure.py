@@ -10,7 +10,8 @@ import numpy as np
 import pytest
 
 from coach.__main__ import main
-from coach.app.measure import measure, summary
+from coach.app.measure import measure
+from coach.app.measure_summary import summary
 from coach.documents.measurement import (
     Measurement,
     measured_frame,
@@ -207,7 +208,7 @@ def test_a_reach_is_told_as_a_share_and_a_band(
     for names in (seen, doubted, rep):
         assert not {"angle_deg", "error_deg", "value_deg"} & set(names)
     # The wrist at 85 % has the thumb at 61 %, between T11 (59.6) and T12 (65.4).
-    assert "85 ± 5 %, about T10 to L1 (let-go)" in summary(found)
+    assert "85 ± 5 %, about T10 to L1 (let-go)" in summary(found, None)
 
 
 def test_the_landmarks_of_a_session_can_be_measured_again(
@@ -216,6 +217,7 @@ def test_the_landmarks_of_a_session_can_be_measured_again(
     (archive,) = demo.folder.glob("*.shoulder.zip")
     with zipfile.ZipFile(archive) as members:
         table = Path(members.extract("landmarks.csv", tmp_path))
+        members.extract("session.json", tmp_path)
     arguments = ["--movement", "flexion", "--side", "right", "--json", str(tmp_path / "m.json")]
     assert main(["measure", str(table), *arguments]) == 0
     again = json.loads((tmp_path / "m.json").read_text("utf-8"))["repetitions"]

@@ -33,7 +33,7 @@ from coach.documents.joints import (
 from coach.documents.landmarks import write_landmarks
 from coach.documents.measurement import Measurement
 from coach.domain.movement import Movement, Position, Side, View
-from coach.domain.pose import Landmark
+from coach.domain.pose import Landmark, PoseModel
 from coach.goniometry.angles import movement_angle_deg, trunk_axes, unit
 
 Floats = NDArray[np.float64]
@@ -149,7 +149,7 @@ def measured(
     with tempfile.TemporaryDirectory() as place:
         table = Path(place) / "landmarks.csv"
         table.write_bytes(write_landmarks(landmark_table(joints, viewpoint)))
-        return measure(from_table(table), movement, side, view, Position.STANDING)
+        return measure(from_table(table, PoseModel.FULL), movement, side, view, Position.STANDING)
 
 
 def beside(joints: JointTable, side: Side) -> Viewpoint:

@@ -1809,7 +1809,7 @@
         <translation>„coach key {deed}“ braucht dahinter den Namen der Sicherungsdatei.</translation>
     </message>
     <message>
-        <location filename="../../app/measure.py" line="160" />
+        <location filename="../../app/measure.py" line="178" />
         <source>Nobody is seen in '{clip}'; record it again with the whole upper body in the picture.</source>
         <translation>In „{clip}“ ist niemand zu sehen; nehmen Sie noch einmal auf, mit dem ganzen Oberkörper im Bild.</translation>
     </message>
@@ -1842,6 +1842,11 @@
         <location filename="../../app/plan.py" line="51" />
         <source>The plan in {path} ended on {day}; ask your practice for a new one.</source>
         <translation>Der Plan in {path} galt bis {day}; bitten Sie Ihre Praxis um einen neuen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/points_of.py" line="42" />
+        <source>The points of {name} were not found by the pose model {model} alone, by what {document} beside it says; leave the model out.</source>
+        <translation>Nach {document} daneben hat die Punkte von {name} nicht allein das Posenmodell {model} gefunden; lassen Sie das Modell weg.</translation>
     </message>
     <message>
         <location filename="../../app/review.py" line="53" />
@@ -2696,32 +2701,32 @@
         <translation>Parquet wird von pyarrow geschrieben, und das ist nicht installiert; installieren Sie es mit pip install 'stiff-shoulder-coach[parquet]', oder exportieren Sie eine andere Art.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="36" />
+        <location filename="../../pose/bundle.py" line="37" />
         <source>The pose model '{name}' is missing (looked in {places}); install the program again.</source>
         <translation>Das Posenmodell „{name}“ fehlt (gesucht in {places}); installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="48" />
+        <location filename="../../pose/bundle.py" line="55" />
         <source>The pose model '{path}' cannot be read ({reason}); install the program again.</source>
         <translation>Das Posenmodell „{path}“ lässt sich nicht lesen ({reason}); installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="56" />
+        <location filename="../../pose/bundle.py" line="63" />
         <source>The pose model '{path}' is not the one that belongs to this program (its SHA-256 is {found}..., {expected}... is expected), so it was not used; install the program again.</source>
         <translation>Das Posenmodell „{path}“ ist nicht das, das zu diesem Programm gehört (sein SHA-256 ist {found}..., erwartet wird {expected}...), und wurde deshalb nicht benutzt; installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="68" />
+        <location filename="../../pose/bundle.py" line="79" />
         <source>The list of pose models '{path}' cannot be read ({reason}); install the program again.</source>
         <translation>Die Liste der Posenmodelle „{path}“ lässt sich nicht lesen ({reason}); installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="79" />
+        <location filename="../../pose/bundle.py" line="90" />
         <source>The list of pose models '{manifest_path}' is damaged; install the program again.</source>
         <translation>Die Liste der Posenmodelle „{manifest_path}“ ist beschädigt; installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="85" />
+        <location filename="../../pose/bundle.py" line="96" />
         <source>The pose model '{name}' is not in the list of models '{manifest_path}'; install the program again.</source>
         <translation>Das Posenmodell „{name}“ steht nicht in der Liste „{manifest_path}“; installieren Sie das Programm neu.</translation>
     </message>
@@ -6052,6 +6057,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>unsicher</translation>
     </message>
     <message>
+        <location filename="../../review/replay_wording.py" line="117" />
+        <location filename="../../review/doubt_wording.py" line="37" />
+        <source>error not known</source>
+        <translation>Fehler nicht bekannt</translation>
+    </message>
+    <message>
         <location filename="../../review/findings.py" line="30" />
         <source>Since {day}</source>
         <translation>Seit {day}</translation>
@@ -6735,11 +6746,6 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <location filename="../../review/replay_wording.py" line="113" />
         <source>not seen</source>
         <translation>nicht gesehen</translation>
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="117" />
-        <source>error not known</source>
-        <translation>Fehler nicht bekannt</translation>
     </message>
     <message>
         <location filename="../../review/replay_wording.py" line="126" />

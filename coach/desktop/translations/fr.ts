@@ -1809,7 +1809,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/measure.py" line="160" />
+        <location filename="../../app/measure.py" line="178" />
         <source>Nobody is seen in '{clip}'; record it again with the whole upper body in the picture.</source>
         <translation type="unfinished" />
     </message>
@@ -1841,6 +1841,11 @@
     <message>
         <location filename="../../app/plan.py" line="51" />
         <source>The plan in {path} ended on {day}; ask your practice for a new one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/points_of.py" line="42" />
+        <source>The points of {name} were not found by the pose model {model} alone, by what {document} beside it says; leave the model out.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2696,32 +2701,32 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="36" />
+        <location filename="../../pose/bundle.py" line="37" />
         <source>The pose model '{name}' is missing (looked in {places}); install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="48" />
+        <location filename="../../pose/bundle.py" line="55" />
         <source>The pose model '{path}' cannot be read ({reason}); install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="56" />
+        <location filename="../../pose/bundle.py" line="63" />
         <source>The pose model '{path}' is not the one that belongs to this program (its SHA-256 is {found}..., {expected}... is expected), so it was not used; install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="68" />
+        <location filename="../../pose/bundle.py" line="79" />
         <source>The list of pose models '{path}' cannot be read ({reason}); install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="79" />
+        <location filename="../../pose/bundle.py" line="90" />
         <source>The list of pose models '{manifest_path}' is damaged; install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/bundle.py" line="85" />
+        <location filename="../../pose/bundle.py" line="96" />
         <source>The pose model '{name}' is not in the list of models '{manifest_path}'; install the program again.</source>
         <translation type="unfinished" />
     </message>
@@ -6051,6 +6056,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../../review/replay_wording.py" line="117" />
+        <location filename="../../review/doubt_wording.py" line="37" />
+        <source>error not known</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../../review/findings.py" line="30" />
         <source>Since {day}</source>
         <translation type="unfinished" />
@@ -6733,11 +6744,6 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     <message>
         <location filename="../../review/replay_wording.py" line="113" />
         <source>not seen</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="117" />
-        <source>error not known</source>
         <translation type="unfinished" />
     </message>
     <message>
