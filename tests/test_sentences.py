@@ -57,9 +57,10 @@ SINGLE = {
     "read back": "a key of disk_fault", "Common practice.": "compared with what a page holds",
     "coach: {}": "the command's name before a sentence",
     "session file": "said by session_file", "plan file": "said by session_file",
-    "public key": "said by session_file", "practice key": "said by session_file",
-    "list of lenses": "said by session_file", "other side": "a key of refusal",
-    "Of other side": "a key of report_columns", "Detectable from": "a key of report_columns",
+    "landmark table": "said by session_file", "public key": "said by session_file",
+    "practice key": "said by session_file", "list of lenses": "said by session_file",
+    "other side": "a key of refusal", "Of other side": "a key of report_columns",
+    "Detectable from": "a key of report_columns",
     "session {}": "names a row in a Fault that nobody is shown",
     "{} min {} s": "signs of units", "{} h {} min": "signs of units",
 }  # fmt: skip

@@ -53,7 +53,7 @@ def readings_of(
     seen = forms(stance, sights, start, expectation, task.movement, task.view)
     for i, form in enumerate(seen):
         model = sights[i].pose.model
-        assert model is not None, "the task doubts points of no known model"
+        assert model is not None  # Task.doubt_of refuses points of no known model
         value = corrected(*known, float(values[i]), model)
         doubt = contradiction(fit, evidence, i, expectation) if doorway is None else None
         if doubt is not None:

@@ -19,7 +19,7 @@ from coach.review.difference import Basis, Difference, Verdict, compare
 from coach.review.history import Point, Series, comparable
 from coach.review.norms import PLACEMENT_SEM
 from coach.review.outlook import MOST_IN_WEEK
-from coach.review.set_up import same_set_up
+from coach.review.set_up import SetUpChange, set_up_change
 from coach.review.trend import Trend, robust_line, trend
 
 __all__ = [
@@ -65,7 +65,7 @@ class Summary:
     trend: Trend | None
     other_side_deg: float | None
     percent_of_other: float | None
-    set_up_changed: bool
+    set_up_change: SetUpChange
 
     @property
     def unit(self) -> Unit:
@@ -90,7 +90,7 @@ def summary(series: Series) -> Summary | None:
     days = [(p.at - points[0].at) / timedelta(days=1) for p in points]
     values = [p.value for p in points]
     own = scatter_of(days, values)
-    moved = not all(any(same_set_up(p.set_up, q.set_up) for q in first) for p in last)
+    moved = set_up_change([p.set_up for p in first], [p.set_up for p in last])
     unit = series.movement.unit
     difference = None
     if len(points) > 1 and sound:
@@ -98,7 +98,7 @@ def summary(series: Series) -> Summary | None:
             first,
             last,
             own,
-            set_up_changed=moved,
+            set_up_changed=moved.happened,
             unit=unit,
             placement_sem=PLACEMENT_SEM.get((series.movement, series.position)),
             sessions=len(points),
@@ -117,7 +117,7 @@ def summary(series: Series) -> Summary | None:
         trend=trend(points[0].at.date(), days, values),
         other_side_deg=None,
         percent_of_other=None,
-        set_up_changed=moved,
+        set_up_change=moved,
     )
 
 

@@ -13,6 +13,7 @@ from coach.domain.session import SessionDocument
 from coach.review.change import Summary, Verdict
 from coach.review.next_step import next_step
 from coach.review.report_facts import HIGH_PAIN
+from coach.review.set_up import SetUpChange
 from coach.review.sittings import Sitting
 from coach.review.wording import change_with_error, day, listed, movement_of, side_word
 from coach.texts import localised, translate
@@ -145,15 +146,37 @@ def poorly_measured(seen: Sequence[Sitting], results: Sequence[Summary]) -> list
         what = listed(poor[-1].poor)
         told = told.format(poor=len(poor), count=len(lately), what=what)
         found.append(Reason(Concern.POOR_DATA, told))
-    moved = [movement_of(r.movement, r.side, r.position) for r in results if r.set_up_changed]
-    if moved:
-        told = translate(
-            "review",
-            "{movements}: the last sittings were measured with another camera set-up than the "
-            "first.",
-        ).format(movements=listed(moved))
-        found.append(Reason(Concern.POOR_DATA, told))
+    for change in SetUpChange:
+        moved = [r for r in results if r.set_up_change is change]
+        if moved and change.happened:
+            names = listed([movement_of(r.movement, r.side, r.position) for r in moved])
+            told = _moved(change).format(movements=names)
+            found.append(Reason(Concern.POOR_DATA, told))
     return found
+
+
+def _moved(change: SetUpChange) -> str:
+    match change:
+        case SetUpChange.CAMERA:
+            return translate(
+                "review",
+                "{movements}: the last sittings were measured with another camera set-up than the "
+                "first.",
+            )
+        case SetUpChange.MODEL:
+            return translate(
+                "review",
+                "{movements}: the last sittings were measured with another pose model than the "
+                "first, by the same camera set-up.",
+            )
+        case SetUpChange.BOTH:
+            return translate(
+                "review",
+                "{movements}: the last sittings were measured with another camera set-up and "
+                "another pose model than the first.",
+            )
+        case SetUpChange.NONE:
+            raise ValueError(change)
 
 
 def changed(results: Sequence[Summary]) -> list[Reason]:

@@ -9,6 +9,7 @@ from coach.review.change import Basis, Summary, Verdict
 from coach.review.history import Series
 from coach.review.norm_words import people_words
 from coach.review.norms import PLACEMENT_SEM, PUBLISHED, WORTH_KNOWING
+from coach.review.set_up import SetUpChange
 from coach.review.sittings import POORLY_SEEN
 from coach.review.wording import amount, listed, movement_name, movement_of
 from coach.texts import translate
@@ -20,15 +21,10 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
     results = [result for _, result in charted if result]
     for unit in dict.fromkeys(r.unit for r in results):
         notes += _on_change([r for r in results if r.unit is unit], unit)
-    moved = translate(
-        "review",
-        "{movement}: the last sessions were measured with another camera set-up than the first; "
-        "all of the readings' error therefore counts.",
-    )
     notes.extend(
-        moved.format(movement=movement_of(r.movement, r.side, r.position))
+        _moved(r.set_up_change).format(movement=movement_of(r.movement, r.side, r.position))
         for r in results
-        if r.set_up_changed
+        if r.set_up_change.happened
     )
     notes.extend(_undecided(r) for r in results if r.verdict is Verdict.UNDECIDED)
     feigned = sum(p.feigned for series, _ in charted for p in series.points)
@@ -77,6 +73,30 @@ def notes_on(charted: Sequence[tuple[Series, Summary | None]], definitions: int)
         )
     )
     return tuple(notes)
+
+
+def _moved(change: SetUpChange) -> str:
+    match change:
+        case SetUpChange.CAMERA:
+            return translate(
+                "review",
+                "{movement}: the last sessions were measured with another camera set-up than the "
+                "first; all of the readings' error therefore counts.",
+            )
+        case SetUpChange.MODEL:
+            return translate(
+                "review",
+                "{movement}: the last sessions were measured with another pose model than the "
+                "first, by the same camera set-up; all of the readings' error therefore counts.",
+            )
+        case SetUpChange.BOTH:
+            return translate(
+                "review",
+                "{movement}: the last sessions were measured with another camera set-up and "
+                "another pose model than the first; all of the readings' error therefore counts.",
+            )
+        case SetUpChange.NONE:
+            raise ValueError(change)
 
 
 def _undecided(result: Summary) -> str:

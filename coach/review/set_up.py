@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from enum import StrEnum
 
 from coach.domain.movement import View
 
@@ -22,6 +24,37 @@ class SetUp:
     view: View
     model_sha256: str
     estimator: str
+
+
+class SetUpChange(StrEnum):
+    """What measured later sessions that measured none of the earlier ones."""
+
+    NONE = "nothing"
+    CAMERA = "camera set-up"
+    MODEL = "pose model"
+    BOTH = "camera set-up and pose model"
+
+    @property
+    def happened(self) -> bool:
+        """Whether anything did."""
+        return self is not SetUpChange.NONE
+
+
+def set_up_change(first: Sequence[SetUp], last: Sequence[SetUp]) -> SetUpChange:
+    """Tell what is new about the set-ups of the last sessions against those of the first.
+
+    Another pose model is as much another measurer as another camera: by what it differs is one
+    person's bias, which no number of sessions takes out, and is known from few people only. So
+    each of the three widens the comparison to all of the readings' error.
+    """
+    new = [s for s in last if not any(same_set_up(s, f) for f in first)]
+    if not new:
+        return SetUpChange.NONE
+    alike = [replace(f, model_sha256="") for f in first]
+    if all(any(same_set_up(replace(s, model_sha256=""), f) for f in alike) for s in new):
+        return SetUpChange.MODEL
+    known = {f.model_sha256 for f in first}
+    return SetUpChange.CAMERA if all(s.model_sha256 in known for s in new) else SetUpChange.BOTH
 
 
 def same_set_up(one: SetUp, other: SetUp) -> bool:

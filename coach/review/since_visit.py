@@ -10,7 +10,7 @@ from coach.review.carry_over import scatter_of
 from coach.review.change import Difference, compare
 from coach.review.history import Point, Series, comparable
 from coach.review.norms import PLACEMENT_SEM
-from coach.review.set_up import same_set_up
+from coach.review.set_up import set_up_change
 
 _WINDOW = timedelta(days=7)
 _MOST_IN_WINDOW = 7
@@ -46,9 +46,9 @@ def since_visit(series: Series, visit: date) -> SinceVisit:
             before,
             after,
             scatter_of(days, [p.value for p in points]),
-            set_up_changed=not all(
-                any(same_set_up(p.set_up, q.set_up) for q in before) for p in after
-            ),
+            set_up_changed=set_up_change(
+                [p.set_up for p in before], [p.set_up for p in after]
+            ).happened,
             sessions=len(before) + len(after),
             unit=series.movement.unit,
             placement_sem=PLACEMENT_SEM.get((series.movement, series.position)),

@@ -12,8 +12,10 @@ from scipy import stats
 from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.review.carry_over import Scatter, Scattering, scatter_of
 from coach.review.change import Basis, Verdict, compare, percent_of_other, summary
+from coach.review.cohort_reasons import poorly_measured
 from coach.review.history import Point, Series, history
-from coach.review.set_up import SetUp
+from coach.review.notes import notes_on
+from coach.review.set_up import SetUp, SetUpChange
 from coach.review.student import student95
 from coach.review.trend import (
     robust_line,
@@ -119,7 +121,7 @@ def test_another_camera_takes_averaging_away():
     values = points([100.0] * 9) + points([112.0] * 9, set_up=OTHER_CAMERA, begin=BEGIN)
     result = summary(Series(Movement.FLEXION, Side.LEFT, 1, values, ()))
     assert result is not None
-    assert result.set_up_changed
+    assert result.set_up_change is SetUpChange.CAMERA
 
 
 def measured_by(model, document):
@@ -133,7 +135,7 @@ def test_sessions_measured_with_another_pose_model_are_judged_by_the_error_of_bo
     late = [measured_by(model, session(day, [112.0] * 3, error=12.0)) for day in range(10, 20)]
     (series,) = history([*early, *late])
     found = summary(series)
-    assert found.set_up_changed is (model is not None)
+    assert found.set_up_change is (SetUpChange.NONE if model is None else SetUpChange.MODEL)
     if model is not None:
         assert found.difference.mdc >= math.hypot(8.5, 12.0)
         assert found.difference.basis is Basis.READINGS
@@ -147,7 +149,37 @@ def test_a_lens_that_was_checked_for_the_first_time_is_the_lens_it_was(before, a
     old, new = (replace(SET_UP, field_of_view_deg=fov) for fov in (before, after))
     values = points([100.0] * 9, set_up=old) + points([100.0] * 9, set_up=new)
     found = summary(Series(Movement.FLEXION, Side.LEFT, 1, values, ()))
-    assert found.set_up_changed is changed
+    assert found.set_up_change is (SetUpChange.CAMERA if changed else SetUpChange.NONE)
+
+
+OTHER_MODEL = replace(SET_UP, model_sha256="b" * 64)
+
+
+@pytest.mark.parametrize(
+    ("new", "camera", "model"),
+    [
+        (SET_UP, False, False),
+        (OTHER_MODEL, False, True),
+        (OTHER_CAMERA, True, False),
+        (replace(OTHER_CAMERA, model_sha256="b" * 64), True, True),
+        # A lens checked for the first time is no other camera, whatever model measures.
+        (replace(OTHER_MODEL, field_of_view_deg=None), False, True),
+    ],
+)
+def test_what_is_new_between_the_first_sessions_and_the_last_is_said(new, camera, model):
+    values = points([100.0] * 9) + points([112.0] * 9, 12.0, set_up=new)
+    series = Series(Movement.FLEXION, Side.LEFT, 1, values, ())
+    found = summary(series)
+    told = [*notes_on([(series, found)], 1), *(r.sentence for r in poorly_measured([], [found]))]
+    told = [sentence for sentence in told if "were measured with another" in sentence]
+    assert len(told) == 2 * (camera or model)
+    for sentence in told:
+        assert ("another camera set-up" in sentence) is camera
+        assert ("another pose model" in sentence) is model
+        assert ("by the same camera set-up" in sentence) is (model and not camera)
+    if camera or model:
+        assert found.difference.mdc >= math.hypot(4.0, 12.0)
+        assert found.difference.basis is Basis.READINGS
 
 
 def test_until_own_scatter_is_known_only_much_more_than_the_published_figure_is_decided():

@@ -1152,37 +1152,37 @@
 </context><context>
     <name>concern</name>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="43" />
+        <location filename="../../review/cohort_reasons.py" line="44" />
         <source>high pain</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="45" />
+        <location filename="../../review/cohort_reasons.py" line="46" />
         <source>pain rose</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="47" />
+        <location filename="../../review/cohort_reasons.py" line="48" />
         <source>range fell</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="49" />
+        <location filename="../../review/cohort_reasons.py" line="50" />
         <source>stopped</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="51" />
+        <location filename="../../review/cohort_reasons.py" line="52" />
         <source>poor data</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="53" />
+        <location filename="../../review/cohort_reasons.py" line="54" />
         <source>next step</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="55" />
+        <location filename="../../review/cohort_reasons.py" line="56" />
         <source>range grew</source>
         <translation type="unfinished" />
     </message>
@@ -5846,57 +5846,67 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="68" />
+        <location filename="../../review/cohort_reasons.py" line="69" />
         <source>Nothing was ever held in a sitting.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="74" />
+        <location filename="../../review/cohort_reasons.py" line="75" />
         <source>No sitting since {day}, {pause} days; the plan asks for one at least every 1 day.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="79" />
+        <location filename="../../review/cohort_reasons.py" line="80" />
         <source>No sitting since {day}, {pause} days; the plan asks for one at least every {pause_days} days.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="98" />
+        <location filename="../../review/cohort_reasons.py" line="99" />
         <source>Pain {pain} of 10 on {day}, above {limit}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="111" />
+        <location filename="../../review/cohort_reasons.py" line="112" />
         <source>Pain rose from {first} to {last} of 10 (medians of the first and the last 1 sitting); {rise} points matter.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="117" />
+        <location filename="../../review/cohort_reasons.py" line="118" />
         <source>Pain rose from {first} to {last} of 10 (medians of the first and the last {size} sittings); {rise} points matter.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="134" />
+        <location filename="../../review/cohort_reasons.py" line="135" />
         <source>The only measured sitting is poorly measured: {what}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="139" />
+        <location filename="../../review/cohort_reasons.py" line="140" />
         <source>{poor} of the last {count} measured sittings are poorly measured; in the latest of them: {what}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="150" />
+        <location filename="../../review/cohort_reasons.py" line="161" />
         <source>{movements}: the last sittings were measured with another camera set-up than the first.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="166" />
+        <location filename="../../review/cohort_reasons.py" line="167" />
+        <source>{movements}: the last sittings were measured with another pose model than the first, by the same camera set-up.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="173" />
+        <source>{movements}: the last sittings were measured with another camera set-up and another pose model than the first.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/cohort_reasons.py" line="189" />
         <source>{movement}: {change} since {day}, beyond the error of measuring.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/cohort_reasons.py" line="188" />
+        <location filename="../../review/cohort_reasons.py" line="211" />
         <source>{exercise}: {reason}</source>
         <translation type="unfinished" />
     </message>
@@ -6405,82 +6415,92 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="23" />
-        <source>{movement}: the last sessions were measured with another camera set-up than the first; all of the readings' error therefore counts.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/notes.py" line="37" />
+        <location filename="../../review/notes.py" line="33" />
         <source>1 value only from holds in which the trunk leaned or turned: not compared.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="42" />
+        <location filename="../../review/notes.py" line="38" />
         <source>{count} values only from holds in which the trunk leaned or turned: not compared.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="49" />
+        <location filename="../../review/notes.py" line="45" />
         <source>The definition of an angle changed: rows of the two are not compared.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="56" />
+        <location filename="../../review/notes.py" line="52" />
         <source>1 value from holds let go before their time (hollow dots).</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="58" />
+        <location filename="../../review/notes.py" line="54" />
         <source>{count} values from holds let go before their time (hollow dots).</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="65" />
+        <location filename="../../review/notes.py" line="61" />
         <source>1 value with the arm out of sight for over a fifth.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="67" />
+        <location filename="../../review/notes.py" line="63" />
         <source>{count} values with the arm out of sight for over a fifth.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="72" />
+        <location filename="../../review/notes.py" line="68" />
         <source>The camera does not see why a range is limited. A systematic error that stays the same cancels in the change, not in the single values.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="88" />
+        <location filename="../../review/notes.py" line="81" />
+        <source>{movement}: the last sessions were measured with another camera set-up than the first; all of the readings' error therefore counts.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="87" />
+        <source>{movement}: the last sessions were measured with another pose model than the first, by the same camera set-up; all of the readings' error therefore counts.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="93" />
+        <source>{movement}: the last sessions were measured with another camera set-up and another pose model than the first; all of the readings' error therefore counts.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/notes.py" line="108" />
         <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; more sessions alone would not tell, should the change stay as it is.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="95" />
+        <location filename="../../review/notes.py" line="115" />
         <source>{movement}: too few sessions, or days too alike, to tell a change of {matters} over the whole time from none; about {enough} sessions in all might tell.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="107" />
+        <location filename="../../review/notes.py" line="127" />
         <source>Angles</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="114" />
+        <location filename="../../review/notes.py" line="134" />
         <source>Hand behind back: the levels are those of the thumb's tip, wide enough for what the wrist does not show; percent is of the way from C7 (0 %) to the PSIS (100 %), of the wrist.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="123" />
+        <location filename="../../review/notes.py" line="143" />
         <source>{what}: with few sessions a change is told only where it is large: {figure} by hand ({source}: {people}), and more because patients differ; from six sessions on the patient's own scatter decides.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="140" />
+        <location filename="../../review/notes.py" line="160" />
         <source>{listed}: what placing the camera anew does was never measured, so all of the readings' error counts, and no change up to {figure} is real ({source}).</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/notes.py" line="150" />
+        <location filename="../../review/notes.py" line="170" />
         <source>{what}: the detectable change is made of the patient's own scatter, averaged over these sessions as far as their days differ, and of the camera's place, not averaged; for two single sessions it would be up to {single} (published, by hand: {figure}, {source}).</source>
         <translation type="unfinished" />
     </message>
@@ -7041,9 +7061,9 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="52" />
+        <location filename="../therapist/window.py" line="51" />
         <location filename="../therapist/passphrase_dialog.py" line="54" />
-        <location filename="../therapist/import_run.py" line="101" />
+        <location filename="../therapist/import_run.py" line="106" />
         <location filename="../../app/review.py" line="50" />
         <source>Shoulder review</source>
         <translation type="unfinished" />
@@ -7156,52 +7176,52 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="81" />
+        <location filename="../therapist/import_run.py" line="86" />
         <source>Import session files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="87" />
+        <location filename="../therapist/import_run.py" line="92" />
         <source>Import a folder of session files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="98" />
+        <location filename="../therapist/import_run.py" line="103" />
         <source>Take {sessions} of the last import out again?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="112" />
+        <location filename="../therapist/import_run.py" line="117" />
         <source>The passphrase of the practice's key:</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="120" />
+        <location filename="../therapist/import_run.py" line="125" />
         <source>The practice's key is unlocked: sealed files can be imported now.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="153" />
+        <location filename="../therapist/import_run.py" line="158" />
         <source>{count} accepted</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="154" />
+        <location filename="../therapist/import_run.py" line="159" />
         <source>{count} doubtful</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="155" />
+        <location filename="../therapist/import_run.py" line="160" />
         <source>{count} already known</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="156" />
+        <location filename="../therapist/import_run.py" line="161" />
         <source>{count} refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="159" />
+        <location filename="../therapist/import_run.py" line="164" />
         <source>{files}: {outcomes}.</source>
         <translation type="unfinished" />
     </message>
@@ -7545,22 +7565,22 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="144" />
+        <location filename="../therapist/window.py" line="140" />
         <source>&amp;Undo: {what}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="146" />
+        <location filename="../therapist/window.py" line="142" />
         <source>&amp;Undo the last import…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="179" />
+        <location filename="../therapist/window.py" line="175" />
         <source>There was no session file to import there.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="184" />
+        <location filename="../therapist/window.py" line="180" />
         <source>{sessions} taken out again.</source>
         <translation type="unfinished" />
     </message>
@@ -7585,7 +7605,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="117" />
+        <location filename="../therapist/window_parts.py" line="124" />
         <source>Nobody here yet.
 
 Press New patient ({new}) to begin with a person, or drop session files or a folder of them into this window (Import files, {files}).
@@ -7593,7 +7613,7 @@ A patient's program leaves one file a session, ending in .shoulder.zip or, where
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="128" />
+        <location filename="../therapist/window_parts.py" line="135" />
         <source>No sessions yet.
 
 Write down what you know under Records ({records}), make a plan ({plan}) and send its file.
