@@ -11,6 +11,8 @@ from coach.desktop.shared.palettes import LIGHT, Palette
 from coach.desktop.shared.typeface import font
 
 Align = Qt.AlignmentFlag
+LINE_EM = 1.32
+"""From one line of a paragraph to the next, in the size of its type."""
 
 
 class Canvas:
@@ -61,15 +63,21 @@ class Canvas:
         self.painter.drawText(box, int(align.value) | Qt.TextFlag.TextSingleLine, text)
 
     def paragraph(
-        self, box: QRectF, text: str, *, size: float = 1.0, colour: str | None = None
+        self,
+        box: QRectF,
+        text: str,
+        *,
+        size: float = 1.0,
+        bold: bool = False,
+        colour: str | None = None,
     ) -> float:
         """Write lines broken at words and give the height they took."""
-        metrics = self.metrics(size)
-        step = 1.32 * size * self.em
+        metrics = self.metrics(size, bold=bold)
+        step = LINE_EM * size * self.em
         top = box.top()
         for line in broken(text, metrics, box.width()):
             row = QRectF(box.left(), top, box.width(), step)
-            self.text(row, line, size=size, colour=colour)
+            self.text(row, line, size=size, bold=bold, colour=colour)
             top += step
         return top - box.top()
 

@@ -35,9 +35,10 @@ TARGET_PX = 44
 
 _PADDING_PX = 8
 _BORDER_PX = 2
-_ARROW_PX = 28
+_ARROW_PX, _MARK_PX = 28, 12
 _ARROWS = Path(__file__).with_name("arrows")
-"""A folder a palette: in its ``accent`` and, where nothing can be done, its ``line``."""
+"""A folder a palette: in its ``accent``, where nothing can be done its ``line``, and on a filled
+ground its ``on_accent``."""
 
 _IN_SHEET = [name for name in Palette.__slots__ if name not in ("series", "scene")]
 
@@ -102,7 +103,7 @@ QAbstractSpinBox::up-button:pressed, QAbstractSpinBox::down-button:pressed {
     background: $hairline;
 }
 QAbstractSpinBox::up-arrow, QAbstractSpinBox::down-arrow, QComboBox::down-arrow {
-    width: 12px; height: 12px;
+    width: ${mark}px; height: ${mark}px;
 }
 QAbstractSpinBox::up-arrow { image: url("$arrows/up.svg"); }
 QAbstractSpinBox::down-arrow, QComboBox::down-arrow { image: url("$arrows/down.svg"); }
@@ -114,6 +115,18 @@ QComboBox::down-arrow:disabled {
     image: url("$arrows/down_off.svg");
 }
 QCheckBox { border: 2px solid transparent; border-radius: 6px; }
+QCheckBox::indicator {
+    width: ${mark}px; height: ${mark}px; background: $card; border: 2px solid $line;
+    border-radius: 4px;
+}
+QCheckBox::indicator:checked {
+    background: $accent; border-color: $accent; image: url("$arrows/check.svg");
+}
+QCheckBox::indicator:checked:disabled { background: $line; border-color: $line; }
+QPushButton::menu-indicator {
+    image: url("$arrows/down_on.svg"); width: ${mark}px; height: ${mark}px;
+    subcontrol-origin: padding; subcontrol-position: center right; right: 4px;
+}
 QCheckBox:focus { border-color: $focus; }
 QCheckBox:disabled, QRadioButton:disabled, QLabel:disabled, QGroupBox:disabled {
     color: $ink_soft;
@@ -125,7 +138,7 @@ QAbstractItemView {
 }
 QScrollArea[role="reading"]:focus { border: 3px solid $focus; border-radius: 8px; }
 QAbstractItemView:focus { border: 3px solid $focus; }
-QListView::item:selected { background: $accent_wash; color: $ink; }
+QListView::item:selected, QTreeView::item:selected { background: $accent_wash; color: $ink; }
 QHeaderView { background: $paper; border: 0; border-radius: 0; }
 QHeaderView::section {
     background: $paper; color: $ink_soft; border: 0; border-bottom: 2px solid $line;
@@ -174,7 +187,8 @@ def style_sheet(palette: Palette, factor: float) -> str:
             if name not in ("series", "scene")
         },
         border=_BORDER_PX,
-        arrow=_ARROW_PX,
+        arrow=round(_ARROW_PX * factor),
+        mark=round(_MARK_PX * factor),
         arrows=(_ARROWS / palette.name).as_posix(),
         padding=_PADDING_PX,
         lead=sizes.lead_px,

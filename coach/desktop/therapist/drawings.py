@@ -8,7 +8,7 @@ from PyQt6.QtWidgets import QSizePolicy, QWidget
 
 from coach.desktop.shared.chart import paint_chart
 from coach.desktop.shared.enlarged import scaled
-from coach.desktop.shared.looks import colours, looks
+from coach.desktop.shared.looks import colours
 from coach.review.adherence import Week
 from coach.review.chart import Chart
 from coach.texts import translate
@@ -24,8 +24,12 @@ class ChartView(QWidget):
         self._chart: Chart | None = None
         self._weeks: tuple[Week, ...] = ()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(QSize(scaled(420), scaled(260 if looks().text == 1.0 else 380)))
+        self.set_tall(False)
         self.setAccessibleName(translate("therapist", "Chart"))
+
+    def set_tall(self, tall: bool) -> None:
+        """Have the height that a chart needs by itself, or a share of the page's."""
+        self.setMinimumSize(QSize(scaled(360), scaled(420 if tall else 260)))
 
     def show_chart(self, chart: Chart | None, weeks: tuple[Week, ...] = ()) -> None:
         """Show another chart, with what was done and asked in these weeks."""

@@ -41,6 +41,7 @@ def menus() -> Mapping[str, Sequence[tuple[str, str, str]]]:
         translate("therapist", "Patien&t"): (
             ("new", translate("therapist", "&New patient\N{HORIZONTAL ELLIPSIS}"), "Ctrl+N"),
             ("name", translate("therapist", "&Change code or name\N{HORIZONTAL ELLIPSIS}"), "F2"),
+            ("people", translate("therapist", "L&ist of patients"), "Ctrl+3"),
             ("course", translate("therapist", "C&ourse"), "Ctrl+1"),
             ("records", translate("therapist", "R&ecords"), "Ctrl+2"),
             ("plan", translate("therapist", "P&lan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+L"),

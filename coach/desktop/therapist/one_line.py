@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PyQt6.QtCore import Qt
+from PyQt6.QtCore import QSize, Qt
 from PyQt6.QtGui import QPainter, QPaintEvent
 from PyQt6.QtWidgets import QLabel
 
@@ -15,8 +15,18 @@ class OneLine(QLabel):
         super().__init__()
         self.setTextFormat(Qt.TextFormat.PlainText)
 
+    def minimumSizeHint(self) -> QSize:  # noqa: N802
+        """Ask for a few letters only, unless the words may be broken."""
+        hint = super().minimumSizeHint()
+        return (
+            hint if self.wordWrap() else QSize(min(hint.width(), 4 * hint.height()), hint.height())
+        )
+
     def paintEvent(self, a0: QPaintEvent | None) -> None:  # noqa: N802
         """Paint."""
+        if self.wordWrap():
+            super().paintEvent(a0)
+            return
         room = self.contentsRect().marginsRemoved(self.contentsMargins())
         room.adjust(self.margin(), self.margin(), -self.margin(), -self.margin())
         words = self.fontMetrics().elidedText(

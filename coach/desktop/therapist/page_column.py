@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from PyQt6.QtCore import QSize, Qt
-from PyQt6.QtWidgets import QFrame, QLabel, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-from coach.desktop.shared.enlarged import scaled
+from coach.desktop.shared.enlarged import Downward, scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.hints_view import HintsView
@@ -14,15 +14,16 @@ from coach.review.overview import Overview, visit_method
 from coach.review.report import Row
 from coach.texts import translate
 
-_LEAST_PX, _MOST_PX = 372, 560
+_LEAST_PX, _MOST_PX, _ANY_PX = 372, 560, 16_777_215
 
 
-class PageColumn(QScrollArea):
+class PageColumn(Downward):
     """Shows an ``Overview`` beside the chart, and more of the movement that is chosen."""
 
     def __init__(self) -> None:
         """Begin empty."""
-        super().__init__()
+        content = QWidget()
+        super().__init__(content)
         small_px = type_scale().small_px
         self._movement = heading("")
         self.findings, self.facts = LinesView(), LinesView()
@@ -32,7 +33,6 @@ class PageColumn(QScrollArea):
         self._notes.setFont(font(small_px))
         self._notes.setProperty("role", "soft")
         self._notes.setTextFormat(Qt.TextFormat.PlainText)
-        content = QWidget()
         content.setObjectName("sheet")
         column = QVBoxLayout(content)
         column.setContentsMargins(SPACES_PX[1], 0, SPACES_PX[1], SPACES_PX[1])
@@ -49,20 +49,22 @@ class PageColumn(QScrollArea):
                 column.addWidget(part)
             column.addSpacing(SPACES_PX[0])
         column.addStretch(1)
-        self.setWidget(content)
-        self.setWidgetResizable(True)
-        self.setMinimumWidth(scaled(_LEAST_PX))
-        self.setMaximumWidth(scaled(_MOST_PX))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setProperty("role", "reading")
-        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setStyleSheet("QScrollArea, QWidget#sheet { background: transparent; }")
+        self.set_beside(True)
         self.setAccessibleName(
             translate(
                 "therapist", "Change, hints, what was done, pain, camera, and how to read this"
             )
         )
+
+    def set_beside(self, beside: bool) -> None:
+        """Stand beside the chart and scroll by itself, or stand whole below it."""
+        self.setMinimumWidth(scaled(_LEAST_PX) if beside else 0)
+        self.setMaximumWidth(scaled(_MOST_PX) if beside else _ANY_PX)
+        self.set_whole(not beside)
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Ask for no more than is needed; the rest is shared out by the page."""

@@ -10,13 +10,12 @@ from PyQt6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLabel,
-    QSizePolicy,
     QTableView,
     QVBoxLayout,
     QWidget,
 )
 
-from coach.desktop.shared.enlarged import scaled
+from coach.desktop.shared.enlarged import beside_or_below, scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.button import Button
@@ -35,6 +34,9 @@ _CHART_SHARE, _COLUMN_SHARE = 56, 44
 _ROW_PX = 32
 _MOST_ROWS_SHOWN = 8
 _TALL_PX = 900
+_BESIDE_PX = 860
+_BASELINE_PX = 4
+"""Margin with which the small words stand on the line of the title."""
 
 
 class PatientPage(QWidget):
@@ -48,12 +50,11 @@ class PatientPage(QWidget):
         super().__init__()
         sizes = type_scale()
         small = font(sizes.small_px + 1)
-        self._title = _label("title")
+        self._title = OneLine()
+        self._title.setProperty("role", "title")
         self._under = OneLine()
         self._under.setProperty("role", "soft")
-        self._under.setMargin(4)  # its line of writing is then the title's
-        # A plan's title may be longer than the window is wide.
-        self._under.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self._under.setMargin(_BASELINE_PX)
         self.reasons = _label("")
         self.reasons.setWordWrap(True)
         self.reasons.setFont(small)
@@ -72,6 +73,7 @@ class PatientPage(QWidget):
         self._chart = ChartView(sizes.small_px + 0.5)
         self.column = PageColumn()
         self._done: tuple[Week, ...] = ()
+        self._beside = True
         self.write_report = Button(translate("therapist", "Write &report\N{HORIZONTAL ELLIPSIS}"))
         self.write_report.setProperty("role", "primary")
         self.write_report.setAccessibleName(
@@ -89,29 +91,52 @@ class PatientPage(QWidget):
         selection.currentRowChanged.connect(self._choose)
 
     def _arrange(self) -> None:
-        head = QHBoxLayout()
-        head.setSpacing(SPACES_PX[2])
         bottom = Qt.AlignmentFlag.AlignBottom
-        head.addWidget(self._title, 0, bottom)
-        head.addWidget(self._under, 1, bottom)
-        head.addWidget(self.replay)
-        head.addWidget(self.write_report)
+        self._titles = QHBoxLayout()
+        self._titles.addWidget(self._title, 0, bottom)
+        self._titles.addWidget(self._under, 1, bottom)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.replay)
+        buttons.addWidget(self.write_report)
+        buttons.addStretch(1)
+        self._head = QHBoxLayout()
+        self._head.addLayout(self._titles, 1)
+        self._head.addLayout(buttons)
+        for row in (self._titles, buttons, self._head):
+            row.setSpacing(SPACES_PX[2])
         chart_card = QFrame()
         chart_card.setProperty("role", "card")
         inside = QVBoxLayout(chart_card)
         inside.setContentsMargins(*(SPACES_PX[2],) * 4)
         inside.addWidget(self._chart)
-        lower = QHBoxLayout()
-        lower.setSpacing(SPACES_PX[2])
-        lower.addWidget(chart_card, _CHART_SHARE)
-        lower.addWidget(self.column, _COLUMN_SHARE)
+        self._lower = QHBoxLayout()
+        self._lower.setSpacing(SPACES_PX[2])
+        self._lower.addWidget(chart_card, _CHART_SHARE)
+        self._lower.addWidget(self.column, _COLUMN_SHARE)
         page = QVBoxLayout(self)
         page.setContentsMargins(SPACES_PX[3], SPACES_PX[2], SPACES_PX[3], SPACES_PX[2])
         page.setSpacing(SPACES_PX[2])
-        page.addLayout(head)
+        page.addLayout(self._head)
         page.addWidget(self.reasons)
         page.addWidget(self.table)
-        page.addLayout(lower, 1)
+        page.addLayout(self._lower, 1)
+
+    def reflow(self, width_px: int) -> None:
+        """Put the column below the chart where they have too little room beside each other."""
+        beside = width_px >= scaled(_BESIDE_PX)
+        for row in (self._titles, self._head, self._lower):
+            beside_or_below(row, beside=beside)
+        self._under.setWordWrap(not beside)
+        self._under.setMargin(_BASELINE_PX if beside else 0)
+        self.column.set_beside(beside)
+        self._chart.set_tall(not beside)
+        first = (
+            QHeaderView.ResizeMode.Stretch if beside else QHeaderView.ResizeMode.ResizeToContents
+        )
+        if (across := self.table.horizontalHeader()) is not None:
+            across.setSectionResizeMode(0, first)
+        self._beside = beside
+        self._fit_table()
 
     def show_overview(self, shown: Overview) -> None:
         """Show another patient; the chart is that of the first row that has values."""
@@ -146,7 +171,9 @@ class PatientPage(QWidget):
         assert header is not None
         most = _MOST_ROWS_SHOWN if self.height() >= _TALL_PX else _MOST_ROWS_SHOWN // 2
         rows = min(self._table_model.rowCount(), most)
-        self.table.setFixedHeight(header.sizeHint().height() + rows * scaled(_ROW_PX) + 8)
+        bar = self.table.horizontalScrollBar()
+        bar_px = 0 if self._beside or bar is None else bar.sizeHint().height()
+        self.table.setFixedHeight(header.sizeHint().height() + rows * scaled(_ROW_PX) + 8 + bar_px)
 
     def _select(self, row: int) -> None:
         selection = self.table.selectionModel()

@@ -187,3 +187,8 @@ def plan_name(plan: Plan) -> str:
     """Give a file name that no patient code can turn into a path."""
     code = "".join(c if c.isalnum() or c in "-_" else "_" for c in plan.patient_code)
     return f"{code}_plan_{plan.revision}.shoulder.json"
+
+
+def plan_kinds() -> str:
+    """Give what a dialog of files offers."""
+    return translate("plans", "Plans (*.json);;All files (*)")

@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from PyQt6.QtCore import pyqtSignal
-from PyQt6.QtWidgets import QFrame, QGridLayout, QLineEdit, QWidget
+from PyQt6.QtWidgets import QFrame, QGridLayout, QLineEdit
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX
 from coach.desktop.therapist.choices import irritabilities, phases, sides
 from coach.desktop.therapist.plan_fields import Number, OneOf, OptionalDate, named
@@ -17,6 +18,7 @@ from coach.texts import translate
 
 _MOST_SESSIONS = 21
 """As the plan's own bounds say."""
+_MOST_COLUMNS, _COLUMN_PX = 12, 90
 
 
 class PlanHead(QFrame):
@@ -48,33 +50,45 @@ class PlanHead(QFrame):
         self.clear()
 
     def _arrange(self) -> None:
-        grid = QGridLayout(self)
-        grid.setContentsMargins(SPACES_PX[2], SPACES_PX[1], SPACES_PX[2], SPACES_PX[2])
-        grid.setHorizontalSpacing(SPACES_PX[2])
-        grid.setVerticalSpacing(SPACES_PX[0])
-        rows: tuple[tuple[tuple[str, QWidget, int], ...], ...] = (
-            (
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(SPACES_PX[2], SPACES_PX[1], SPACES_PX[2], SPACES_PX[2])
+        self._grid.setHorizontalSpacing(SPACES_PX[2])
+        self._grid.setVerticalSpacing(SPACES_PX[0])
+        self._fields = tuple(
+            (named(text, field), field, share)
+            for text, field, share in (
                 (translate("plans", "&Patient code"), self.code, 2),
                 (translate("plans", "&Title"), self.title, 4),
                 (translate("plans", "Si&de"), self.side, 2),
                 (translate("plans", "P&hase"), self.phase, 2),
                 (translate("plans", "&Irritability"), self.irritability, 2),
-            ),
-            (
                 (translate("plans", "Sessions a &week"), self.sessions, 2),
                 (translate("plans", "&Valid until"), self.valid_until, 2),
                 (translate("plans", "&Contact"), self.contact, 4),
                 (translate("plans", "Practice &key"), self.key, 4),
-            ),
+            )
         )
-        for row, fields in enumerate(rows):
-            column = 0
-            for text, field, span in fields:
-                grid.addWidget(named(text, field), 2 * row, column, 1, span)
-                grid.addWidget(field, 2 * row + 1, column, 1, span)
-                column += span
-        for column in range(12):
-            grid.setColumnStretch(column, 1)
+        self._columns = 0
+        self._place(_MOST_COLUMNS)
+
+    def reflow(self, width_px: int) -> None:
+        """Take more rows where a row has too little room."""
+        fits = width_px // scaled(_COLUMN_PX)
+        self._place(next(n for n in (_MOST_COLUMNS, 6, 4) if n <= max(4, fits)))
+
+    def _place(self, columns: int) -> None:
+        if columns == self._columns:
+            return
+        self._columns, row, column = columns, 0, 0
+        for at, (label, field, share) in enumerate(self._fields):
+            following = self._fields[at + 1][2] if at + 1 < len(self._fields) else columns
+            last = column + share + following > columns
+            wide = columns - column if last else share
+            self._grid.addWidget(label, 2 * row, column, 1, wide)
+            self._grid.addWidget(field, 2 * row + 1, column, 1, wide)
+            row, column = (row + 1, 0) if last else (row, column + share)
+        for column in range(_MOST_COLUMNS):
+            self._grid.setColumnStretch(column, int(column < columns))
 
     def clear(self) -> None:
         """Empty every field."""

@@ -5,19 +5,18 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
-from PyQt6.QtCore import QSignalBlocker, Qt, pyqtSignal
+from PyQt6.QtCore import QSignalBlocker, pyqtSignal
 from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import (
     QFrame,
     QHBoxLayout,
     QListWidget,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
 from coach.catalogue import catalogue
-from coach.desktop.shared.enlarged import scaled
+from coach.desktop.shared.enlarged import Downward, beside_or_below, scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.catalogue_list import CatalogueList
@@ -36,7 +35,8 @@ from coach.review.plan_wording import dose_text
 from coach.review.wording import day
 from coach.texts import translate
 
-_LEFT_PX, _RIGHT_PX = 318, 440
+_LEFT_SHARE, _MIDDLE_SHARE, _RIGHT_SHARE = 26, 38, 36
+_DOSE_PX, _BESIDE_PX = 420, 1100
 
 
 class PlanPage(QWidget):
@@ -79,35 +79,37 @@ class PlanPage(QWidget):
         middle.addWidget(self.time)
         for column in (left, middle):
             column.setSpacing(SPACES_PX[1])
-        self.choice.setFixedWidth(scaled(_LEFT_PX))
-        self.changes.setFixedWidth(scaled(_LEFT_PX))
-        lower = QHBoxLayout()
-        lower.setSpacing(SPACES_PX[2])
-        lower.addLayout(left)
-        lower.addLayout(middle, 1)
-        lower.addWidget(self._right())
+        self._lower = QHBoxLayout()
+        self._lower.setSpacing(SPACES_PX[2])
+        self._lower.addLayout(left, _LEFT_SHARE)
+        self._lower.addLayout(middle, _MIDDLE_SHARE)
+        self._lower.addWidget(self._right(), _RIGHT_SHARE)
         page = QVBoxLayout(self)
         page.setContentsMargins(0, 0, 0, 0)
         page.setSpacing(SPACES_PX[1])
         page.addWidget(self.head)
-        page.addLayout(lower, 1)
+        page.addLayout(self._lower, 1)
 
     def _right(self) -> QWidget:
         card = QFrame()
         card.setProperty("role", "card")
-        card.setFixedWidth(scaled(_RIGHT_PX))
         inside = QVBoxLayout(card)
         inside.setContentsMargins(*(SPACES_PX[0],) * 4)
-        scroll = QScrollArea()
-        scroll.setWidget(self.editor)
-        scroll.setWidgetResizable(True)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)  # its fields take it
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._dose = Downward(self.editor)
         self.editor.setObjectName("sheet")
-        scroll.setStyleSheet("QScrollArea, QWidget#sheet { background: transparent; }")
-        inside.addWidget(scroll)
+        self._dose.setStyleSheet("QScrollArea, QWidget#sheet { background: transparent; }")
+        inside.addWidget(self._dose)
         return card
+
+    def reflow(self, width_px: int) -> None:
+        """Put the catalogue, the exercises and the dose below each other in too little room."""
+        beside = width_px >= scaled(_BESIDE_PX)
+        beside_or_below(self._lower, beside=beside)
+        self._dose.set_whole(not beside)
+        self._dose.setMinimumWidth(scaled(_DOSE_PX) if beside else 0)
+        self.head.reflow(width_px)
+        for each, high_px in ((self.choice, 280), (self.changes, 100), (self.plan, 280)):
+            each.setMinimumHeight(0 if beside else scaled(high_px))
 
     def _connect(self) -> None:
         self.head.changed.connect(self._head_changed)

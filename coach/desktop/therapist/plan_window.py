@@ -11,11 +11,11 @@ from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QFileDialog, QHBoxLayout, QMessageBox, QVBoxLayout, QWidget
 
 from coach.catalogue import catalogue
-from coach.desktop.shared.enlarged import let_scroll
+from coach.desktop.shared.enlarged import beside_or_below, let_scroll, scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
-from coach.desktop.therapist.plan_draft import plan_name
+from coach.desktop.therapist.plan_draft import plan_kinds, plan_name
 from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.plan_issue import PlanIssue
 from coach.desktop.therapist.plan_page import PlanPage
@@ -27,6 +27,8 @@ from coach.storage.keys import newest_for, practice_key_path
 from coach.storage.session_file import read_bounded
 from coach.storage.store import Store
 from coach.texts import translate
+
+_BESIDE_PX = 900
 
 
 class PlanWindow(QWidget):
@@ -48,8 +50,9 @@ class PlanWindow(QWidget):
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
         self.setWindowTitle(translate("plans", "Plan"))
         self.title = said("title")
-        self.page = PlanPage(today)
+        self.page, self._head = PlanPage(today), QHBoxLayout()
         self.message = said("soft")
+        self.message.hide()
         self.message.setAccessibleName(translate("plans", "Message"))
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACES_PX[3], SPACES_PX[2], SPACES_PX[3], SPACES_PX[2])
@@ -57,12 +60,11 @@ class PlanWindow(QWidget):
         column.addLayout(self._top())
         column.addWidget(self.page, 1)
         column.addWidget(self.message)
-        self.message.hide()
         self.page.told.connect(self._tell)
         self.page.refused.connect(self._warn)
         self.page.code_changed.connect(self._name)
         self._name("")
-        let_scroll(self)
+        let_scroll(self, self)
         self.resize(1280, 800)
         self.page.head.code.setFocus()
 
@@ -79,9 +81,10 @@ class PlanWindow(QWidget):
         titles.setSpacing(0)
         titles.addWidget(self.title)
         titles.addWidget(caution)
-        top = QHBoxLayout()
-        top.setSpacing(SPACES_PX[1])
-        top.addLayout(titles, 1)
+        buttons = QHBoxLayout()
+        self._head.addLayout(titles, 1)
+        self._head.addLayout(buttons)
+        self._head.setSpacing(SPACES_PX[1])
         for text, keys, act in (
             (translate("plans", "New plan"), "Ctrl+N", self._ask_new),
             (translate("plans", "Open plan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+O", self._ask_open),
@@ -90,10 +93,16 @@ class PlanWindow(QWidget):
             button = Button(text)
             button.setToolTip(key_name(keys))
             button.clicked.connect(act)
-            top.addWidget(button)
+            buttons.addWidget(button)
             QShortcut(QKeySequence(keys), self).activated.connect(act)
+        buttons.addStretch(1)
         button.setProperty("role", "primary")
-        return top
+        return self._head
+
+    def reflow(self, width_px: int) -> None:
+        """Put below each other what has too little room beside each other."""
+        beside_or_below(self._head, beside=width_px >= scaled(_BESIDE_PX))
+        self.page.reflow(width_px)
 
     def _name(self, code: str) -> None:
         title = translate("plans", "Plan for {code}") if code else translate("plans", "New plan")
@@ -174,12 +183,14 @@ class PlanWindow(QWidget):
     def _ask_open(self) -> None:
         if not self.may_discard():
             return
-        name, _ = QFileDialog.getOpenFileName(self, translate("plans", "Open a plan"), "", _kinds())
-        if name:
-            try:
+        name, _ = QFileDialog.getOpenFileName(
+            self, translate("plans", "Open a plan"), "", plan_kinds()
+        )
+        try:
+            if name:
                 self.open(Path(name))
-            except Fault as fault:
-                self._warn(str(fault))
+        except Fault as fault:
+            self._warn(str(fault))
 
     def _ask_save(self) -> None:
         try:
@@ -191,24 +202,23 @@ class PlanWindow(QWidget):
             return
         proposed = plan_name(self._issue.numbered(made) if self._issue is not None else made)
         name, _ = QFileDialog.getSaveFileName(
-            self, translate("plans", "Save the plan"), proposed, _kinds()
+            self, translate("plans", "Save the plan"), proposed, plan_kinds()
         )
         if not name:
             return
-        path = Path(name)
-        path = path if path.suffix.lower() == ".json" else path.with_name(f"{path.name}.json")
+        path = Path(name if name.lower().endswith(".json") else f"{name}.json")
         try:
             made = self.save(path)
         except Fault as fault:
             self._warn(str(fault))
-        else:
-            told = translate("plans", "Revision {revision} of the plan is in {path}.")
-            if self._issue is not None:
-                told = translate(
-                    "plans",
-                    "Revision {revision} of the plan is in {path}, and in the store as given out.",
-                )
-            self._tell(told.format(revision=made.revision, path=path))
+            return
+        told = translate("plans", "Revision {revision} of the plan is in {path}.")
+        if self._issue is not None:
+            told = translate(
+                "plans",
+                "Revision {revision} of the plan is in {path}, and in the store as given out.",
+            )
+        self._tell(told.format(revision=made.revision, path=path))
 
     def _may_follow(self, made: Plan) -> bool:
         """Ask whether a plan may follow one that was given out since it was begun."""
@@ -238,8 +248,3 @@ class PlanWindow(QWidget):
 
     def _warn(self, text: str) -> None:
         self._tell(text, "caution")
-
-
-def _kinds() -> str:
-    """Give what a dialog of files offers."""
-    return translate("plans", "Plans (*.json);;All files (*)")

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PyQt6.QtCore import Qt, pyqtSignal
-from PyQt6.QtGui import QKeyEvent
+from PyQt6.QtGui import QKeyEvent, QResizeEvent
 from PyQt6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -13,6 +13,7 @@ from PyQt6.QtWidgets import (
     QTreeWidgetItem,
 )
 
+from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
 from coach.desktop.therapist.keys import key_name
@@ -34,6 +35,7 @@ from coach.review.wording import NONE
 from coach.texts import translate
 
 _COLUMNS = 4
+_LEAST_PX, _LAST_PX = 160, 120
 _ROLE = Qt.ItemDataRole.UserRole
 
 
@@ -65,16 +67,28 @@ class RecordList(QTreeWidget):
         self.setWordWrap(True)
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setMinimumHeight(scaled(_LEAST_PX))
         self.setFont(font(type_scale().small_px + 1))
         set_rows(self, across_px=8, wrapped=True, more="QHeaderView::section { padding: 8px; }")
         header = self.header()
         assert header is not None
-        for column, mode in enumerate(("ResizeToContents",) * 3 + ("Stretch",)):
+        for column, mode in enumerate(("ResizeToContents",) * 3 + ("Fixed",)):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode[mode])
+        header.setStretchLastSection(False)
         header.setSectionsClickable(False)
         # Rows are as high as their last column needs in the width that it has by now.
         header.sectionResized.connect(lambda *_: self.scheduleDelayedItemsLayout())
+        header.sectionResized.connect(lambda *_: self._fit())
+
+    def resizeEvent(self, e: QResizeEvent | None) -> None:  # noqa: N802
+        """Give the last column what the others leave, but room for a few words at least."""
+        super().resizeEvent(e)
+        self._fit()
+
+    def _fit(self) -> None:
+        port, before = self.viewport(), sum(self.columnWidth(n) for n in range(_COLUMNS - 1))
+        if port is not None:
+            self.setColumnWidth(_COLUMNS - 1, max(port.width() - before, scaled(_LAST_PX)))
 
     @property
     def kind(self) -> type[Record]:

@@ -10,16 +10,17 @@ import msgspec
 from PyQt6.QtCore import pyqtSignal
 from PyQt6.QtWidgets import (
     QHBoxLayout,
-    QLabel,
     QMenu,
     QMessageBox,
     QVBoxLayout,
     QWidget,
 )
 
+from coach.desktop.shared.enlarged import beside_or_below, scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
+from coach.desktop.therapist.one_line import OneLine
 from coach.desktop.therapist.plan_fields import said
 from coach.desktop.therapist.record_changes import RecordChanges
 from coach.desktop.therapist.record_forms import RecordForm, episode_field, fields_of, likely
@@ -45,6 +46,8 @@ from coach.review.history import Series
 from coach.storage.store import Store
 from coach.texts import translate
 
+_BESIDE_PX = 640
+
 
 class RecordsPage(QWidget):
     """Shows a ``PatientRecords`` and keeps what is changed in the store at once."""
@@ -64,7 +67,7 @@ class RecordsPage(QWidget):
         self._series: Sequence[Series] = ()
         self.changes = RecordChanges(store)
         self.form: RecordForm | None = None
-        self._title, self._under = QLabel(), said("soft")
+        self._title, self._under = OneLine(), said("soft")
         self._title.setProperty("role", "title")
         self.list = RecordList()
         self.list.add_wanted.connect(self.ask_add)
@@ -86,10 +89,13 @@ class RecordsPage(QWidget):
         titles.setSpacing(0)
         titles.addWidget(self._title)
         titles.addWidget(self._under)
-        head = QHBoxLayout()
-        head.setSpacing(SPACES_PX[1])
-        head.addLayout(titles, 1)
-        head.addWidget(self.add)
+        buttons = QHBoxLayout()
+        buttons.setSpacing(SPACES_PX[1])
+        buttons.addWidget(self.add)
+        self._head = QHBoxLayout()
+        self._head.setSpacing(SPACES_PX[1])
+        self._head.addLayout(titles, 1)
+        self._head.addLayout(buttons)
         for text, keys, act in (
             (translate("records", "C&hange\N{HORIZONTAL ELLIPSIS}"), "Enter", self.ask_change),
             (translate("records", "&Delete"), "Del", self.remove),
@@ -97,15 +103,20 @@ class RecordsPage(QWidget):
             button = Button(text)
             button.setToolTip(key_name(keys))
             button.clicked.connect(lambda _, act=act: act(self.list.record))
-            head.addWidget(button)
+            buttons.addWidget(button)
+        buttons.addStretch(1)
         how = said("soft", size_px=type_scale().small_px)
         how.setText(how_to())
         page = QVBoxLayout(self)
         page.setContentsMargins(SPACES_PX[3], SPACES_PX[2], SPACES_PX[3], SPACES_PX[2])
         page.setSpacing(SPACES_PX[2])
-        page.addLayout(head)
+        page.addLayout(self._head)
         page.addWidget(self.list, 1)
         page.addWidget(how)
+
+    def reflow(self, width_px: int) -> None:
+        """Put the buttons below the title where they have too little room beside it."""
+        beside_or_below(self._head, beside=width_px >= scaled(_BESIDE_PX))
 
     def show_person(self, records: PatientRecords, series: Sequence[Series]) -> None:
         """Show a person's records beside what the camera measured."""

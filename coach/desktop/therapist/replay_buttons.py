@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QHBoxLayout, QLabel, QWidget
 
+from coach.desktop.shared.enlarged import beside_or_below, scaled
 from coach.desktop.shared.theme import SPACES_PX
 from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
@@ -14,6 +15,7 @@ from coach.texts import translate
 
 SPEEDS: Mapping[str, float] = {"1": 0.25, "2": 0.5, "3": 1.0}
 """Seconds a second by their keys."""
+_BESIDE_PX = 900
 
 
 class ReplayButtons(QWidget):
@@ -46,18 +48,26 @@ class ReplayButtons(QWidget):
         compare.setText(translate("replay", "Compare\N{HORIZONTAL ELLIPSIS}"))
         close = self._button(translate("replay", "Close the replay"), "Esc")
         close.setText(translate("replay", "Close"))
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(SPACES_PX[1])
+        playing, choosing = QHBoxLayout(), QHBoxLayout()
         for button in (self.play, back, on):
-            row.addWidget(button)
-        row.addSpacing(SPACES_PX[2])
-        row.addWidget(QLabel(translate("replay", "Speed")))
+            playing.addWidget(button)
+        playing.addSpacing(SPACES_PX[2])
+        playing.addWidget(QLabel(translate("replay", "Speed")))
         for button in self.speeds.values():
-            row.addWidget(button)
-        row.addStretch(1)
+            playing.addWidget(button)
+        playing.addStretch(1)
         for button in (previous, following, compare, close):
-            row.addWidget(button)
+            choosing.addWidget(button)
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.addLayout(playing, 1)
+        self._row.addLayout(choosing)
+        for row in (playing, choosing, self._row):
+            row.setSpacing(SPACES_PX[1])
+
+    def reflow(self, width_px: int) -> None:
+        """Take two rows where one has too little room."""
+        beside_or_below(self._row, beside=width_px >= scaled(_BESIDE_PX))
 
     def _button(self, name: str, keys: str) -> Button:
         button = Button()

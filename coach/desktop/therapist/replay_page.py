@@ -10,7 +10,8 @@ from PyQt6.QtCore import QElapsedTimer, Qt, QTimer
 from PyQt6.QtGui import QKeySequence, QShortcut
 from PyQt6.QtWidgets import QDialog, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from coach.desktop.shared.enlarged import let_scroll
+from coach.desktop.shared.enlarged import beside_or_below, let_scroll, scaled
+from coach.desktop.shared.looks import looks
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.replay_buttons import SPEEDS, ReplayButtons, keys_told
 from coach.desktop.therapist.replay_figure import FigureView
@@ -24,6 +25,7 @@ from coach.review.replay_wording import exercise_name
 from coach.texts import translate
 
 _TICK_MS = 33
+_MARGINS_PX = 20
 _TOLERANCE_S = 1e-6
 
 
@@ -52,6 +54,7 @@ class ReplayPage(QDialog):
                 ).format(day=began_on(session))
             )
         self._at, self._speed, self.since_s = 0, 1.0, 0.0
+        self._width_px = 0
         self._stamps: list[float] = []
         self.shown: tuple[Replay, ...] = ()
         em_px = type_scale().small_px + 1
@@ -64,7 +67,7 @@ class ReplayPage(QDialog):
         self.setWindowTitle(translate("replay", "Replay"))
         self.setWindowFlag(Qt.WindowType.WindowMaximizeButtonHint)
         self._arrange()
-        let_scroll(self)
+        let_scroll(self, self)
         self.resize(1280, 800)
         self.go_to(0)
 
@@ -72,8 +75,8 @@ class ReplayPage(QDialog):
         for label, role in ((self._title, "lead"), (self._message, "caution")):
             label.setProperty("role", role)
             label.setTextFormat(Qt.TextFormat.PlainText)
+            label.setWordWrap(True)
         self._message.setAccessibleName(translate("replay", "Message"))
-        self._message.setWordWrap(True)
         self._message.hide()
         acts: dict[str, Callable[[], object]] = {
             "Space": self.toggle,
@@ -93,21 +96,32 @@ class ReplayPage(QDialog):
         for figure, trace in zip(self.figures, self.traces, strict=True):
             figures.addWidget(figure)
             traces.addWidget(trace)
-        middle = QHBoxLayout()
-        middle.setSpacing(SPACES_PX[3])
-        middle.addLayout(figures, 2)
-        middle.addLayout(traces, 3)
+        self._middle = QHBoxLayout()
+        self._middle.setSpacing(SPACES_PX[3])
+        self._middle.addLayout(figures, 2)
+        self._middle.addLayout(traces, 3)
         keys_line = QLabel(keys_told())
+        keys_line.setWordWrap(True)
         keys_line.setProperty("role", "soft")
         page = QVBoxLayout(self)
         page.setContentsMargins(SPACES_PX[3], SPACES_PX[2], SPACES_PX[3], SPACES_PX[2])
         page.setSpacing(SPACES_PX[2])
         for widget in (self._title, self._message):
             page.addWidget(widget)
-        page.addLayout(middle, 1)
+        page.addLayout(self._middle, 1)
         page.addWidget(self.buttons)
         page.addWidget(keys_line)
         self.set_speed(1.0)
+
+    def reflow(self, width_px: int) -> None:
+        """Put the traces below the figures where they have too little room beside them."""
+        self._width_px = width_px
+        least_px = sum(part.minimumWidth() for part in self.figures[: max(1, len(self.shown))])
+        beside = width_px >= least_px + self.traces[0].minimumWidth() + scaled(_MARGINS_PX)
+        beside_or_below(self._middle, beside=beside)
+        self.buttons.reflow(width_px)
+        for trace in self.traces:
+            trace.set_tall(looks().text > 1.0)
 
     @property
     def playing(self) -> bool:
@@ -213,6 +227,7 @@ class ReplayPage(QDialog):
             if i < len(shown):
                 figure.show_replay(shown[i])
                 trace.show_replay(shown[i], span, covered)
+        self.reflow(self._width_px)
         self.move_to(0.0)
 
 

@@ -62,18 +62,19 @@ class _Wrapped(QStyledItemDelegate):
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex) -> QSize:  # noqa: N802
         """Give the size of a cell."""
-        hint, view, port = super().sizeHint(option, index), self._view, self._view.viewport()
-        if isinstance(view, QTreeView):
-            if index.column() != (header.count() if (header := view.header()) else 0) - 1:
-                return hint
-            across_px = view.columnWidth(index.column())
-        else:
-            across_px = port.width() if port is not None else hint.width()
+        view, port = self._view, self._view.viewport()
+        text = str(index.data() or "")
+        if not isinstance(view, QTreeView):
+            across_px = port.width() if port is not None else option.rect.width()
+            return QSize(across_px, self._high_px + self._lines_px(text, across_px))
+        hint = super().sizeHint(option, index)
+        if index.column() != (header.count() if (header := view.header()) else 0) - 1:
+            return hint
+        needed_px = self._lines_px(text, view.columnWidth(index.column()))
+        return QSize(hint.width(), max(hint.height(), needed_px + self._high_px + _BAR_PX))
+
+    def _lines_px(self, text: str, across_px: int) -> int:
         # A hair less than there is: the style measures fractions of a pixel.
         room = QRect(0, 0, across_px - self._beside_px - 4, _TALL_PX)
-        text = str(index.data() or "")
-        needed = view.fontMetrics().boundingRect(room, Qt.TextFlag.TextWordWrap, text)
-        high_px = needed.height() + self._high_px
-        if isinstance(view, QTreeView):
-            return QSize(hint.width(), max(hint.height(), high_px + _BAR_PX))
-        return QSize(across_px, high_px)
+        metrics = self._view.fontMetrics()
+        return metrics.boundingRect(room, Qt.TextFlag.TextWordWrap, text).height()

@@ -14,6 +14,7 @@ from PyQt6.QtWidgets import (
     QWidget,
 )
 
+from coach.desktop.shared.cells import Cells
 from coach.desktop.shared.enlarged import scaled
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.shared.typeface import font
@@ -28,7 +29,7 @@ from coach.review.wording import day
 from coach.storage.store import Batch, PatientEntry, Refusal
 from coach.texts import translate
 
-_WIDTH_PX = 252
+_LIST_PX = 120
 _REFUSED_PX = 150
 
 
@@ -47,15 +48,16 @@ class SidePanel(QWidget):
     def __init__(self) -> None:
         """Begin empty."""
         super().__init__()
-        self.setFixedWidth(scaled(_WIDTH_PX))
         self._patients = PatientList(self)
         self.list = QListView()
         self.list.setModel(self._patients)
         self.list.setAccessibleName(translate("therapist", "Patients"))
         self.list.setFont(font(type_scale().small_px + 1))
-        set_rows(self.list, across_px=3)
+        self.list.setWordWrap(True)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        set_rows(self.list, across_px=3, wrapped=True)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.list.setUniformItemSizes(True)
+        self.list.setMinimumHeight(scaled(_LIST_PX))
         selection = self.list.selectionModel()
         assert selection is not None
         selection.currentRowChanged.connect(self._choose)
@@ -98,23 +100,34 @@ class SidePanel(QWidget):
         self.show_doubts(0)
 
     def _arrange(self) -> None:
-        title = QLabel(translate("therapist", "Patients"))
-        title.setProperty("role", "lead")
+        self._title = QLabel(translate("therapist", "Patients"))
+        self._title.setProperty("role", "lead")
+        cells = Cells(SPACES_PX[1])
+        for button in (
+            self.import_files,
+            self.new_patient,
+            self.make_plan,
+            self.undo,
+            self.doubts,
+        ):
+            cells.addWidget(button)
         column = QVBoxLayout(self)
         column.setContentsMargins(SPACES_PX[2], SPACES_PX[2], 0, SPACES_PX[2])
         column.setSpacing(SPACES_PX[1])
-        column.addWidget(title)
-        column.addWidget(self.import_files)
-        column.addWidget(self.new_patient)
-        column.addWidget(self.make_plan)
-        column.addWidget(self.undo)
-        column.addWidget(self.doubts)
+        column.addWidget(self._title)
+        column.addLayout(cells)
         column.addWidget(self.progress)
         column.addWidget(self.stop)
         column.addWidget(self.list, 1)
         column.addWidget(self._refused_title)
         column.addWidget(self.refused)
         column.addWidget(self.forget)
+
+    def stand_aside(self, aside: bool) -> None:
+        """Stand beside the pages, or be a page of its own, which has its name already."""
+        self._title.setVisible(aside)
+        right_px = 0 if aside else SPACES_PX[2]
+        self.setContentsMargins(0, 0, right_px, 0)
 
     def show_patients(
         self,

@@ -11,7 +11,6 @@ from PyQt6.QtCore import Qt
 from PyQt6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PyQt6.QtWidgets import QMainWindow, QWidget
 
-from coach.desktop.shared.enlarged import scrolling
 from coach.desktop.therapist.doubts_dialog import DoubtsDialog
 from coach.desktop.therapist.exports import Exports
 from coach.desktop.therapist.import_run import ImportRun, dropped_paths, outcomes_told
@@ -52,7 +51,7 @@ class ReviewWindow(QMainWindow):
         self.setAcceptDrops(True)
         self.parts = WindowParts(store, today)
         self.panel, self.page, self.records = self.parts.panel, self.parts.page, self.parts.records
-        self.setCentralWidget(scrolling(self.parts))
+        self.setCentralWidget(self.parts)
         self.looks, self.exports = LookActs(self), Exports(self, store.name)
         self.imports = imports or ImportRun(store)
         self.imports.setParent(self)
@@ -76,6 +75,7 @@ class ReviewWindow(QMainWindow):
             "quit": self.close,
             "new": lambda: records.ask_person(new=True),
             "name": lambda: records.ask_person(new=False),
+            "people": self.parts.show_people,
             "course": self.parts.show_course,
             "records": self.parts.show_records,
             "plan": self._make_plan,
@@ -95,6 +95,7 @@ class ReviewWindow(QMainWindow):
         ):
             signal.connect(self.entries[name].trigger)
         panel.patient_chosen.connect(self.show_patient)
+        panel.list.activated.connect(self.parts.show_course)
         panel.forget_wanted.connect(self._forget)
         panel.undo_wanted.connect(self.imports.ask_undo)
         records.changed.connect(self.refresh)

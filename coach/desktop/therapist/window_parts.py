@@ -6,8 +6,18 @@ from collections.abc import Callable
 from datetime import date
 
 from PyQt6.QtCore import Qt, pyqtSignal
-from PyQt6.QtWidgets import QHBoxLayout, QLabel, QStackedWidget, QTabWidget, QVBoxLayout, QWidget
+from PyQt6.QtGui import QResizeEvent
+from PyQt6.QtWidgets import (
+    QApplication,
+    QHBoxLayout,
+    QLabel,
+    QStackedWidget,
+    QTabWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
+from coach.desktop.shared.enlarged import Downward, scaled
 from coach.desktop.shared.theme import SPACES_PX
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.patient_page import PatientPage
@@ -17,6 +27,11 @@ from coach.desktop.therapist.side_panel import SidePanel
 from coach.review.overview import Overview
 from coach.storage.store import Store
 from coach.texts import translate
+
+_PEOPLE_PX, _LEAST_PX = 252, 640
+"""Width of the list of patients, and what must be left beside it for the pages."""
+_ANY_PX = 16_777_215
+"""Qt's own bound of a width."""
 
 
 class WindowParts(QWidget):
@@ -30,6 +45,7 @@ class WindowParts(QWidget):
         super().__init__()
         self.setObjectName("page")
         self.setAttribute(Qt.WidgetAttribute.WA_StyledBackground)
+        self._anybody = False
         self.panel = SidePanel()
         self.page = PatientPage()
         self.records = RecordsPage(store, today)
@@ -37,34 +53,59 @@ class WindowParts(QWidget):
         self._message.setAccessibleName(translate("therapist", "Message"))
         self._message.setContentsMargins(SPACES_PX[3], SPACES_PX[1], SPACES_PX[3], SPACES_PX[1])
         self._message.hide()
-        self._course = _stack(_no_session(), self.page)
+        self._course = _stack(_nobody(), _no_session(), Downward(self.page, self.page))
+        self._aside, self._people = True, Downward(self.panel)
         self._tabs = QTabWidget()
         self._tabs.setDocumentMode(True)
         self._tabs.setAccessibleName(translate("therapist", "Course and records"))
         if (bar := self._tabs.tabBar()) is not None:
             bar.setDrawBase(False)
             bar.setAccessibleName(translate("therapist", "Course or records"))
-        for page, name, keys in (
-            (self._course, translate("therapist", "Course"), "Ctrl+1"),
-            (self.records, translate("therapist", "Records"), "Ctrl+2"),
-        ):
-            self._tabs.setTabToolTip(self._tabs.addTab(page, name), key_name(keys))
+        self._written = Downward(self.records, self.records)
+        self._add_tab(self._course, translate("therapist", "Course"), "Ctrl+1")
+        self._add_tab(self._written, translate("therapist", "Records"), "Ctrl+2")
         self._tabs.currentChanged.connect(self.turned)
-        self._stack = _stack(_nobody(), self._tabs)
         right = QVBoxLayout()
         right.setSpacing(0)
         right.addWidget(self._message)
-        right.addWidget(self._stack, 1)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(0)
-        row.addWidget(self.panel)
-        row.addLayout(right, 1)
+        right.addWidget(self._tabs, 1)
+        self._row = QHBoxLayout(self)
+        self._row.setContentsMargins(0, 0, 0, 0)
+        self._row.setSpacing(0)
+        self._row.addLayout(right, 1)
+        self._set_aside()
+
+    def _add_tab(self, page: QWidget, name: str, keys: str, at: int = -1) -> None:
+        self._tabs.setTabToolTip(self._tabs.insertTab(at, page, name), key_name(keys))
+
+    def resizeEvent(self, a0: QResizeEvent | None) -> None:  # noqa: N802
+        """Make the list of patients a page of its own where it would leave too little room."""
+        aside = self.width() >= scaled(_PEOPLE_PX + _LEAST_PX)
+        if aside is not self._aside:
+            self._aside = aside
+            self._set_aside()
+        super().resizeEvent(a0)
+
+    def _set_aside(self) -> None:
+        focused = QApplication.focusWidget()
+        self.panel.stand_aside(self._aside)
+        if self._aside:
+            self._tabs.removeTab(self._tabs.indexOf(self._people))
+            self._people.setFixedWidth(scaled(_PEOPLE_PX))
+            self._row.insertWidget(0, self._people)
+            self._people.show()
+        elif self._tabs.indexOf(self._people) < 0:
+            self._people.setMinimumWidth(0)
+            self._people.setMaximumWidth(_ANY_PX)
+            self._add_tab(self._people, translate("therapist", "Patients"), "Ctrl+3", at=0)
+        self.show_anybody(self._anybody)
+        if focused is not None and self.isAncestorOf(focused):
+            focused.setFocus()
 
     @property
     def on_records(self) -> bool:
         """Whether the records are in front."""
-        return self._tabs.currentWidget() is self.records
+        return self._tabs.currentWidget() is self._written
 
     @property
     def telling(self) -> str:
@@ -73,13 +114,24 @@ class WindowParts(QWidget):
 
     def show_anybody(self, anybody: bool) -> None:
         """Show the pages, or what to do where there is nobody."""
-        self._stack.setCurrentIndex(int(anybody))
+        self._anybody = anybody
+        self._tabs.setTabVisible(self._tabs.indexOf(self._written), anybody)
+        if (bar := self._tabs.tabBar()) is not None:
+            bar.setVisible(anybody or not self._aside)
+        if not anybody:
+            self._course.setCurrentIndex(0)
 
     def show_overview(self, overview: Overview | None) -> None:
         """Show a patient's course, or what to do where there is none yet."""
-        self._course.setCurrentIndex(int(overview is not None))
+        self._course.setCurrentIndex(1 if overview is None else 2)
         if overview is not None:
             self.page.show_overview(overview)
+
+    def show_people(self) -> None:
+        """Turn to the list of patients."""
+        if not self._aside:
+            self._tabs.setCurrentWidget(self._people)
+        self.panel.list.setFocus()
 
     def show_course(self) -> None:
         """Turn to the course."""
@@ -88,7 +140,7 @@ class WindowParts(QWidget):
 
     def show_records(self) -> None:
         """Turn to the records."""
-        self._tabs.setCurrentWidget(self.records)
+        self._tabs.setCurrentWidget(self._written)
         self.records.list.setFocus()
 
     def stand_as(self, other: WindowParts) -> None:
@@ -107,15 +159,16 @@ class WindowParts(QWidget):
         self._message.show()
 
 
-def _stack(nothing: str, page: QWidget) -> QStackedWidget:
-    """Give a text for where there is nothing, with a page behind it."""
-    text = QLabel(nothing)
-    text.setProperty("role", "lead")
-    text.setAlignment(Qt.AlignmentFlag.AlignCenter)
-    text.setWordWrap(True)
-    text.setContentsMargins(*(SPACES_PX[4],) * 4)
+def _stack(nobody: str, no_session: str, page: QWidget) -> QStackedWidget:
+    """Give texts for where there is nothing to show, with a page behind them."""
     stack = QStackedWidget()
-    stack.addWidget(text)
+    for nothing in (nobody, no_session):
+        text = QLabel(nothing)
+        text.setProperty("role", "lead")
+        text.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        text.setWordWrap(True)
+        text.setContentsMargins(*(SPACES_PX[4],) * 4)
+        stack.addWidget(Downward(text))
     stack.addWidget(page)
     return stack
 

@@ -4759,7 +4759,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Schmer&amp;zgrenze</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="34" />
+        <location filename="../therapist/plan_head.py" line="36" />
         <location filename="../therapist/exercise_editor.py" line="101" />
         <source>Side</source>
         <translation>Seite</translation>
@@ -4855,6 +4855,11 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Der Schlüssel der Praxis ist vertippt oder abgeschnitten: Kopieren Sie ihn noch einmal aus der Praxis oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
+        <location filename="../therapist/plan_draft.py" line="194" />
+        <source>Plans (*.json);;All files (*)</source>
+        <translation>Pläne (*.json);;Alle Dateien (*)</translation>
+    </message>
+    <message>
         <location filename="../therapist/plan_fields.py" line="69" />
         <source>none</source>
         <translation>ohne</translation>
@@ -4905,102 +4910,102 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Kamera erhöht am Fußende</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="31" />
+        <location filename="../therapist/plan_head.py" line="33" />
         <source>not said</source>
         <translation>nicht genannt</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="32" />
+        <location filename="../therapist/plan_head.py" line="34" />
         <source>Patient code</source>
         <translation>Patientencode</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="33" />
+        <location filename="../therapist/plan_head.py" line="35" />
         <source>Title</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="34" />
+        <location filename="../therapist/plan_head.py" line="36" />
         <source>both</source>
         <translation>beide</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="35" />
+        <location filename="../therapist/plan_head.py" line="37" />
         <source>Phase</source>
         <translation>Phase</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="36" />
+        <location filename="../therapist/plan_head.py" line="38" />
         <source>Irritability</source>
         <translation>Irritierbarkeit</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="37" />
+        <location filename="../therapist/plan_head.py" line="39" />
         <source>Sessions a week</source>
         <translation>Sitzungen pro Woche</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="38" />
+        <location filename="../therapist/plan_head.py" line="40" />
         <source>Valid until</source>
         <translation>Gültig bis</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="39" />
+        <location filename="../therapist/plan_head.py" line="41" />
         <source>Contact</source>
         <translation>Kontakt</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="40" />
+        <location filename="../therapist/plan_head.py" line="42" />
         <source>Practice key</source>
         <translation>Schlüssel der Praxis</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="41" />
+        <location filename="../therapist/plan_head.py" line="43" />
         <source>optional, age1…</source>
         <translation>freiwillig, age1…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="57" />
+        <location filename="../therapist/plan_head.py" line="60" />
         <source>&amp;Patient code</source>
         <translation>&amp;Patientencode</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="58" />
+        <location filename="../therapist/plan_head.py" line="61" />
         <source>&amp;Title</source>
         <translation>&amp;Titel</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="59" />
+        <location filename="../therapist/plan_head.py" line="62" />
         <source>Si&amp;de</source>
         <translation>&amp;Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="60" />
+        <location filename="../therapist/plan_head.py" line="63" />
         <source>P&amp;hase</source>
         <translation>Ph&amp;ase</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="61" />
+        <location filename="../therapist/plan_head.py" line="64" />
         <source>&amp;Irritability</source>
         <translation>&amp;Irritierbarkeit</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="64" />
+        <location filename="../therapist/plan_head.py" line="65" />
         <source>Sessions a &amp;week</source>
         <translation>Sitzungen pro &amp;Woche</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="65" />
+        <location filename="../therapist/plan_head.py" line="66" />
         <source>&amp;Valid until</source>
         <translation>&amp;Gültig bis</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="66" />
+        <location filename="../therapist/plan_head.py" line="67" />
         <source>&amp;Contact</source>
         <translation>&amp;Kontakt</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="67" />
+        <location filename="../therapist/plan_head.py" line="68" />
         <source>Practice &amp;key</source>
         <translation>Schlüsse&amp;l der Praxis</translation>
     </message>
@@ -5030,112 +5035,107 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Was sich gegenüber dem geöffneten Plan geändert hat</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="162" />
+        <location filename="../therapist/plan_page.py" line="164" />
         <source>Added: {exercise}, {dose}.</source>
         <translation>Hinzugefügt: {exercise}, {dose}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="224" />
+        <location filename="../therapist/plan_page.py" line="226" />
         <source>What changed against revision {revision}</source>
         <translation>Änderungen gegenüber Fassung {revision}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="226" />
+        <location filename="../therapist/plan_page.py" line="228" />
         <source>What changed against revision {revision} of {day}</source>
         <translation>Änderungen gegenüber Fassung {revision} vom {day}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="233" />
+        <location filename="../therapist/plan_page.py" line="235" />
         <source>Nothing.</source>
         <translation>Keine.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="221" />
-        <location filename="../therapist/plan_window.py" line="162" />
-        <location filename="../therapist/plan_window.py" line="49" />
+        <location filename="../therapist/plan_window.py" line="231" />
+        <location filename="../therapist/plan_window.py" line="171" />
+        <location filename="../therapist/plan_window.py" line="51" />
         <source>Plan</source>
         <translation>Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="53" />
+        <location filename="../therapist/plan_window.py" line="56" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="72" />
+        <location filename="../therapist/plan_window.py" line="74" />
         <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
         <translation>Das Programm schlägt übliche Dosen vor; es entscheidet, wer die Schulter untersucht hat und zur Behandlung zugelassen ist.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="99" />
-        <location filename="../therapist/plan_window.py" line="86" />
+        <location filename="../therapist/plan_window.py" line="108" />
+        <location filename="../therapist/plan_window.py" line="89" />
         <source>New plan</source>
         <translation>Neuer Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="87" />
+        <location filename="../therapist/plan_window.py" line="90" />
         <source>Open plan…</source>
         <translation>Plan öffnen…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="88" />
+        <location filename="../therapist/plan_window.py" line="91" />
         <source>&amp;Save plan…</source>
         <translation>Plan spei&amp;chern…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="99" />
+        <location filename="../therapist/plan_window.py" line="108" />
         <source>Plan for {code}</source>
         <translation>Plan für {code}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="112" />
+        <location filename="../therapist/plan_window.py" line="121" />
         <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
         <translation>Der Plan hier hat Änderungen, die nicht gespeichert sind: Speichern Sie ihn oder beginnen Sie mit {key} neu, bevor einer für {code} entsteht.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="142" />
+        <location filename="../therapist/plan_window.py" line="151" />
         <source>Opened {file}.</source>
         <translation>{file} ist geöffnet.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="152" />
+        <location filename="../therapist/plan_window.py" line="161" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
         <translation>Der Schlüssel der Praxis wurde erneuert: Dieser Plan trägt den neuen.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="163" />
+        <location filename="../therapist/plan_window.py" line="172" />
         <source>The plan has changes that are not saved. Discard them?</source>
         <translation>Der Plan hat Änderungen, die nicht gespeichert sind. Verwerfen?</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="177" />
+        <location filename="../therapist/plan_window.py" line="187" />
         <source>Open a plan</source>
         <translation>Plan öffnen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="194" />
+        <location filename="../therapist/plan_window.py" line="205" />
         <source>Save the plan</source>
         <translation>Plan speichern</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="205" />
+        <location filename="../therapist/plan_window.py" line="215" />
         <source>Revision {revision} of the plan is in {path}.</source>
         <translation>Fassung {revision} des Plans steht in {path}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="207" />
+        <location filename="../therapist/plan_window.py" line="217" />
         <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
         <translation>Fassung {revision} des Plans steht in {path} und als ausgegeben in der Datenbank.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="222" />
+        <location filename="../therapist/plan_window.py" line="232" />
         <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
         <translation>{code} hat Fassung {revision} eines Plans bekommen, die neuer ist als die, mit der dieser hier begonnen wurde. Diesen als nächste Fassung ausgeben?</translation>
-    </message>
-    <message>
-        <location filename="../therapist/plan_window.py" line="245" />
-        <source>Plans (*.json);;All files (*)</source>
-        <translation>Pläne (*.json);;Alle Dateien (*)</translation>
     </message>
 </context><context>
     <name>record</name>
@@ -5360,37 +5360,37 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>keine</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="51" />
+        <location filename="../therapist/record_list.py" line="53" />
         <source>Records</source>
         <translation>Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="55" />
+        <location filename="../therapist/record_list.py" line="57" />
         <source>Date</source>
         <translation>Datum</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="56" />
+        <location filename="../therapist/record_list.py" line="58" />
         <source>What</source>
         <translation>Was</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="57" />
+        <location filename="../therapist/record_list.py" line="59" />
         <source>Value</source>
         <translation>Wert</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="58" />
+        <location filename="../therapist/record_list.py" line="60" />
         <source>Beside it</source>
         <translation>Daneben</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="163" />
+        <location filename="../therapist/record_list.py" line="177" />
         <source>None yet. {enter} opens the plan window ({plan}).</source>
         <translation>Noch keine. {enter} öffnet das Planfenster ({plan}).</translation>
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="165" />
+        <location filename="../therapist/record_list.py" line="179" />
         <source>None yet. {enter} adds one.</source>
         <translation>Noch kein Eintrag. {enter} legt einen an.</translation>
     </message>
@@ -5525,109 +5525,109 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{enter} ändert den gewählten Eintrag, {insert} legt in seinem Abschnitt einen an, {delete} entfernt ihn, {undo} nimmt die letzte Änderung zurück. Zahlen stehen so da, wie sie eingetippt wurden; ihr Fehler ist nicht bekannt.</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="73" />
+        <location filename="../therapist/records_page.py" line="76" />
         <source>&amp;Add…</source>
         <translation>Hinzu&amp;fügen…</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="94" />
+        <location filename="../therapist/records_page.py" line="100" />
         <source>C&amp;hange…</source>
         <translation>&amp;Ändern…</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="95" />
+        <location filename="../therapist/records_page.py" line="101" />
         <source>&amp;Delete</source>
         <translation>Lös&amp;chen</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="115" />
+        <location filename="../therapist/records_page.py" line="126" />
         <source>no name written down (Patient, Change code or name)</source>
         <translation>kein Name eingetragen (Menü „Patient“, „Code oder Namen ändern“)</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="159" />
+        <location filename="../therapist/records_page.py" line="170" />
         <source>{record} kept.</source>
         <translation>{record} gespeichert.</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="185" />
+        <location filename="../therapist/records_page.py" line="196" />
         <source>{what}. {key} takes it back.</source>
         <translation>{what}. {key} nimmt es zurück.</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="193" />
+        <location filename="../therapist/records_page.py" line="204" />
         <source>Erase {code} with every session, record and plan? This cannot be taken back; backup copies of the store are not touched.</source>
         <translation>{code} mit allen Sitzungen, Einträgen und Plänen löschen? Das lässt sich nicht zurücknehmen; Sicherungskopien der Datenbank bleiben unberührt.</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="200" />
+        <location filename="../therapist/records_page.py" line="211" />
         <source>Erase the patient</source>
         <translation>Person löschen</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="215" />
+        <location filename="../therapist/records_page.py" line="226" />
         <source>{code} is erased.</source>
         <translation>{code} ist gelöscht.</translation>
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="226" />
+        <location filename="../therapist/records_page.py" line="237" />
         <source>Taken back: {what}.</source>
         <translation>Zurückgenommen: {what}.</translation>
     </message>
 </context><context>
     <name>replay</name>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="26" />
+        <location filename="../therapist/replay_buttons.py" line="28" />
         <source>Play or pause</source>
         <translation>Abspielen oder anhalten</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="29" />
+        <location filename="../therapist/replay_buttons.py" line="31" />
         <source>One picture back</source>
         <translation>Ein Bild zurück</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="31" />
+        <location filename="../therapist/replay_buttons.py" line="33" />
         <source>One picture on</source>
         <translation>Ein Bild weiter</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="41" />
+        <location filename="../therapist/replay_buttons.py" line="43" />
         <source>Previous repetition</source>
         <translation>Vorige Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="42" />
+        <location filename="../therapist/replay_buttons.py" line="44" />
         <source>Previous</source>
         <translation>Vorige</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="43" />
+        <location filename="../therapist/replay_buttons.py" line="45" />
         <source>Next repetition</source>
         <translation>Nächste Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="44" />
+        <location filename="../therapist/replay_buttons.py" line="46" />
         <source>Next</source>
         <translation>Nächste</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="45" />
+        <location filename="../therapist/replay_buttons.py" line="47" />
         <source>Compare with another session</source>
         <translation>Mit einer anderen Sitzung vergleichen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="46" />
+        <location filename="../therapist/replay_buttons.py" line="48" />
         <source>Compare…</source>
         <translation>Vergleichen…</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="47" />
+        <location filename="../therapist/replay_buttons.py" line="49" />
         <source>Close the replay</source>
         <translation>Wiedergabe schließen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="48" />
+        <location filename="../therapist/replay_buttons.py" line="50" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -5637,32 +5637,32 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Tempo</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="72" />
+        <location filename="../therapist/replay_buttons.py" line="82" />
         <source>Pause</source>
         <translation>Anhalten</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="72" />
+        <location filename="../therapist/replay_buttons.py" line="82" />
         <source>Play</source>
         <translation>Abspielen</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="83" />
+        <location filename="../therapist/replay_buttons.py" line="93" />
         <source>Quarter speed</source>
         <translation>Viertel des Tempos</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="84" />
+        <location filename="../therapist/replay_buttons.py" line="94" />
         <source>Half speed</source>
         <translation>Halbes Tempo</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="85" />
+        <location filename="../therapist/replay_buttons.py" line="95" />
         <source>Full speed</source>
         <translation>Volles Tempo</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="91" />
+        <location filename="../therapist/replay_buttons.py" line="101" />
         <source>Space play or pause, Left and Right one picture, Home and End, Page Up and Page Down repetition, 1 2 3 speed, C compare, Esc close</source>
         <translation>Leertaste: abspielen oder anhalten; Links, Rechts: ein Bild; Pos1, Ende; Bild auf, Bild ab: Wiederholung; 1 2 3: Tempo; C: vergleichen; Esc: schließen</translation>
     </message>
@@ -5672,23 +5672,23 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Strichfigur</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="48" />
+        <location filename="../therapist/replay_page.py" line="50" />
         <source>The session of {day} has no measured repetition to replay; choose another one.</source>
         <translation>Die Sitzung vom {day} hat keine gemessene Wiederholung, die sich wiedergeben ließe; wählen Sie eine andere.</translation>
     </message>
     <message>
         <location filename="../therapist/replay_sessions.py" line="49" />
-        <location filename="../therapist/replay_page.py" line="64" />
+        <location filename="../therapist/replay_page.py" line="67" />
         <source>Replay</source>
         <translation>Wiedergabe</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="75" />
+        <location filename="../therapist/replay_page.py" line="79" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="204" />
+        <location filename="../therapist/replay_page.py" line="218" />
         <source>{exercise}, repetition {number} of {count} of the session</source>
         <translation>{exercise}, Wiederholung {number} von {count} der Sitzung</translation>
     </message>
@@ -5733,12 +5733,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Die Sitzung vom {day} hat keine Wiederholung von {exercise}; wählen Sie eine andere.</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="48" />
+        <location filename="../therapist/replay_trace.py" line="32" />
         <source>Trace of the repetition</source>
         <translation>Verlaufskurve der Wiederholung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="168" />
+        <location filename="../therapist/trace_painting.py" line="125" />
         <source>hold</source>
         <translation>Halten</translation>
     </message>
@@ -5802,7 +5802,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
 </context><context>
     <name>review</name>
     <message>
-        <location filename="../therapist/replay_trace.py" line="191" />
+        <location filename="../therapist/trace_painting.py" line="148" />
         <source>no frame</source>
         <translation>kein Bild</translation>
     </message>
@@ -7062,7 +7062,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="51" />
+        <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="54" />
         <location filename="../therapist/import_run.py" line="106" />
         <location filename="../../app/review.py" line="50" />
@@ -7091,7 +7091,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Diese Sitzungen widersprechen dem, was die Praxis weiß. Bis Sie entscheiden, zählt jede für die Person, die ihre Datei nennt. Eine Entscheidung lässt sich jederzeit zurücknehmen.</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="37" />
+        <location filename="../therapist/window_parts.py" line="53" />
         <location filename="../therapist/doubts_dialog.py" line="65" />
         <source>Message</source>
         <translation>Meldung</translation>
@@ -7237,17 +7237,17 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;Patient</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="50" />
+        <location filename="../therapist/menus.py" line="51" />
         <source>E&amp;xport</source>
         <translation>A&amp;usgabe</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="70" />
+        <location filename="../therapist/menus.py" line="71" />
         <source>Vie&amp;w</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="63" />
+        <location filename="../therapist/side_panel.py" line="65" />
         <location filename="../therapist/menus.py" line="19" />
         <source>&amp;Import files…</source>
         <translation>Dateien e&amp;inlesen…</translation>
@@ -7258,7 +7258,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;Ordner einlesen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="75" />
+        <location filename="../therapist/side_panel.py" line="77" />
         <location filename="../therapist/menus.py" line="27" />
         <source>&amp;Stop importing</source>
         <translation>Einlesen &amp;stoppen</translation>
@@ -7284,7 +7284,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="68" />
+        <location filename="../therapist/side_panel.py" line="70" />
         <location filename="../therapist/menus.py" line="42" />
         <source>&amp;New patient…</source>
         <translation>&amp;Neu anlegen…</translation>
@@ -7296,81 +7296,86 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     </message>
     <message>
         <location filename="../therapist/menus.py" line="44" />
+        <source>L&amp;ist of patients</source>
+        <translation>Patientenl&amp;iste</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="45" />
         <source>C&amp;ourse</source>
         <translation>&amp;Verlauf</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="45" />
+        <location filename="../therapist/menus.py" line="46" />
         <source>R&amp;ecords</source>
         <translation>&amp;Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="46" />
+        <location filename="../therapist/menus.py" line="47" />
         <source>P&amp;lan…</source>
         <translation>&amp;Plan…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="47" />
+        <location filename="../therapist/menus.py" line="48" />
         <source>&amp;Replay…</source>
         <translation>&amp;Wiedergabe…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="48" />
+        <location filename="../therapist/menus.py" line="49" />
         <source>Er&amp;ase the patient…</source>
         <translation>Person &amp;löschen…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="51" />
+        <location filename="../therapist/menus.py" line="52" />
         <source>&amp;Report as PDF…</source>
         <translation>&amp;Bericht als PDF…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="54" />
+        <location filename="../therapist/menus.py" line="55" />
         <source>&amp;Note, S-O-A-P…</source>
         <translation>&amp;Notiz, S-O-A-P…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="57" />
+        <location filename="../therapist/menus.py" line="58" />
         <source>&amp;Copy the note</source>
         <translation>Notiz &amp;kopieren</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="60" />
+        <location filename="../therapist/menus.py" line="61" />
         <source>&amp;Table of holds (CSV)…</source>
         <translation>&amp;Tabelle der Haltephasen (CSV)…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="65" />
+        <location filename="../therapist/menus.py" line="66" />
         <source>Table of own &amp;measures (CSV)…</source>
         <translation>Tabelle der eigenen &amp;Messungen (CSV)…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="68" />
+        <location filename="../therapist/menus.py" line="69" />
         <source>&amp;FHIR bundle…</source>
         <translation>&amp;FHIR-Bundle…</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="71" />
+        <location filename="../therapist/menus.py" line="72" />
         <source>&amp;Larger text</source>
         <translation>&amp;Größere Schrift</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="72" />
+        <location filename="../therapist/menus.py" line="73" />
         <source>&amp;Smaller text</source>
         <translation>&amp;Kleinere Schrift</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="73" />
+        <location filename="../therapist/menus.py" line="74" />
         <source>&amp;Usual text</source>
         <translation>&amp;Übliche Schrift</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="74" />
+        <location filename="../therapist/menus.py" line="75" />
         <source>Light or &amp;dark</source>
         <translation>Hell oder &amp;dunkel</translation>
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="75" />
+        <location filename="../therapist/menus.py" line="76" />
         <source>Light or dark &amp;as the system</source>
         <translation>Hell oder dunkel &amp;wie das System</translation>
     </message>
@@ -7385,22 +7390,22 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Wie das zu lesen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="62" />
+        <location filename="../therapist/page_column.py" line="58" />
         <source>Change, hints, what was done, pain, camera, and how to read this</source>
         <translation>Änderung, Hinweise, was gemacht wurde, Schmerz, Kamera und wie das zu lesen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="80" />
+        <location filename="../therapist/page_column.py" line="82" />
         <source>Movement</source>
         <translation>Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="81" />
+        <location filename="../therapist/page_column.py" line="83" />
         <source>no session gave a value</source>
         <translation>keine Sitzung ergab einen Wert</translation>
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="82" />
+        <location filename="../therapist/page_column.py" line="84" />
         <source>Change</source>
         <translation>Änderung</translation>
     </message>
@@ -7450,163 +7455,164 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{sessions}, zuletzt {day}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="60" />
+        <location filename="../therapist/patient_page.py" line="61" />
         <source>Why to look at this patient</source>
         <translation>Warum diese Person anzusehen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="64" />
+        <location filename="../therapist/patient_page.py" line="65" />
         <source>Range by movement</source>
         <translation>Bewegungsausmaß nach Bewegung</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="75" />
+        <location filename="../therapist/patient_page.py" line="77" />
         <source>Write &amp;report…</source>
         <translation>&amp;Bericht schreiben…</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="78" />
+        <location filename="../therapist/patient_page.py" line="80" />
         <source>Write the one-page report as a PDF file</source>
         <translation>Bericht von einer Seite als PDF-Datei schreiben</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="82" />
+        <location filename="../therapist/patient_page.py" line="84" />
         <source>Re&amp;play…</source>
         <translation>Wieder&amp;gabe…</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="83" />
+        <location filename="../therapist/patient_page.py" line="85" />
         <source>Replay repetitions of a session</source>
         <translation>Wiederholungen einer Sitzung wiedergeben</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="120" />
+        <location filename="../therapist/patient_page.py" line="145" />
         <source>{period}, {sessions}. Plan: {title}</source>
         <translation>{period}, {sessions}. Plan: {title}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="122" />
+        <location filename="../therapist/patient_page.py" line="147" />
         <source>{period}, {sessions}</source>
         <translation>{period}, {sessions}</translation>
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="168" />
+        <location filename="../therapist/patient_page.py" line="195" />
         <source>Nothing stands out.</source>
         <translation>Nichts fällt auf.</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="101" />
+        <location filename="../therapist/window_parts.py" line="100" />
+        <location filename="../therapist/side_panel.py" line="103" />
         <location filename="../therapist/side_panel.py" line="54" />
         <source>Patients</source>
         <translation>Patienten</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="72" />
+        <location filename="../therapist/side_panel.py" line="74" />
         <source>Make a p&amp;lan…</source>
         <translation>Plan &amp;erstellen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="80" />
+        <location filename="../therapist/side_panel.py" line="82" />
         <source>Und&amp;o the last import</source>
         <translation>Einlesen &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="83" />
+        <location filename="../therapist/side_panel.py" line="85" />
         <source>Files imported</source>
         <translation>Eingelesene Dateien</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="87" />
+        <location filename="../therapist/side_panel.py" line="89" />
         <source>Refused files with reasons</source>
         <translation>Abgewiesene Dateien mit Gründen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="93" />
+        <location filename="../therapist/side_panel.py" line="95" />
         <source>&amp;Clear this list</source>
         <translation>Liste &amp;leeren</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="142" />
+        <location filename="../therapist/side_panel.py" line="155" />
         <source>Takes {sessions} out again ({key})</source>
         <translation>Nimmt {sessions} wieder heraus ({key})</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="151" />
+        <location filename="../therapist/side_panel.py" line="164" />
         <source>1 doubtful session…</source>
         <translation>1 zweifelhafte Sitzung…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="152" />
+        <location filename="../therapist/side_panel.py" line="165" />
         <source>1 doubtful session to decide about</source>
         <translation>Über 1 zweifelhafte Sitzung ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="154" />
+        <location filename="../therapist/side_panel.py" line="167" />
         <source>{count} doubtful sessions…</source>
         <translation>{count} zweifelhafte Sitzungen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="155" />
+        <location filename="../therapist/side_panel.py" line="168" />
         <source>{count} doubtful sessions to decide about</source>
         <translation>Über {count} zweifelhafte Sitzungen ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="162" />
+        <location filename="../therapist/side_panel.py" line="175" />
         <source>{files} refused</source>
         <translation>{files} abgewiesen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="197" />
+        <location filename="../therapist/side_panel.py" line="210" />
         <source>1 file</source>
         <translation>1 Datei</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="198" />
+        <location filename="../therapist/side_panel.py" line="211" />
         <source>{count} files</source>
         <translation>{count} Dateien</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="140" />
+        <location filename="../therapist/window.py" line="141" />
         <source>&amp;Undo: {what}</source>
         <translation>&amp;Rückgängig: {what}</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="142" />
+        <location filename="../therapist/window.py" line="143" />
         <source>&amp;Undo the last import…</source>
         <translation>Letztes Einlesen zu&amp;rücknehmen…</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="175" />
+        <location filename="../therapist/window.py" line="176" />
         <source>There was no session file to import there.</source>
         <translation>Dort war keine Sitzungsdatei, die sich einlesen ließe.</translation>
     </message>
     <message>
-        <location filename="../therapist/window.py" line="180" />
+        <location filename="../therapist/window.py" line="181" />
         <source>{sessions} taken out again.</source>
         <translation>{sessions} wieder herausgenommen.</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="43" />
+        <location filename="../therapist/window_parts.py" line="60" />
         <source>Course and records</source>
         <translation>Verlauf und Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="46" />
+        <location filename="../therapist/window_parts.py" line="63" />
         <source>Course or records</source>
         <translation>Verlauf oder Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="48" />
+        <location filename="../therapist/window_parts.py" line="65" />
         <source>Course</source>
         <translation>Verlauf</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="49" />
+        <location filename="../therapist/window_parts.py" line="66" />
         <source>Records</source>
         <translation>Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="124" />
+        <location filename="../therapist/window_parts.py" line="177" />
         <source>Nobody here yet.
 
 Press New patient ({new}) to begin with a person, or drop session files or a folder of them into this window (Import files, {files}).
@@ -7617,7 +7623,7 @@ Beginnen Sie mit „Neu anlegen“ ({new}) oder legen Sie Sitzungsdateien oder e
 Das Programm zu Hause hinterlässt für jede Sitzung eine Datei, die auf .shoulder.zip endet oder, für die Praxis versiegelt, auf .shoulder.age.</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="135" />
+        <location filename="../therapist/window_parts.py" line="188" />
         <source>No sessions yet.
 
 Write down what you know under Records ({records}), make a plan ({plan}) and send its file.

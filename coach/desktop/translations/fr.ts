@@ -4758,7 +4758,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="34" />
+        <location filename="../therapist/plan_head.py" line="36" />
         <location filename="../therapist/exercise_editor.py" line="101" />
         <source>Side</source>
         <translation type="unfinished" />
@@ -4854,6 +4854,11 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../therapist/plan_draft.py" line="194" />
+        <source>Plans (*.json);;All files (*)</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../therapist/plan_fields.py" line="69" />
         <source>none</source>
         <translation type="unfinished" />
@@ -4904,102 +4909,102 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="31" />
+        <location filename="../therapist/plan_head.py" line="33" />
         <source>not said</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="32" />
+        <location filename="../therapist/plan_head.py" line="34" />
         <source>Patient code</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="33" />
+        <location filename="../therapist/plan_head.py" line="35" />
         <source>Title</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="34" />
+        <location filename="../therapist/plan_head.py" line="36" />
         <source>both</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="35" />
+        <location filename="../therapist/plan_head.py" line="37" />
         <source>Phase</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="36" />
+        <location filename="../therapist/plan_head.py" line="38" />
         <source>Irritability</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="37" />
+        <location filename="../therapist/plan_head.py" line="39" />
         <source>Sessions a week</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="38" />
+        <location filename="../therapist/plan_head.py" line="40" />
         <source>Valid until</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="39" />
+        <location filename="../therapist/plan_head.py" line="41" />
         <source>Contact</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="40" />
+        <location filename="../therapist/plan_head.py" line="42" />
         <source>Practice key</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="41" />
+        <location filename="../therapist/plan_head.py" line="43" />
         <source>optional, age1…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="57" />
+        <location filename="../therapist/plan_head.py" line="60" />
         <source>&amp;Patient code</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="58" />
+        <location filename="../therapist/plan_head.py" line="61" />
         <source>&amp;Title</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="59" />
+        <location filename="../therapist/plan_head.py" line="62" />
         <source>Si&amp;de</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="60" />
+        <location filename="../therapist/plan_head.py" line="63" />
         <source>P&amp;hase</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="61" />
+        <location filename="../therapist/plan_head.py" line="64" />
         <source>&amp;Irritability</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="64" />
+        <location filename="../therapist/plan_head.py" line="65" />
         <source>Sessions a &amp;week</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="65" />
+        <location filename="../therapist/plan_head.py" line="66" />
         <source>&amp;Valid until</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="66" />
+        <location filename="../therapist/plan_head.py" line="67" />
         <source>&amp;Contact</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_head.py" line="67" />
+        <location filename="../therapist/plan_head.py" line="68" />
         <source>Practice &amp;key</source>
         <translation type="unfinished" />
     </message>
@@ -5029,111 +5034,106 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="162" />
+        <location filename="../therapist/plan_page.py" line="164" />
         <source>Added: {exercise}, {dose}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="224" />
+        <location filename="../therapist/plan_page.py" line="226" />
         <source>What changed against revision {revision}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="226" />
+        <location filename="../therapist/plan_page.py" line="228" />
         <source>What changed against revision {revision} of {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="233" />
+        <location filename="../therapist/plan_page.py" line="235" />
         <source>Nothing.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="221" />
-        <location filename="../therapist/plan_window.py" line="162" />
-        <location filename="../therapist/plan_window.py" line="49" />
+        <location filename="../therapist/plan_window.py" line="231" />
+        <location filename="../therapist/plan_window.py" line="171" />
+        <location filename="../therapist/plan_window.py" line="51" />
         <source>Plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="53" />
+        <location filename="../therapist/plan_window.py" line="56" />
         <source>Message</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="72" />
+        <location filename="../therapist/plan_window.py" line="74" />
         <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="99" />
-        <location filename="../therapist/plan_window.py" line="86" />
+        <location filename="../therapist/plan_window.py" line="108" />
+        <location filename="../therapist/plan_window.py" line="89" />
         <source>New plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="87" />
+        <location filename="../therapist/plan_window.py" line="90" />
         <source>Open plan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="88" />
+        <location filename="../therapist/plan_window.py" line="91" />
         <source>&amp;Save plan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="99" />
+        <location filename="../therapist/plan_window.py" line="108" />
         <source>Plan for {code}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="112" />
+        <location filename="../therapist/plan_window.py" line="121" />
         <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="142" />
+        <location filename="../therapist/plan_window.py" line="151" />
         <source>Opened {file}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="152" />
+        <location filename="../therapist/plan_window.py" line="161" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="163" />
+        <location filename="../therapist/plan_window.py" line="172" />
         <source>The plan has changes that are not saved. Discard them?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="177" />
+        <location filename="../therapist/plan_window.py" line="187" />
         <source>Open a plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="194" />
+        <location filename="../therapist/plan_window.py" line="205" />
         <source>Save the plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="205" />
+        <location filename="../therapist/plan_window.py" line="215" />
         <source>Revision {revision} of the plan is in {path}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="207" />
+        <location filename="../therapist/plan_window.py" line="217" />
         <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="222" />
+        <location filename="../therapist/plan_window.py" line="232" />
         <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../therapist/plan_window.py" line="245" />
-        <source>Plans (*.json);;All files (*)</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -5359,37 +5359,37 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="51" />
+        <location filename="../therapist/record_list.py" line="53" />
         <source>Records</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="55" />
+        <location filename="../therapist/record_list.py" line="57" />
         <source>Date</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="56" />
+        <location filename="../therapist/record_list.py" line="58" />
         <source>What</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="57" />
+        <location filename="../therapist/record_list.py" line="59" />
         <source>Value</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="58" />
+        <location filename="../therapist/record_list.py" line="60" />
         <source>Beside it</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="163" />
+        <location filename="../therapist/record_list.py" line="177" />
         <source>None yet. {enter} opens the plan window ({plan}).</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_list.py" line="165" />
+        <location filename="../therapist/record_list.py" line="179" />
         <source>None yet. {enter} adds one.</source>
         <translation type="unfinished" />
     </message>
@@ -5524,109 +5524,109 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="73" />
+        <location filename="../therapist/records_page.py" line="76" />
         <source>&amp;Add…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="94" />
+        <location filename="../therapist/records_page.py" line="100" />
         <source>C&amp;hange…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="95" />
+        <location filename="../therapist/records_page.py" line="101" />
         <source>&amp;Delete</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="115" />
+        <location filename="../therapist/records_page.py" line="126" />
         <source>no name written down (Patient, Change code or name)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="159" />
+        <location filename="../therapist/records_page.py" line="170" />
         <source>{record} kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="185" />
+        <location filename="../therapist/records_page.py" line="196" />
         <source>{what}. {key} takes it back.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="193" />
+        <location filename="../therapist/records_page.py" line="204" />
         <source>Erase {code} with every session, record and plan? This cannot be taken back; backup copies of the store are not touched.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="200" />
+        <location filename="../therapist/records_page.py" line="211" />
         <source>Erase the patient</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="215" />
+        <location filename="../therapist/records_page.py" line="226" />
         <source>{code} is erased.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/records_page.py" line="226" />
+        <location filename="../therapist/records_page.py" line="237" />
         <source>Taken back: {what}.</source>
         <translation type="unfinished" />
     </message>
 </context><context>
     <name>replay</name>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="26" />
+        <location filename="../therapist/replay_buttons.py" line="28" />
         <source>Play or pause</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="29" />
+        <location filename="../therapist/replay_buttons.py" line="31" />
         <source>One picture back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="31" />
+        <location filename="../therapist/replay_buttons.py" line="33" />
         <source>One picture on</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="41" />
+        <location filename="../therapist/replay_buttons.py" line="43" />
         <source>Previous repetition</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="42" />
+        <location filename="../therapist/replay_buttons.py" line="44" />
         <source>Previous</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="43" />
+        <location filename="../therapist/replay_buttons.py" line="45" />
         <source>Next repetition</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="44" />
+        <location filename="../therapist/replay_buttons.py" line="46" />
         <source>Next</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="45" />
+        <location filename="../therapist/replay_buttons.py" line="47" />
         <source>Compare with another session</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="46" />
+        <location filename="../therapist/replay_buttons.py" line="48" />
         <source>Compare…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="47" />
+        <location filename="../therapist/replay_buttons.py" line="49" />
         <source>Close the replay</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="48" />
+        <location filename="../therapist/replay_buttons.py" line="50" />
         <source>Close</source>
         <translation type="unfinished">Fermer</translation>
     </message>
@@ -5636,32 +5636,32 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="72" />
+        <location filename="../therapist/replay_buttons.py" line="82" />
         <source>Pause</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="72" />
+        <location filename="../therapist/replay_buttons.py" line="82" />
         <source>Play</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="83" />
+        <location filename="../therapist/replay_buttons.py" line="93" />
         <source>Quarter speed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="84" />
+        <location filename="../therapist/replay_buttons.py" line="94" />
         <source>Half speed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="85" />
+        <location filename="../therapist/replay_buttons.py" line="95" />
         <source>Full speed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_buttons.py" line="91" />
+        <location filename="../therapist/replay_buttons.py" line="101" />
         <source>Space play or pause, Left and Right one picture, Home and End, Page Up and Page Down repetition, 1 2 3 speed, C compare, Esc close</source>
         <translation type="unfinished" />
     </message>
@@ -5671,23 +5671,23 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="48" />
+        <location filename="../therapist/replay_page.py" line="50" />
         <source>The session of {day} has no measured repetition to replay; choose another one.</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/replay_sessions.py" line="49" />
-        <location filename="../therapist/replay_page.py" line="64" />
+        <location filename="../therapist/replay_page.py" line="67" />
         <source>Replay</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="75" />
+        <location filename="../therapist/replay_page.py" line="79" />
         <source>Message</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="204" />
+        <location filename="../therapist/replay_page.py" line="218" />
         <source>{exercise}, repetition {number} of {count} of the session</source>
         <translation type="unfinished" />
     </message>
@@ -5732,12 +5732,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="48" />
+        <location filename="../therapist/replay_trace.py" line="32" />
         <source>Trace of the repetition</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_trace.py" line="168" />
+        <location filename="../therapist/trace_painting.py" line="125" />
         <source>hold</source>
         <translation type="unfinished" />
     </message>
@@ -5801,7 +5801,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>review</name>
     <message>
-        <location filename="../therapist/replay_trace.py" line="191" />
+        <location filename="../therapist/trace_painting.py" line="148" />
         <source>no frame</source>
         <translation type="unfinished" />
     </message>
@@ -7061,7 +7061,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>therapist</name>
     <message>
-        <location filename="../therapist/window.py" line="51" />
+        <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="54" />
         <location filename="../therapist/import_run.py" line="106" />
         <location filename="../../app/review.py" line="50" />
@@ -7090,7 +7090,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="37" />
+        <location filename="../therapist/window_parts.py" line="53" />
         <location filename="../therapist/doubts_dialog.py" line="65" />
         <source>Message</source>
         <translation type="unfinished" />
@@ -7236,17 +7236,17 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="50" />
+        <location filename="../therapist/menus.py" line="51" />
         <source>E&amp;xport</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="70" />
+        <location filename="../therapist/menus.py" line="71" />
         <source>Vie&amp;w</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="63" />
+        <location filename="../therapist/side_panel.py" line="65" />
         <location filename="../therapist/menus.py" line="19" />
         <source>&amp;Import files…</source>
         <translation type="unfinished" />
@@ -7257,7 +7257,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="75" />
+        <location filename="../therapist/side_panel.py" line="77" />
         <location filename="../therapist/menus.py" line="27" />
         <source>&amp;Stop importing</source>
         <translation type="unfinished" />
@@ -7283,7 +7283,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="68" />
+        <location filename="../therapist/side_panel.py" line="70" />
         <location filename="../therapist/menus.py" line="42" />
         <source>&amp;New patient…</source>
         <translation type="unfinished" />
@@ -7295,81 +7295,86 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     </message>
     <message>
         <location filename="../therapist/menus.py" line="44" />
-        <source>C&amp;ourse</source>
+        <source>L&amp;ist of patients</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/menus.py" line="45" />
-        <source>R&amp;ecords</source>
+        <source>C&amp;ourse</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/menus.py" line="46" />
-        <source>P&amp;lan…</source>
+        <source>R&amp;ecords</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/menus.py" line="47" />
-        <source>&amp;Replay…</source>
+        <source>P&amp;lan…</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/menus.py" line="48" />
+        <source>&amp;Replay…</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="49" />
         <source>Er&amp;ase the patient…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="51" />
+        <location filename="../therapist/menus.py" line="52" />
         <source>&amp;Report as PDF…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="54" />
+        <location filename="../therapist/menus.py" line="55" />
         <source>&amp;Note, S-O-A-P…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="57" />
+        <location filename="../therapist/menus.py" line="58" />
         <source>&amp;Copy the note</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="60" />
+        <location filename="../therapist/menus.py" line="61" />
         <source>&amp;Table of holds (CSV)…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="65" />
+        <location filename="../therapist/menus.py" line="66" />
         <source>Table of own &amp;measures (CSV)…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="68" />
+        <location filename="../therapist/menus.py" line="69" />
         <source>&amp;FHIR bundle…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="71" />
+        <location filename="../therapist/menus.py" line="72" />
         <source>&amp;Larger text</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="72" />
+        <location filename="../therapist/menus.py" line="73" />
         <source>&amp;Smaller text</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="73" />
+        <location filename="../therapist/menus.py" line="74" />
         <source>&amp;Usual text</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="74" />
+        <location filename="../therapist/menus.py" line="75" />
         <source>Light or &amp;dark</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/menus.py" line="75" />
+        <location filename="../therapist/menus.py" line="76" />
         <source>Light or dark &amp;as the system</source>
         <translation type="unfinished" />
     </message>
@@ -7384,22 +7389,22 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="62" />
+        <location filename="../therapist/page_column.py" line="58" />
         <source>Change, hints, what was done, pain, camera, and how to read this</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="80" />
+        <location filename="../therapist/page_column.py" line="82" />
         <source>Movement</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="81" />
+        <location filename="../therapist/page_column.py" line="83" />
         <source>no session gave a value</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/page_column.py" line="82" />
+        <location filename="../therapist/page_column.py" line="84" />
         <source>Change</source>
         <translation type="unfinished" />
     </message>
@@ -7449,163 +7454,164 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="60" />
+        <location filename="../therapist/patient_page.py" line="61" />
         <source>Why to look at this patient</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="64" />
+        <location filename="../therapist/patient_page.py" line="65" />
         <source>Range by movement</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="75" />
+        <location filename="../therapist/patient_page.py" line="77" />
         <source>Write &amp;report…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="78" />
+        <location filename="../therapist/patient_page.py" line="80" />
         <source>Write the one-page report as a PDF file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="82" />
+        <location filename="../therapist/patient_page.py" line="84" />
         <source>Re&amp;play…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="83" />
+        <location filename="../therapist/patient_page.py" line="85" />
         <source>Replay repetitions of a session</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="120" />
+        <location filename="../therapist/patient_page.py" line="145" />
         <source>{period}, {sessions}. Plan: {title}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="122" />
+        <location filename="../therapist/patient_page.py" line="147" />
         <source>{period}, {sessions}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/patient_page.py" line="168" />
+        <location filename="../therapist/patient_page.py" line="195" />
         <source>Nothing stands out.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="101" />
+        <location filename="../therapist/window_parts.py" line="100" />
+        <location filename="../therapist/side_panel.py" line="103" />
         <location filename="../therapist/side_panel.py" line="54" />
         <source>Patients</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="72" />
+        <location filename="../therapist/side_panel.py" line="74" />
         <source>Make a p&amp;lan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="80" />
+        <location filename="../therapist/side_panel.py" line="82" />
         <source>Und&amp;o the last import</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="83" />
+        <location filename="../therapist/side_panel.py" line="85" />
         <source>Files imported</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="87" />
+        <location filename="../therapist/side_panel.py" line="89" />
         <source>Refused files with reasons</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="93" />
+        <location filename="../therapist/side_panel.py" line="95" />
         <source>&amp;Clear this list</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="142" />
+        <location filename="../therapist/side_panel.py" line="155" />
         <source>Takes {sessions} out again ({key})</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="151" />
+        <location filename="../therapist/side_panel.py" line="164" />
         <source>1 doubtful session…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="152" />
+        <location filename="../therapist/side_panel.py" line="165" />
         <source>1 doubtful session to decide about</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="154" />
+        <location filename="../therapist/side_panel.py" line="167" />
         <source>{count} doubtful sessions…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="155" />
+        <location filename="../therapist/side_panel.py" line="168" />
         <source>{count} doubtful sessions to decide about</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="162" />
+        <location filename="../therapist/side_panel.py" line="175" />
         <source>{files} refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="197" />
+        <location filename="../therapist/side_panel.py" line="210" />
         <source>1 file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="198" />
+        <location filename="../therapist/side_panel.py" line="211" />
         <source>{count} files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="140" />
+        <location filename="../therapist/window.py" line="141" />
         <source>&amp;Undo: {what}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="142" />
+        <location filename="../therapist/window.py" line="143" />
         <source>&amp;Undo the last import…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="175" />
+        <location filename="../therapist/window.py" line="176" />
         <source>There was no session file to import there.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window.py" line="180" />
+        <location filename="../therapist/window.py" line="181" />
         <source>{sessions} taken out again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="43" />
+        <location filename="../therapist/window_parts.py" line="60" />
         <source>Course and records</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="46" />
+        <location filename="../therapist/window_parts.py" line="63" />
         <source>Course or records</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="48" />
+        <location filename="../therapist/window_parts.py" line="65" />
         <source>Course</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="49" />
+        <location filename="../therapist/window_parts.py" line="66" />
         <source>Records</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="124" />
+        <location filename="../therapist/window_parts.py" line="177" />
         <source>Nobody here yet.
 
 Press New patient ({new}) to begin with a person, or drop session files or a folder of them into this window (Import files, {files}).
@@ -7613,7 +7619,7 @@ A patient's program leaves one file a session, ending in .shoulder.zip or, where
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="135" />
+        <location filename="../therapist/window_parts.py" line="188" />
         <source>No sessions yet.
 
 Write down what you know under Records ({records}), make a plan ({plan}) and send its file.

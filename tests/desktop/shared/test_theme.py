@@ -11,7 +11,15 @@ import pytest
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from PyQt6.QtGui import QColor, QFontDatabase, QFontInfo, QRawFont
-from PyQt6.QtWidgets import QApplication, QComboBox, QDateEdit, QLineEdit, QSpinBox
+from PyQt6.QtWidgets import (
+    QApplication,
+    QCheckBox,
+    QComboBox,
+    QDateEdit,
+    QDialog,
+    QLineEdit,
+    QSpinBox,
+)
 
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.figure_painting import EDGE_DARKER
@@ -19,6 +27,8 @@ from coach.desktop.shared.palettes import DARK, LIGHT, Palette
 from coach.desktop.shared.theme import style_sheet
 from coach.desktop.shared.typeface import FAMILY, FILES, font, load_fonts
 from coach.domain.fault import Fault
+from coach.domain.settings import Appearance, Settings
+from tests.desktop.shared import access
 
 TEXT = [
     (ink, ground)
@@ -123,9 +133,10 @@ def test_every_place_of_the_style_sheet_is_filled(palette: Palette) -> None:
     sheet = style_sheet(palette, 1.5)
     assert "$" not in sheet
     pictures = re.findall(r'url\("([^"]+)"\)', sheet)
-    assert len(pictures) == 4
+    assert len(pictures) == 6
+    strokes = {"_off": palette.line, "_on": palette.on_accent, "check": palette.on_accent}
     for place in pictures:
-        stroke = palette.line if "_off" in place else palette.accent
+        stroke = next((s for part, s in strokes.items() if part in place), palette.accent)
         assert f'stroke="{stroke}"' in Path(place).read_text(encoding="utf-8")
 
 
@@ -215,6 +226,31 @@ def near(pixel: QColor, colour: str) -> bool:
     wanted = QColor(colour)
     pairs = zip(pixel.getRgb()[:3], wanted.getRgb()[:3], strict=True)
     return sum(abs(a - b) for a, b in pairs) < 30
+
+
+@pytest.mark.parametrize("appearance", [Appearance.LIGHT, Appearance.DARK])
+@pytest.mark.parametrize("percent", [100, 200])
+def test_a_box_to_tick_is_seen_ticked_and_not(
+    qapp: QApplication, appearance: Appearance, percent: int
+) -> None:
+    """Criterion 1.4.11, and as large as the text beside it."""
+    looks = Settings(appearance=appearance, text_percent=percent, still=False)
+    create_application(["test"], settings=looks)
+    try:
+        holder, ground = QDialog(), QDialog()
+        box = QCheckBox(holder)
+        for dialog in (holder, ground):
+            dialog.resize(60, 60)
+            dialog.ensurePolished()
+        box.resize(60, 60)
+        box.ensurePolished()
+        empty = access.pixels(holder)
+        side = 12 * percent // 100
+        assert access.differing_px(empty, access.pixels(ground)) >= 4 * side
+        box.setChecked(True)
+        assert access.differing_px(access.pixels(holder), empty) >= side * side / 2
+    finally:
+        create_application(["test"])
 
 
 def test_what_cannot_be_used_looks_different(app: QApplication) -> None:
