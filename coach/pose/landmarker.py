@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from coach.domain.fault import Fault
+from coach.pose.at_once import answer_at_once
 from coach.pose.body import Body
 from coach.pose.bundle import Bundle
 from coach.pose.library import import_mediapipe
@@ -56,10 +57,14 @@ class MediaPipeLandmarker:
                     "The pose model cannot be started ({error}); install the program again.",
                 ).format(error=error)
             ) from error
+        answer_at_once(self._task)
+        self._open = True
         atexit.register(self._leave)
 
     def find(self, image_rgb: NDArray[np.uint8], stamp_ms: int) -> list[Body]:
-        """Give the bodies in a picture."""
+        """Give the bodies in a picture, none once it is closed."""
+        if not self._open:
+            return []
         image = self._mediapipe.Image(
             self._mediapipe.ImageFormat.SRGB, np.ascontiguousarray(image_rgb)
         )
@@ -74,6 +79,7 @@ class MediaPipeLandmarker:
 
     def close(self) -> None:
         """Free the model; may be called twice."""
+        self._open = False
         atexit.unregister(self._leave)
         self._task.close()
 
