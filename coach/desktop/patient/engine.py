@@ -12,9 +12,8 @@ from coach.desktop.patient.intake import RETRY_S, Intake
 from coach.domain.moment import Order
 
 SWITCH_S = 1e-4
-"""How soon Python lets another thread on that waits. The model's library hands each picture to a
-thread of its own and back, and with the usual 5 ms the model waits for whoever measures or paints
-(docs/performance.md)."""
+"""How soon Python lets another thread on that waits: with the usual 5 ms the next look at a picture
+waits for whoever measures or paints (docs/performance.md)."""
 STOP_WAIT_MS = 15_000
 """How long closing waits for the session file to be written."""
 
