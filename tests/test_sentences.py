@@ -25,6 +25,7 @@ WHOLE_FILES = {
     "app/convert.py": "lines of `coach convert`, which scripts read",
     "app/demo.py": "lines of `coach demo`: a trial for whoever installs it",
     "exchange/fhir.py": "what other programs read",
+    "exchange/fhir_device.py": "what other programs read",
     "exchange/fhir_elements.py": "what other programs read",
     "exchange/fhir_observations.py": "what other programs read",
     "exchange/fhir_plan.py": "what other programs read",

@@ -10,7 +10,8 @@ import msgspec
 
 from coach.domain.fault import Fault
 from coach.domain.practice import PatientRecords
-from coach.domain.session import SessionDocument, SessionEnd, Software
+from coach.domain.session import SessionDocument, SessionEnd
+from coach.exchange.fhir_device import device_identity, devices, used
 from coach.exchange.fhir_elements import (
     Element,
     Resource,
@@ -65,7 +66,7 @@ def bundle(
     # A practice's code alone is not unique between practices; a session's number is.
     patient = identity("patient", ordered[0].plan.patient_code, ordered[0].session_id)
     resources: list[Resource] = [_patient(patient, ordered[-1].plan.patient_code)]
-    resources += [_device(s) for s in dict.fromkeys(d.software for d in ordered)]
+    resources += devices(ordered)
     resources += plans(ordered, patient, written_at.date() if written_at else None, names or {})
     points: dict[str, list[tuple[Series, Point]]] = {}
     for series in history(ordered):
@@ -74,7 +75,6 @@ def bundle(
     for document in ordered:
         context = Context(
             patient=patient,
-            device=_device_identity(document.software),
             plan=plan_identity(patient, document.plan),
             procedure=identity("procedure", document.session_id),
             names=names or {},
@@ -113,28 +113,6 @@ def _patient(identifier: str, code: str) -> Resource:
     }
 
 
-def _device_identity(software: Software) -> str:
-    return identity("device", msgspec.json.encode(software).decode())
-
-
-def _device(software: Software) -> Resource:
-    versions = {
-        "software": software.version,
-        "definitions of the angles": str(software.definitions),
-        "pose model, SHA-256": software.model_sha256,
-        "estimator": software.estimator,
-    }
-    return {
-        "resourceType": "Device",
-        "id": _device_identity(software),
-        "deviceName": [{"name": text_of(software.name), "type": "model-name"}],
-        "type": concept("program that measures shoulder angles with one camera"),
-        "version": [
-            {"type": concept(kind), "value": text_of(value)} for kind, value in versions.items()
-        ],
-    }
-
-
 def _procedure(document: SessionDocument, context: Context) -> Resource:
     begin = started(document)
     held = exercised(document)
@@ -147,7 +125,7 @@ def _procedure(document: SessionDocument, context: Context) -> Resource:
         "subject": reference(context.patient),
         "basedOn": [reference(context.plan)],
         "performedPeriod": {"start": moment(begin), "end": after(begin, document.duration_s)},
-        "usedReference": [reference(context.device)],
+        "usedReference": [reference(device_identity(each)) for each in used(document)],
     }
     if found["status"] != "completed":
         found["statusReason"] = concept(

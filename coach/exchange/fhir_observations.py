@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from coach.domain.progress import EndedBecause, Repetition, TimedHold
 from coach.domain.session import ExerciseRecord, SessionDocument
+from coach.exchange.fhir_device import device_identity, software_of
 from coach.exchange.fhir_elements import (
     Element,
     Resource,
@@ -41,7 +42,6 @@ class Context:
     """Ids of what a sitting's observations point at, and the exercises' names."""
 
     patient: str
-    device: str
     plan: str
     procedure: str
     names: Mapping[str, str]
@@ -88,6 +88,10 @@ def _hold_identity(document: SessionDocument, place: int, hold: Repetition | Tim
     return identity(kind, document.session_id, place, hold.number, hold.start_s)
 
 
+def _device(document: SessionDocument, record: ExerciseRecord) -> str:
+    return device_identity(software_of(document, record))
+
+
 def _repetition(
     document: SessionDocument, place: int, hold: Repetition, context: Context
 ) -> Resource:
@@ -114,7 +118,7 @@ def _repetition(
         "valueQuantity": measured(hold.value, hold.unit),
         "bodySite": shoulder(record.side),
         "method": concept(METHOD),
-        "device": reference(context.device),
+        "device": reference(_device(document, record)),
         "component": parts,
     }
 
@@ -132,7 +136,7 @@ def _timed(document: SessionDocument, place: int, hold: TimedHold, context: Cont
         "valueQuantity": quantity(hold.held_s, "second"),
         "bodySite": shoulder(record.side),
         "method": concept(TIMED_METHOD),
-        "device": reference(context.device),
+        "device": reference(_device(document, record)),
         "component": [
             component("number in the exercise", quantity(hold.number, "unity")),
             component("how the hold ended", ENDED[hold.ended_because]),
@@ -143,12 +147,17 @@ def _timed(document: SessionDocument, place: int, hold: TimedHold, context: Cont
 def _sitting(document: SessionDocument, series: Series, point: Point, context: Context) -> Resource:
     unit = series.movement.unit
     kind = (series.movement, series.side, series.position)
+    held = [
+        (place, record)
+        for place, record in enumerate(document.exercises)
+        if (record.movement, record.side, record.position) == kind and record.repetitions
+    ]
     members = [
         _hold_identity(document, place, hold)
-        for place, record in enumerate(document.exercises)
-        if (record.movement, record.side, record.position) == kind
+        for place, record in held
         for hold in record.repetitions
     ]
+    measured_by = list(dict.fromkeys(_device(document, record) for _, record in held))
     found: Resource = {
         **_base(
             context,
@@ -160,7 +169,6 @@ def _sitting(document: SessionDocument, series: Series, point: Point, context: C
         "valueQuantity": measured(point.value, unit),
         "bodySite": shoulder(series.side),
         "method": concept(METHOD),
-        "device": reference(context.device),
         "hasMember": [reference(member) for member in members],
         "component": [
             component(HALF_WIDTH, measured(point.error, unit)),
@@ -176,6 +184,11 @@ def _sitting(document: SessionDocument, series: Series, point: Point, context: C
         ],
     }
     notes: list[Element] = []
+    if len(measured_by) == 1:
+        found["device"] = reference(measured_by[0])
+    else:  # R4 has room for one
+        words = "The holds were measured with different pose models: each names its own."
+        notes.append({"text": words})
     if not point.complete:
         words = "No hold reached the asked seconds: holds of at least half of them count."
         notes.append({"text": words})

@@ -2691,7 +2691,7 @@
         <translation>Der Code {name!r} wird nicht geschrieben ({withheld}): Schreiben Sie an seiner Stelle Text.</translation>
     </message>
     <message>
-        <location filename="../../exchange/fhir.py" line="59" />
+        <location filename="../../exchange/fhir.py" line="60" />
         <source>There is no session to export: import session files first.</source>
         <translation>Es gibt keine Sitzung zum Exportieren: Importieren Sie zuerst Sitzungsdateien.</translation>
     </message>

@@ -2691,7 +2691,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../exchange/fhir.py" line="59" />
+        <location filename="../../exchange/fhir.py" line="60" />
         <source>There is no session to export: import session files first.</source>
         <translation type="unfinished" />
     </message>
