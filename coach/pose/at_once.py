@@ -1,8 +1,8 @@
 """Has MediaPipe answer in the thread that asks, where it hands every call to one of its own.
 
 Each of those calls goes to and fro between two Python threads, and each of them waits for whoever
-measures or paints at that moment (docs/performance.md). A landmarker is asked by one thread at a
-time here, which is all that its own thread is for.
+measures or paints at that moment (docs/performance.md). That thread is there so that a landmarker
+is never asked twice at a time; ``landmarker.py`` has a lock for that.
 """
 
 from __future__ import annotations

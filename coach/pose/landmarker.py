@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import atexit
+from threading import Lock
 from typing import Any, Protocol
 
 import numpy as np
@@ -58,20 +59,21 @@ class MediaPipeLandmarker:
                 ).format(error=error)
             ) from error
         answer_at_once(self._task)
-        self._open = True
+        self._open, self._asked = True, Lock()
         atexit.register(self._leave)
 
     def find(self, image_rgb: NDArray[np.uint8], stamp_ms: int) -> list[Body]:
         """Give the bodies in a picture, none once it is closed."""
-        if not self._open:
-            return []
         image = self._mediapipe.Image(
             self._mediapipe.ImageFormat.SRGB, np.ascontiguousarray(image_rgb)
         )
-        if self._film:
-            result = self._task.detect_for_video(image, stamp_ms)
-        else:
-            result = self._task.detect(image)
+        with self._asked:
+            if not self._open:
+                return []
+            if self._film:
+                result = self._task.detect_for_video(image, stamp_ms)
+            else:
+                result = self._task.detect(image)
         size_px = np.array([image_rgb.shape[1], image_rgb.shape[0]], dtype=np.float64)
         found = zip(result.pose_landmarks, result.pose_world_landmarks, strict=True)
         bodies = (_body(points, metric, size_px) for points, metric in found)
@@ -79,9 +81,10 @@ class MediaPipeLandmarker:
 
     def close(self) -> None:
         """Free the model; may be called twice."""
-        self._open = False
-        atexit.unregister(self._leave)
-        self._task.close()
+        with self._asked:
+            self._open = False
+            atexit.unregister(self._leave)
+            self._task.close()
 
     def _leave(self) -> None:
         # At the end of the interpreter the task's thread is gone before its destructor, which

@@ -1,6 +1,7 @@
 """MediaPipe asked in the caller's thread, against MediaPipe as it comes."""
 
 from collections.abc import Iterator
+from threading import Event, Thread
 from types import SimpleNamespace
 
 import numpy as np
@@ -76,3 +77,28 @@ def test_a_closed_one_finds_nobody(film: list[Picture]) -> None:
     closed.close()
     closed.close()
     assert closed.find(film[0], 0) == []
+
+
+def test_a_landmarker_is_closed_only_between_two_pictures(film: list[Picture]) -> None:
+    asked = landmarker_of(film=False)
+    begun, gone_on, detect = Event(), Event(), asked._task.detect
+
+    def slowly(image: object) -> object:
+        begun.set()
+        assert gone_on.wait(30)
+        return detect(image)
+
+    asked._task.detect = slowly
+    found: list[int] = []
+    looking = Thread(target=lambda: found.append(len(asked.find(film[0], 0))))
+    closing = Thread(target=asked.close)
+    looking.start()
+    assert begun.wait(30)
+    closing.start()
+    closing.join(0.2)
+    assert closing.is_alive()
+    gone_on.set()
+    looking.join(30)
+    closing.join(30)
+    assert found == [1]
+    assert asked.find(film[0], 0) == []
