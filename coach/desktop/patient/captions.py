@@ -5,16 +5,21 @@ from __future__ import annotations
 from PyQt6.QtCore import QObject, QTimer
 from PyQt6.QtWidgets import QWidget
 
+from coach.desktop.patient.caption import Caption
 from coach.desktop.patient.cautions_page import CautionsPage
 from coach.desktop.patient.exercise_page import ExercisePage
+from coach.desktop.patient.offer_page import OfferPage
 from coach.desktop.patient.pages import Pages
+from coach.desktop.patient.pain_page import PainPage
 from coach.desktop.patient.prepare_page import PreparePage
-from coach.desktop.patient.readouts import Caption
+from coach.desktop.patient.summary_page import SummaryPage
 from coach.desktop.patient.welcome_page import WelcomePage
 
 CAPTION_MS = 6_000
 """How long words stay: enough to read them, not so long that they are no longer true."""
 _OF_HEIGHT = 0.08
+_ONE_LINE, _TWO_LINES = 0.16, 0.302
+"""Of the window's height where nobody hears the words and they are read from three metres."""
 
 
 class Captions(QObject):
@@ -25,6 +30,7 @@ class Captions(QObject):
         super().__init__(window)
         self.bar = Caption(window)
         self._pages = pages
+        self._silent, self._height_px = False, window.height()
         self._age = QTimer(self)
         self._age.setSingleShot(True)
         self._age.timeout.connect(self._take_away)
@@ -34,17 +40,28 @@ class Captions(QObject):
     def say(self, words: str) -> None:
         """Show what is being said."""
         self._pages.show_words(words)
-        self.bar.show_words(words)
+        self.bar.show_words(words, said=True)
         self._age.start(CAPTION_MS)
 
     def note(self, sentence: str) -> None:
         """Show something lasting."""
         self._pages.show_note(sentence)
         self.bar.show_note(sentence)
+        self._silent = bool(sentence)
+        self.fit(self._height_px)
 
     def fit(self, height_px: int) -> None:
         """Fit to a window so high."""
-        self.bar.setFixedHeight(round(_OF_HEIGHT * height_px))
+        self._height_px = height_px
+        self.bar.setFixedHeight(round(self._share() * height_px))
+
+    def _share(self) -> float:
+        page = self._pages.currentWidget()
+        if self._silent and isinstance(page, PainPage):
+            return _ONE_LINE  # its numbers need the room, and its captions are short
+        if self._silent and isinstance(page, OfferPage | SummaryPage):
+            return _TWO_LINES
+        return _OF_HEIGHT
 
     def _take_away(self) -> None:
         self._pages.take_words_away()
@@ -55,3 +72,4 @@ class Captions(QObject):
         self.bar.setVisible(
             not isinstance(page, CautionsPage | WelcomePage | PreparePage | ExercisePage)
         )
+        self.fit(self._height_px)

@@ -11,15 +11,15 @@ from PyQt6.QtWidgets import QAbstractButton, QHBoxLayout, QSizePolicy, QVBoxLayo
 
 from coach import texts
 from coach.catalogue import When, safety
+from coach.desktop.patient.caption import Caption
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.reading_area import ReadingArea
-from coach.desktop.patient.readouts import Caption
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import translate
 from coach.domain.plan import Plan
 
-_CAPTION_OF_HEIGHT = 0.05
+_CAPTION_OF_HEIGHT, _WITH_NOTE = 0.05, 0.11
 CAUTIONS_KEY = Qt.Key.Key_C
 WORDS_A_MINUTE = 180
 """Adults read 175 to 300 (Brysbaert 2019, from memory); these sentences are to be minded."""
@@ -93,8 +93,17 @@ class CautionsPage(ProsePage):
         )
 
     def resizeEvent(self, event: QResizeEvent | None) -> None:  # noqa: D102, N802
-        self.caption.setFixedHeight(round(_CAPTION_OF_HEIGHT * self.height()))
+        self._fit_caption()
         super().resizeEvent(event)
+
+    def show_note(self, sentence: str) -> None:
+        """Show something lasting under the caption."""
+        self.caption.show_note(sentence)
+        self._fit_caption()
+
+    def _fit_caption(self) -> None:
+        share = _WITH_NOTE if self.caption.accessibleDescription() else _CAPTION_OF_HEIGHT
+        self.caption.setFixedHeight(round(share * self.height()))
 
     def ask(self, *, first: bool) -> None:
         """Have it read; the ``first`` time nobody goes on but by saying that they did."""

@@ -12,12 +12,13 @@ from PyQt6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QVBoxLayout, QWidg
 from coach.counting.timed import LEAD_S
 from coach.cues.wording import doubt_sentence, form_sentence, instructed, telling
 from coach.desktop.patient.band import Band
+from coach.desktop.patient.caption import Caption
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.demonstration_place import DemonstrationPlace
 from coach.desktop.patient.lettering import grown
 from coach.desktop.patient.limb import limb_of
 from coach.desktop.patient.picture import Picture
-from coach.desktop.patient.readouts import Caption, HoldCount, Readout, Tone
+from coach.desktop.patient.readouts import HoldCount, Readout, Tone
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import exercise_name, measured_name, value_parts
 from coach.desktop.shared.looks import looks
@@ -59,8 +60,8 @@ class ExercisePage(QWidget):
         self.clock = Readout(0.30, self)
         self.count = HoldCount(self)
         self._title, self._then = QLabel(self), QLabel(self)
-        for label in (self._title, self._then):
-            label.setWordWrap(True)
+        self._title.setWordWrap(True)
+        self._then.setWordWrap(True)
         self._then.setProperty("role", "soft")
         self.pause_button = KeyButton(self.tr("Pause"), self.tr("Space"), "primary")
         self.skip_button = KeyButton(self.tr("Skip"), "N", share=0.026)
@@ -102,8 +103,7 @@ class ExercisePage(QWidget):
         self.clock.setMinimumHeight(int(0.2 * tall))
         self.count.setMinimumHeight(int(0.08 * tall))
         edge = int(0.028 * tall)
-        layout = self._panel.layout()
-        if layout is not None:
+        if (layout := self._panel.layout()) is not None:
             layout.setContentsMargins(edge, edge // 2, edge, edge)
         self._title.setFont(font(grown(0.035) * tall, bold=True))
         self._then.setFont(font(grown(0.032) * tall, bold=True))

@@ -9,11 +9,11 @@ from PyQt6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PyQt6.QtWidgets import QWidget
 
 from coach.desktop.patient.wording import translate
-from coach.desktop.shared.looks import colours
+from coach.desktop.shared.looks import colours, looks
 from coach.desktop.shared.typeface import font
 from coach.domain.movement import Position, Side, View
 
-_LABEL = 0.072
+_LABEL, _ROOM_PX = 0.086, (160, 140)
 _EYE_LINE = 0.006
 
 
@@ -42,7 +42,6 @@ class LaptopPlace(QWidget):
     ) -> None:
         """Draw the place for a view, a position and the stiff side, ``caption`` below it."""
         super().__init__(parent)
-        self.setMinimumSize(160, 140)
         self.show_place(view, position, side, caption)
 
     def show_place(self, view: View, position: Position, side: Side, caption: str = "") -> None:
@@ -53,7 +52,10 @@ class LaptopPlace(QWidget):
         self.update()
 
     def sizeHint(self) -> QSize:  # noqa: D102, N802
-        return QSize(300, 160)  # it grows into what words leave it
+        return self.minimumSizeHint().expandedTo(QSize(300, 160))  # grows into what words leave it
+
+    def minimumSizeHint(self) -> QSize:  # noqa: D102, N802
+        return QSize(*_ROOM_PX) * looks().text
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         painter = QPainter(self)
@@ -237,7 +239,7 @@ def _labels(
     place = QRectF(middle.x() + 0.03 * scale, middle.y() - 0.06 * scale, scale, 0.12 * scale)
     if sideways:
         flags = Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignVCenter
-        place = QRectF(box.left(), box.center().y() - 0.50 * scale, box.width(), 0.12 * scale)
+        place = QRectF(box.left(), box.center().y() - 0.47 * scale, box.width(), 0.12 * scale)
     painter.drawText(place, flags.value, words)
     painter.restore()
 

@@ -10,6 +10,9 @@ from coach.desktop.shared.typeface import font
 
 LARGE_SHARE = 0.05
 """Type this large, 40 pixels of 800, is read from three metres and grows no further."""
+FAR_SHARE = 0.11
+"""Type whose capitals are seen under 16 minutes of arc from three metres on a screen of 15.6 inches
+(ISO 9241-303 on the least height of characters, from memory): 88 pixels of 800."""
 _WRAP = Qt.TextFlag.TextWordWrap
 _STEP = 0.94
 _GAP = 0.16

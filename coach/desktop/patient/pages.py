@@ -209,7 +209,7 @@ class Pages(QStackedWidget):
     def show_words(self, words: str) -> None:
         """Show what is being said."""
         for page in (self.cautions, self.welcome, self.prepare, self.exercise):
-            page.caption.show_words(words)
+            page.caption.show_words(words, said=True)
 
     def take_words_away(self) -> None:
         """Show none of what was said any longer."""
@@ -220,7 +220,8 @@ class Pages(QStackedWidget):
 
     def show_note(self, sentence: str) -> None:
         """Show something small and lasting under the captions."""
-        for page in (self.cautions, self.welcome, self.prepare, self.exercise):
+        self.cautions.show_note(sentence)
+        for page in (self.welcome, self.prepare, self.exercise):
             page.caption.show_note(sentence)
 
     def picture_rect(self) -> QRect:

@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QImage
-from PyQt6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QHBoxLayout, QSizePolicy, QVBoxLayout, QWidget
 
 from coach.cues.wording import dose_sentence, doubt_sentence, instructed, placed, telling
 from coach.desktop.patient.button_rows import ButtonRows
+from coach.desktop.patient.caption import Caption
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.demonstration_place import DemonstrationPlace
 from coach.desktop.patient.laptop_place import LaptopPlace
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.reading_area import ReadingArea
-from coach.desktop.patient.readouts import Caption, Readout, Tone
+from coach.desktop.patient.readouts import Readout, Tone
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import exercise_name, measured_name, side_name, translate
 from coach.domain.agenda import AgendaItem
@@ -56,6 +57,7 @@ class PreparePage(ProsePage):
             (self.stop_button, Order.STOP),
         ):
             button.clicked.connect(lambda _, given=order: self.ordered.emit(given))
+            button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(0)
@@ -94,8 +96,8 @@ class PreparePage(ProsePage):
         column = QVBoxLayout()
         column.setContentsMargins(24, 16, 24, 20)
         column.setSpacing(8)
-        column.addWidget(ReadingArea(told, self.tr("What to do"), self), 90)
-        column.addWidget(buttons, 9)
+        column.addWidget(ReadingArea(told, self.tr("What to do"), self), 1)
+        column.addWidget(buttons)
         return column
 
     def show_image(self, image: QImage) -> None:

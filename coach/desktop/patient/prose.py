@@ -28,8 +28,12 @@ class ProsePage(QWidget):
         label.setProperty("role", role)
         label.setTextFormat(Qt.TextFormat.PlainText)
         self._lines.append((label, share, bold))
-        label.setFont(font(grown(share) * max(self.height(), 480), bold=bold))
+        label.setFont(font(grown(share) * max(self.type_height(), 480), bold=bold))
         return label
+
+    def type_height(self) -> int:
+        """Give the height that lines are a share of, in pixels."""
+        return self.height()
 
     def forget(self, parent: QWidget) -> None:
         """Let go of the lines inside ``parent``, which is about to be deleted."""
@@ -70,4 +74,4 @@ class ProsePage(QWidget):
 
     def _fit(self) -> None:
         for label, share, bold in self._lines:
-            label.setFont(font(grown(share) * self.height(), bold=bold))
+            label.setFont(font(grown(share) * self.type_height(), bold=bold))

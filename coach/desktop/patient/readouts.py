@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from enum import Enum
 
 from PyQt6.QtCore import QRectF, Qt
@@ -16,10 +15,6 @@ from coach.desktop.shared.typeface import font
 from coach.domain.plan import PlannedExercise
 from coach.domain.progress import Repetition
 
-_NOTE_ON_ONE_LINE = 1.3
-"""Width of the caption's room, as a share of the window's height, that takes a note in one line."""
-_NOTE_BESIDE_WORDS = 0.6
-"""The most of the room's height that a note takes from words."""
 _FINEST = 2
 """Decimals of the share of a box that is filled: a box is some tens of pixels wide."""
 _DIGITS_OF_TYPE = 0.74
@@ -194,57 +189,4 @@ class HoldCount(QWidget):
             painter.setPen(QPen(QColor(colours().accent), 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), 3, 3)
-        painter.end()
-
-
-class Caption(QWidget):
-    """The words last spoken, on the dark ground, as large as they fit."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        """Begin silent."""
-        super().__init__(parent)
-        self._words = self._note = ""
-
-    def show_words(self, words: str) -> None:
-        """Show what is being said."""
-        if words != self._words:
-            self._words = words
-            self.setAccessibleName(words)
-            self.update()
-
-    def show_note(self, note: str) -> None:
-        """Show something small and lasting, such as that there is no sound."""
-        self._note = note
-        self.setAccessibleDescription(note)
-        self.update()
-
-    def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
-        window = self.window()
-        tall = float(window.height()) if window is not None else 800.0
-        painter = QPainter(self)
-        painter.fillRect(self.rect(), QColor(colours().stage))
-        room = QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
-        if self._note:
-            lines = math.ceil(_NOTE_ON_ONE_LINE * tall / max(room.width(), 1.0))
-            most = room.height() * (_NOTE_BESIDE_WORDS if self._words else 1.0)
-            foot = QRectF(room)
-            foot.setTop(room.bottom() - min(lines * tall * 1.25 * grown(0.036), most))
-            draw_fitted(
-                painter,
-                foot,
-                self._note,
-                largest_px=tall * grown(0.036),
-                smallest_px=14,
-                colour=colours().stage_soft,
-            )
-            room.setBottom(foot.top())
-        draw_fitted(
-            painter,
-            room,
-            self._words,
-            largest_px=tall * 0.058,
-            smallest_px=12,
-            colour=colours().stage_ink,
-            bold=True,
-        )
         painter.end()

@@ -74,18 +74,12 @@ def record_card(page: ProsePage, document: SessionDocument, record: ExerciseReco
             6,
         ),
         (value, kind, 4),
-        (
-            translate("patient", "{before} → {after}").format(
-                before=_score(record.pain_before), after=_score(record.pain_after)
-            ),
-            translate("patient", "pain before, after"),
-            4,
-        ),
+        (*_pain(record), 4),
     ):
         column = QVBoxLayout()
         column.setSpacing(0)
         column.addStretch(1)
-        column.addWidget(page.line(figure, 0.036, bold=True))
+        column.addWidget(page.line(figure, 0.036, bold=True, wrap=False))
         column.addWidget(page.line(below, 0.024, role="soft"))
         column.addStretch(1)
         row.addLayout(column, share)
@@ -206,6 +200,16 @@ def _still(planned: PlannedExercise) -> QWidget:
     drawing = Demonstration(exercise, planned.side, animated=False)
     drawing.setFixedSize(*_STILL_PX)
     return drawing
+
+
+def _pain(record: ExerciseRecord) -> tuple[str, str]:
+    before, after = record.pain_before, record.pain_after
+    if before is None and after is None:
+        return NOTHING, translate("patient", "pain not given")
+    told = translate("patient", "{before} → {after}").format(
+        before=_score(before), after=_score(after)
+    )
+    return told, translate("patient", "pain before, after")
 
 
 def _score(pain: int | None) -> str:

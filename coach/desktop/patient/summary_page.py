@@ -5,7 +5,15 @@ from __future__ import annotations
 from pathlib import Path
 
 from PyQt6.QtCore import Qt, pyqtSignal
-from PyQt6.QtWidgets import QFileDialog, QFrame, QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import (
+    QFileDialog,
+    QFrame,
+    QHBoxLayout,
+    QScrollArea,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from coach.catalogue import safety
 from coach.desktop.patient.coaching import Outcome
@@ -32,12 +40,13 @@ class SummaryPage(ProsePage):
             Qt.TextInteractionFlag.TextSelectableByMouse
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
-        self._note = self.line("", 0.024, role="soft")
         self.close_button = KeyButton(self.tr("Close"), self.tr("Enter"), "primary", share=0.034)
         self.close_button.clicked.connect(self.closed)
         self.folder_button = KeyButton(self.tr("Save in another folder"), "F", share=0.034)
         self.folder_button.clicked.connect(self._choose_folder)
         self.folder_button.hide()
+        for button in (self.close_button, self.folder_button):
+            button.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self._scroll = QScrollArea(self)
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -45,10 +54,7 @@ class SummaryPage(ProsePage):
         self._scroll.setAccessibleName(self.tr("What was done"))
         foot = QHBoxLayout()
         foot.setSpacing(24)
-        words = QVBoxLayout()
-        words.addWidget(self._saved)
-        words.addWidget(self._note)
-        foot.addLayout(words, 7)
+        foot.addWidget(self._saved, 7)
         buttons = QVBoxLayout()
         buttons.setSpacing(12)
         buttons.addWidget(self.folder_button)
@@ -83,7 +89,6 @@ class SummaryPage(ProsePage):
             )
         else:
             self._saved.setText(outcome.fault or self.tr("Nothing was saved."))
-        self._note.setText(what_is_shown(document.exercises))
         self.folder_button.setVisible(outcome.saved_at is None and outcome.fault is not None)
         self.folder_button.setEnabled(True)
         inside = QWidget()
@@ -95,6 +100,7 @@ class SummaryPage(ProsePage):
             column.addWidget(record_card(self, document, record))
         if not document.exercises:
             column.addWidget(self.line(self.tr("No exercise was begun."), 0.034))
+        column.addWidget(self.line(what_is_shown(document.exercises), 0.026, role="soft"))
         column.addStretch(1)
         old = self._scroll.takeWidget()
         if old is not None:
@@ -102,6 +108,11 @@ class SummaryPage(ProsePage):
             old.deleteLater()
         self._scroll.setWidget(inside)
         self.close_button.setFocus()
+
+    def type_height(self) -> int:
+        """Take sizes from the window: what is not seen at once scrolls."""
+        window = self.window()
+        return self.height() if window is None else window.height()
 
     def _choose_folder(self) -> None:
         title = self.tr("Choose a folder for the session file")

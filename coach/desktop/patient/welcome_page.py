@@ -13,13 +13,13 @@ from PyQt6.QtWidgets import (
 
 from coach.cues.wording import dose_sentence, instructed, placed, telling
 from coach.desktop.patient.button_rows import ButtonRows
+from coach.desktop.patient.caption import Caption
 from coach.desktop.patient.cautions_page import CAUTIONS_KEY, emergency_lines, practice, stop_lines
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.demonstration_place import DemonstrationPlace
 from coach.desktop.patient.picture import Picture
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.reading_area import ReadingArea
-from coach.desktop.patient.readouts import Caption
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import exercise_name, translate, with_side
 from coach.domain.agenda import AgendaItem

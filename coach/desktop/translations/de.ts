@@ -34,7 +34,7 @@
         <translation>Alles lesen. Dann Leertaste drücken oder gute Hand heben.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="123" />
+        <location filename="../patient/cautions_page.py" line="132" />
         <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
         <translation>Lesen Sie zuerst alles, was auf dem Bildschirm steht. Drücken Sie A, dann wird es vorgelesen. Drücken Sie danach die Leertaste, oder heben Sie die gute Hand.</translation>
     </message>
@@ -42,22 +42,22 @@
     <name>ExercisePage</name>
     <message>
         <location filename="../patient/exercise_page.py" line="119" />
-        <location filename="../patient/exercise_page.py" line="65" />
+        <location filename="../patient/exercise_page.py" line="66" />
         <source>Pause</source>
         <translation>Pause</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="65" />
+        <location filename="../patient/exercise_page.py" line="66" />
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="66" />
+        <location filename="../patient/exercise_page.py" line="67" />
         <source>Skip</source>
         <translation>Auslassen</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="67" />
+        <location filename="../patient/exercise_page.py" line="68" />
         <source>Stop</source>
         <translation>Aufhören</translation>
     </message>
@@ -236,12 +236,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="162" />
+        <location filename="../patient/readouts.py" line="157" />
         <source>Holds done: {done} of {asked}</source>
         <translation>Geschafft: {done} von {asked}</translation>
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="179" />
+        <location filename="../patient/readouts.py" line="174" />
         <source>of {asked} holds</source>
         <translation>von {asked} Mal</translation>
     </message>
@@ -265,7 +265,7 @@
         <translation>2 m, Stuhlhöhe</translation>
     </message>
     <message>
-        <location filename="../patient/laptop_place.py" line="51" />
+        <location filename="../patient/laptop_place.py" line="50" />
         <source>Where the laptop goes</source>
         <translation>Wo der Laptop hinkommt</translation>
     </message>
@@ -452,52 +452,52 @@
 </context><context>
     <name>PreparePage</name>
     <message>
-        <location filename="../patient/prepare_page.py" line="38" />
+        <location filename="../patient/prepare_page.py" line="39" />
         <source>New for you</source>
         <translation>Neu für Sie</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="47" />
+        <location filename="../patient/prepare_page.py" line="48" />
         <source>Begin now</source>
         <translation>Jetzt beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="47" />
+        <location filename="../patient/prepare_page.py" line="48" />
         <source>Space</source>
         <translation>Leertaste</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="49" />
+        <location filename="../patient/prepare_page.py" line="50" />
         <source>Pause</source>
         <translation>Pause</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="50" />
+        <location filename="../patient/prepare_page.py" line="51" />
         <source>Skip</source>
         <translation>Auslassen</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="51" />
+        <location filename="../patient/prepare_page.py" line="52" />
         <source>Stop</source>
         <translation>Aufhören</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="97" />
+        <location filename="../patient/prepare_page.py" line="99" />
         <source>What to do</source>
         <translation>Was zu tun ist</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="137" />
+        <location filename="../patient/prepare_page.py" line="139" />
         <source>Listen: it begins by itself</source>
         <translation>Zuhören: Es beginnt von selbst</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="137" />
+        <location filename="../patient/prepare_page.py" line="139" />
         <source>In place</source>
         <translation>Richtig</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="141" />
+        <location filename="../patient/prepare_page.py" line="143" />
         <source>Change this first</source>
         <translation>Ändern Sie zuerst</translation>
     </message>
@@ -516,72 +516,72 @@
 </context><context>
     <name>SummaryPage</name>
     <message>
-        <location filename="../patient/summary_page.py" line="36" />
+        <location filename="../patient/summary_page.py" line="43" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="36" />
+        <location filename="../patient/summary_page.py" line="43" />
         <source>Enter</source>
         <translation>Eingabe</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="38" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>Save in another folder</source>
         <translation>In anderem Ordner speichern</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="45" />
+        <location filename="../patient/summary_page.py" line="54" />
         <source>What was done</source>
         <translation>Was geschafft wurde</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="70" />
+        <location filename="../patient/summary_page.py" line="76" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation>Wegen des Schmerzes beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="72" />
+        <location filename="../patient/summary_page.py" line="78" />
         <source>Done for today</source>
         <translation>Fertig für heute</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="74" />
+        <location filename="../patient/summary_page.py" line="80" />
         <source>Stopped. What you did is kept.</source>
         <translation>Beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="82" />
+        <location filename="../patient/summary_page.py" line="88" />
         <source>Saved for your therapist: {path}</source>
         <translation>Gespeichert für die Praxis: {path}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="85" />
+        <location filename="../patient/summary_page.py" line="91" />
         <source>Nothing was saved.</source>
         <translation>Nichts wurde gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="97" />
+        <location filename="../patient/summary_page.py" line="102" />
         <source>No exercise was begun.</source>
         <translation>Keine Übung wurde begonnen.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="107" />
+        <location filename="../patient/summary_page.py" line="118" />
         <source>Choose a folder for the session file</source>
         <translation>Ordner für die Sitzungsdatei wählen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="114" />
+        <location filename="../patient/summary_page.py" line="125" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="117" />
+        <location filename="../patient/summary_page.py" line="128" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="127" />
+        <location filename="../patient/summary_page.py" line="138" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation>Ihr Schmerz ist gestiegen. Bleibt er über eine halbe Stunde oder hält er Sie wach, sagen Sie es in der Praxis vor dem nächsten Üben.</translation>
     </message>
@@ -2731,7 +2731,7 @@
         <translation>Das Posenmodell „{name}“ steht nicht in der Liste „{manifest_path}“; installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../pose/landmarker.py" line="54" />
+        <location filename="../../pose/landmarker.py" line="55" />
         <source>The pose model cannot be started ({error}); install the program again.</source>
         <translation>Das Posenmodell lässt sich nicht starten ({error}); installieren Sie das Programm neu.</translation>
     </message>
@@ -4011,37 +4011,37 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Lesen Sie zuerst alles</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="150" />
+        <location filename="../patient/cautions_page.py" line="159" />
         <source>Before you start</source>
         <translation>Bevor Sie beginnen</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="156" />
+        <location filename="../patient/cautions_page.py" line="165" />
         <source>Stop at once</source>
         <translation>Sofort aufhören</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="181" />
+        <location filename="../patient/cautions_page.py" line="190" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
         <translation>Schmerz über {limit} von 10 ist mehr, als Ihr Plan erlaubt.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="184" />
+        <location filename="../patient/cautions_page.py" line="193" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
         <translation>Schmerz über {least} bis {most} von 10, je nach Übung, ist mehr, als Ihr Plan erlaubt.</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="193" />
+        <location filename="../patient/cautions_page.py" line="202" />
         <source>Ring your practice: {contact}</source>
         <translation>Rufen Sie in der Praxis an: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="194" />
+        <location filename="../patient/cautions_page.py" line="203" />
         <source>Ring your practice</source>
         <translation>Rufen Sie in der Praxis an</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="146" />
+        <location filename="../patient/prepare_page.py" line="148" />
         <source>Measured: {what}</source>
         <translation>Gemessen: {what}</translation>
     </message>
@@ -4077,104 +4077,109 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{held} von {asked} s gehalten</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="78" />
-        <source>{before} → {after}</source>
-        <translation>{before} → {after}</translation>
-    </message>
-    <message>
-        <location filename="../patient/record_card.py" line="81" />
-        <source>pain before, after</source>
-        <translation>Schmerz vorher, nachher</translation>
-    </message>
-    <message>
-        <location filename="../patient/record_card.py" line="100" />
+        <location filename="../patient/record_card.py" line="94" />
         <source>angle</source>
         <translation>Winkel</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="102" />
+        <location filename="../patient/record_card.py" line="96" />
         <source>thumb reached</source>
         <translation>Daumen erreichte</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="109" />
+        <location filename="../patient/record_card.py" line="103" />
         <source>{held} s at {angle}</source>
         <translation>{held} s bei {angle}</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="114" />
+        <location filename="../patient/record_card.py" line="108" />
         <source>Each hold: {holds}</source>
         <translation>Jedes Mal: {holds}</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="121" />
+        <location filename="../patient/record_card.py" line="115" />
         <source>Seconds beyond those asked for are not counted.</source>
         <translation>Was länger als verlangt gehalten wurde, zählt nicht mit.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="125" />
+        <location filename="../patient/record_card.py" line="119" />
         <source>The large figure is the middle of the holds; of two it is halfway between. A hold cut short, or with the body moving along, counts only if there is no other.</source>
         <translation>Die große Zahl ist der mittlere Wert, bei zweien die Mitte dazwischen. Was zu kurz gehalten wurde oder mit bewegtem Rumpf, zählt nur, wenn es nichts anderes gibt.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="133" />
+        <location filename="../patient/record_card.py" line="127" />
         <source>± is the 95 % error.</source>
         <translation>± ist der 95-%-Fehler.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="135" />
+        <location filename="../patient/record_card.py" line="129" />
         <source>Only your therapist can say what it means.</source>
         <translation>Was das bedeutet, kann man nur in der Praxis sagen.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="142" />
+        <location filename="../patient/record_card.py" line="136" />
         <source>It is the arm against the trunk, shoulder blade included.</source>
         <translation>Es ist der Arm gegen den Rumpf, das Schulterblatt eingeschlossen.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="144" />
+        <location filename="../patient/record_card.py" line="138" />
         <source>For a turned forearm it is the turn from straight ahead.</source>
         <translation>Beim gedrehten Unterarm ist es die Drehung von geradeaus.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="146" />
+        <location filename="../patient/record_card.py" line="140" />
         <source>Across the chest it is the way in from out to the side.</source>
         <translation>Vor der Brust ist es der Weg von der Seite nach innen.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="148" />
+        <location filename="../patient/record_card.py" line="142" />
         <source>Behind the back it is the tip of the thumb at the spine.</source>
         <translation>Hinter dem Rücken ist es die Daumenspitze an der Wirbelsäule.</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="159" />
+        <location filename="../patient/record_card.py" line="153" />
         <source>stopped by you</source>
         <translation>von Ihnen beendet</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="161" />
+        <location filename="../patient/record_card.py" line="155" />
         <source>skipped by you</source>
         <translation>von Ihnen ausgelassen</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="163" />
+        <location filename="../patient/record_card.py" line="157" />
         <source>ended because of the pain: ask your therapist</source>
         <translation>wegen des Schmerzes beendet: in der Praxis fragen</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="165" />
+        <location filename="../patient/record_card.py" line="159" />
         <source>ended after several short holds: tell your therapist</source>
         <translation>nach mehrmals kurzem Halten beendet: in der Praxis sagen</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="167" />
+        <location filename="../patient/record_card.py" line="161" />
         <source>ended because the picture ended</source>
         <translation>beendet, weil das Bild endete</translation>
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="169" />
+        <location filename="../patient/record_card.py" line="163" />
         <source>broken off</source>
         <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="208" />
+        <source>pain not given</source>
+        <translation>Schmerz nicht angegeben</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="209" />
+        <source>{before} → {after}</source>
+        <translation>{before} → {after}</translation>
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="212" />
+        <source>pain before, after</source>
+        <translation>Schmerz vorher, nachher</translation>
     </message>
     <message>
         <location filename="../patient/weeks_page.py" line="206" />

@@ -34,7 +34,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="123" />
+        <location filename="../patient/cautions_page.py" line="132" />
         <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
         <translation type="unfinished" />
     </message>
@@ -42,22 +42,22 @@
     <name>ExercisePage</name>
     <message>
         <location filename="../patient/exercise_page.py" line="119" />
-        <location filename="../patient/exercise_page.py" line="65" />
+        <location filename="../patient/exercise_page.py" line="66" />
         <source>Pause</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="65" />
+        <location filename="../patient/exercise_page.py" line="66" />
         <source>Space</source>
         <translation>Espace</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="66" />
+        <location filename="../patient/exercise_page.py" line="67" />
         <source>Skip</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="67" />
+        <location filename="../patient/exercise_page.py" line="68" />
         <source>Stop</source>
         <translation type="unfinished" />
     </message>
@@ -236,12 +236,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="162" />
+        <location filename="../patient/readouts.py" line="157" />
         <source>Holds done: {done} of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="179" />
+        <location filename="../patient/readouts.py" line="174" />
         <source>of {asked} holds</source>
         <translation type="unfinished" />
     </message>
@@ -265,7 +265,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/laptop_place.py" line="51" />
+        <location filename="../patient/laptop_place.py" line="50" />
         <source>Where the laptop goes</source>
         <translation type="unfinished" />
     </message>
@@ -452,52 +452,52 @@
 </context><context>
     <name>PreparePage</name>
     <message>
-        <location filename="../patient/prepare_page.py" line="38" />
+        <location filename="../patient/prepare_page.py" line="39" />
         <source>New for you</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="47" />
+        <location filename="../patient/prepare_page.py" line="48" />
         <source>Begin now</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="47" />
+        <location filename="../patient/prepare_page.py" line="48" />
         <source>Space</source>
         <translation>Espace</translation>
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="49" />
+        <location filename="../patient/prepare_page.py" line="50" />
         <source>Pause</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="50" />
+        <location filename="../patient/prepare_page.py" line="51" />
         <source>Skip</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="51" />
+        <location filename="../patient/prepare_page.py" line="52" />
         <source>Stop</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="97" />
+        <location filename="../patient/prepare_page.py" line="99" />
         <source>What to do</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="137" />
+        <location filename="../patient/prepare_page.py" line="139" />
         <source>Listen: it begins by itself</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="137" />
+        <location filename="../patient/prepare_page.py" line="139" />
         <source>In place</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="141" />
+        <location filename="../patient/prepare_page.py" line="143" />
         <source>Change this first</source>
         <translation type="unfinished" />
     </message>
@@ -516,72 +516,72 @@
 </context><context>
     <name>SummaryPage</name>
     <message>
-        <location filename="../patient/summary_page.py" line="36" />
+        <location filename="../patient/summary_page.py" line="43" />
         <source>Close</source>
         <translation>Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="36" />
+        <location filename="../patient/summary_page.py" line="43" />
         <source>Enter</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="38" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>Save in another folder</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="45" />
+        <location filename="../patient/summary_page.py" line="54" />
         <source>What was done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="70" />
+        <location filename="../patient/summary_page.py" line="76" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="72" />
+        <location filename="../patient/summary_page.py" line="78" />
         <source>Done for today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="74" />
+        <location filename="../patient/summary_page.py" line="80" />
         <source>Stopped. What you did is kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="82" />
+        <location filename="../patient/summary_page.py" line="88" />
         <source>Saved for your therapist: {path}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="85" />
+        <location filename="../patient/summary_page.py" line="91" />
         <source>Nothing was saved.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="97" />
+        <location filename="../patient/summary_page.py" line="102" />
         <source>No exercise was begun.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="107" />
+        <location filename="../patient/summary_page.py" line="118" />
         <source>Choose a folder for the session file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="114" />
+        <location filename="../patient/summary_page.py" line="125" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="117" />
+        <location filename="../patient/summary_page.py" line="128" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="127" />
+        <location filename="../patient/summary_page.py" line="138" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation type="unfinished" />
     </message>
@@ -2731,7 +2731,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/landmarker.py" line="54" />
+        <location filename="../../pose/landmarker.py" line="55" />
         <source>The pose model cannot be started ({error}); install the program again.</source>
         <translation type="unfinished" />
     </message>
@@ -4010,37 +4010,37 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="150" />
+        <location filename="../patient/cautions_page.py" line="159" />
         <source>Before you start</source>
         <translation type="unfinished">Avant de commencer</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="156" />
+        <location filename="../patient/cautions_page.py" line="165" />
         <source>Stop at once</source>
         <translation type="unfinished">Arrêtez tout de suite</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="181" />
+        <location filename="../patient/cautions_page.py" line="190" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="184" />
+        <location filename="../patient/cautions_page.py" line="193" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="193" />
+        <location filename="../patient/cautions_page.py" line="202" />
         <source>Ring your practice: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="194" />
+        <location filename="../patient/cautions_page.py" line="203" />
         <source>Ring your practice</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/prepare_page.py" line="146" />
+        <location filename="../patient/prepare_page.py" line="148" />
         <source>Measured: {what}</source>
         <translation type="unfinished" />
     </message>
@@ -4076,103 +4076,108 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="78" />
-        <source>{before} → {after}</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../patient/record_card.py" line="81" />
-        <source>pain before, after</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../patient/record_card.py" line="100" />
+        <location filename="../patient/record_card.py" line="94" />
         <source>angle</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="102" />
+        <location filename="../patient/record_card.py" line="96" />
         <source>thumb reached</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="109" />
+        <location filename="../patient/record_card.py" line="103" />
         <source>{held} s at {angle}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="114" />
+        <location filename="../patient/record_card.py" line="108" />
         <source>Each hold: {holds}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="121" />
+        <location filename="../patient/record_card.py" line="115" />
         <source>Seconds beyond those asked for are not counted.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="125" />
+        <location filename="../patient/record_card.py" line="119" />
         <source>The large figure is the middle of the holds; of two it is halfway between. A hold cut short, or with the body moving along, counts only if there is no other.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="133" />
+        <location filename="../patient/record_card.py" line="127" />
         <source>± is the 95 % error.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="135" />
+        <location filename="../patient/record_card.py" line="129" />
         <source>Only your therapist can say what it means.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="142" />
+        <location filename="../patient/record_card.py" line="136" />
         <source>It is the arm against the trunk, shoulder blade included.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="144" />
+        <location filename="../patient/record_card.py" line="138" />
         <source>For a turned forearm it is the turn from straight ahead.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="146" />
+        <location filename="../patient/record_card.py" line="140" />
         <source>Across the chest it is the way in from out to the side.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="148" />
+        <location filename="../patient/record_card.py" line="142" />
         <source>Behind the back it is the tip of the thumb at the spine.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="159" />
+        <location filename="../patient/record_card.py" line="153" />
         <source>stopped by you</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="161" />
+        <location filename="../patient/record_card.py" line="155" />
         <source>skipped by you</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="163" />
+        <location filename="../patient/record_card.py" line="157" />
         <source>ended because of the pain: ask your therapist</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="165" />
+        <location filename="../patient/record_card.py" line="159" />
         <source>ended after several short holds: tell your therapist</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="167" />
+        <location filename="../patient/record_card.py" line="161" />
         <source>ended because the picture ended</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/record_card.py" line="169" />
+        <location filename="../patient/record_card.py" line="163" />
         <source>broken off</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="208" />
+        <source>pain not given</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="209" />
+        <source>{before} → {after}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/record_card.py" line="212" />
+        <source>pain before, after</source>
         <translation type="unfinished" />
     </message>
     <message>

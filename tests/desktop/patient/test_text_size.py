@@ -151,6 +151,8 @@ def lacks(part: QWidget) -> str:
     if isinstance(part, KeyButton):
         lines, size_px = part.lines()
         label, key = part._widths(size_px, *lines)
+        if 1.2 * len(lines) * size_px > height:
+            return f"{1.2 * len(lines) * size_px} px high"
         return "" if label + key + 0.5 * size_px <= width else f"{label + key} px wide"
     return ""
 

@@ -13,7 +13,7 @@ from coach import texts
 from coach.catalogue import When, safety
 from coach.cues import Happening, Rules, advance
 from coach.cues.language import languages
-from coach.desktop.patient.readouts import Caption
+from coach.desktop.patient.caption import Caption
 from coach.desktop.patient.speech import Speech
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.shared.looks import colours
