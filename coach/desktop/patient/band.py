@@ -1,4 +1,4 @@
-"""The band of time around the picture: what is left of a hold or a rest, seen from afar."""
+"""The band of time around the picture: how full a hold is, how much rest is left, from afar."""
 
 from __future__ import annotations
 
@@ -28,18 +28,17 @@ class Band:
 
     @property
     def fraction(self) -> float:
-        """The share that is left, 0 to 1."""
-        return (
-            min(1.0, max(0.0, seconds_shown(self.remaining_s) / self.whole_s))
-            if self.whole_s > 0
-            else 0.0
-        )
+        """The share that is filled, 0 to 1: a hold fills, a rest empties."""
+        if self.whole_s <= 0:
+            return 0.0
+        left = min(1.0, max(0.0, seconds_shown(self.remaining_s) / self.whole_s))
+        return left if self.resting else 1.0 - left
 
 
 def paint_band(painter: QPainter, room: QRectF, band: Band | None, edge: float) -> None:
     """Paint the band, ``edge`` pixels broad, along the inside of ``room``; None leaves it empty.
 
-    It burns down on both sides at once, from the middle above to the middle below.
+    It fills on both sides at once, from the middle below to the middle above, and empties back.
     """
     half = _half_outline(room.adjusted(edge, edge, -edge, -edge), edge)
     length = half.length()
@@ -49,12 +48,12 @@ def paint_band(painter: QPainter, room: QRectF, band: Band | None, edge: float) 
         painter.strokePath(path, _flat_pen(colours().trough, edge))
     if band is None:
         return
-    left_px = band.fraction * length
+    filled_px = band.fraction * length
     for path in paths:
         pen = _flat_pen(colours().rest if band.resting else colours().hold, edge)
         if band.fraction < 1.0:
-            pen.setDashPattern([max(left_px, 0.01) / edge, 2.0 * length / edge])
-        if left_px > 0.0:
+            pen.setDashPattern([max(filled_px, 0.01) / edge, 2.0 * length / edge])
+        if filled_px > 0.0:
             painter.strokePath(path, pen)
         _paint_notches(painter, path, band, edge)
 

@@ -17,6 +17,7 @@ from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.reading_area import ReadingArea
 from coach.desktop.patient.text_block import Line, TextBlock
 from coach.desktop.patient.wording import translate
+from coach.desktop.shared.looks import looks
 from coach.domain.plan import Plan
 
 _CAPTION_OF_HEIGHT, _WITH_NOTE = 0.05, 0.11
@@ -102,7 +103,8 @@ class CautionsPage(ProsePage):
         self._fit_caption()
 
     def _fit_caption(self) -> None:
-        share = _WITH_NOTE if self.caption.accessibleDescription() else _CAPTION_OF_HEIGHT
+        share = _CAPTION_OF_HEIGHT * min(looks().text, 1.6)
+        share = _WITH_NOTE if self.caption.accessibleDescription() else share
         self.caption.setFixedHeight(round(share * self.height()))
 
     def ask(self, *, first: bool) -> None:

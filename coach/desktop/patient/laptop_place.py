@@ -13,7 +13,7 @@ from coach.desktop.shared.looks import colours, looks
 from coach.desktop.shared.typeface import font
 from coach.domain.movement import Position, Side, View
 
-_LABEL, _ROOM_PX = 0.086, (160, 140)
+_LABEL, _ROOM_PX, _MOST_GROWN = 0.086, (160, 140), 1.3
 _EYE_LINE = 0.006
 
 
@@ -55,7 +55,7 @@ class LaptopPlace(QWidget):
         return self.minimumSizeHint().expandedTo(QSize(300, 160))  # grows into what words leave it
 
     def minimumSizeHint(self) -> QSize:  # noqa: D102, N802
-        return QSize(*_ROOM_PX) * looks().text
+        return QSize(*_ROOM_PX) * min(looks().text, _MOST_GROWN)
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
         painter = QPainter(self)

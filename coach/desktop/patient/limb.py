@@ -26,7 +26,7 @@ from coach.domain.pose import Landmark, Pose
 from coach.review.levels import MEASURED_LEVELS, reach_band
 
 _ARC_STEPS = 48
-_ARC_OF_ARM = 0.55
+_ARC_OF_ARM = 0.85
 _DIAL_OF_ARM = 0.8
 """Radius of the arc or dial as a share of the upper arm's length in the picture."""
 _BACK_OF_TRUNK = 1.04

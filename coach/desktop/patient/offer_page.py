@@ -50,9 +50,6 @@ class OfferPage(ProsePage):
         words.addWidget(self._name)
         words.addWidget(self._do)
         words.addStretch(1)
-        words.addWidget(
-            self.line(self.tr("Raise your good hand, or press Space, to try it."), 0.036)
-        )
         row = QHBoxLayout()
         row.setSpacing(32)
         words.setContentsMargins(0, 0, 0, 0)
@@ -67,6 +64,9 @@ class OfferPage(ProsePage):
         column.setContentsMargins(44, 30, 44, 34)
         column.setSpacing(16)
         column.addLayout(row, 86)
+        column.addWidget(
+            self.line(self.tr("Raise your good hand, or press Space, to try it."), 0.04, bold=True)
+        )
         column.addLayout(buttons, 14)
 
     def offer(self, moment: Moment) -> None:

@@ -30,8 +30,8 @@ _ERROR_SHARE = 0.7
 class Picture(QWidget):
     """Shows a frame mirrored; everything given to it is in pixels of the unmirrored frame.
 
-    The band starts full and burns down on both sides at once, from the middle of the upper edge to
-    the middle of the lower one.
+    The band of a hold fills on both sides at once, from the middle of the lower edge to the middle
+    of the upper one; that of a rest empties the same way back.
     """
 
     def __init__(self, *, framed: bool = True, parent: QWidget | None = None) -> None:
@@ -63,7 +63,7 @@ class Picture(QWidget):
         self.update()
 
     def show_band(self, band: Band | None) -> None:
-        """Show the time that is left; None where nothing is timed."""
+        """Show how the time goes; None where nothing is timed."""
         self._band = band
         self.update()
 
@@ -118,7 +118,7 @@ class Picture(QWidget):
                 painter,
                 place.adjusted(place.width() * 0.1, 0, -place.width() * 0.1, 0),
                 self._empty,
-                largest_px=max(18.0, 0.06 * place.height()),
+                largest_px=max(18.0, 0.14 * place.height()),
                 smallest_px=14,
                 colour=colours().stage_soft,
                 bold=True,
@@ -160,7 +160,7 @@ class Picture(QWidget):
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(wedge)
             painter.drawPolygon(QPolygonF([on(limb.apex), *arc]))
-            self._line(painter, arc, colours().hold, thin)
+            self._line(painter, arc, colours().hold, thin * 1.4)
         self._line(painter, [on(at) for at in limb.arm], colours().hold, thin * 1.9)
         painter.setPen(QPen(QColor(colours().stage), thin * 0.6))
         painter.setBrush(QColor(colours().stage_ink))

@@ -15,6 +15,8 @@ from coach.desktop.shared.typeface import font
 from coach.domain.plan import PlannedExercise
 from coach.domain.progress import Repetition
 
+_HEADING_OF_HEIGHT = 0.34
+"""The most that an enlarged heading takes from what it heads, which is read from further away."""
 _FINEST = 2
 """Decimals of the share of a box that is filled: a box is some tens of pixels wide."""
 _DIGITS_OF_TYPE = 0.74
@@ -86,7 +88,8 @@ class Readout(QWidget):
             self._heading
         )
         lines = 1 if across_px <= room.width() or looks().text == 1.0 else 2
-        top = QRectF(room.left(), room.top(), room.width(), 1.3 * lines * size_px)
+        high_px = min(1.3 * lines * size_px, max(_HEADING_OF_HEIGHT * room.height(), 0.04 * tall))
+        top = QRectF(room.left(), room.top(), room.width(), high_px)
         draw_fitted(
             painter,
             top,

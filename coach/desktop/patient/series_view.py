@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PyQt6.QtCore import QRectF
+from PyQt6.QtCore import QRectF, QSize
 from PyQt6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PyQt6.QtWidgets import QSizePolicy, QWidget
 
@@ -17,6 +17,8 @@ from coach.review.diary_entries import DiarySeries
 _SHARE = 0.027
 """Height of the chart's text as a share of the window's."""
 _ROUND_PX = 14.0
+_LEAST_OF_TYPE = 14
+"""The chart's least height in heights of its type: two scales and a heading; less scrolls."""
 
 
 class SeriesView(QWidget):
@@ -27,6 +29,13 @@ class SeriesView(QWidget):
         super().__init__(parent)
         self._chart: Chart | None = None
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+
+    def minimumSizeHint(self) -> QSize:  # noqa: D102, N802
+        return QSize(0, round(_LEAST_OF_TYPE * self._em_px()))
+
+    def _em_px(self) -> float:
+        window = self.window()
+        return grown(_SHARE) * (self.height() if window is None else window.height())
 
     def show_series(self, entry: DiarySeries, title: str) -> None:
         """Show this series under ``title``."""
@@ -50,8 +59,7 @@ class SeriesView(QWidget):
         painter.fillPath(card, QColor(colours().card))
         painter.strokePath(card, QPen(QColor(colours().hairline), 1))
         if self._chart is not None:
-            window = self.window()
-            em = grown(_SHARE) * (self.height() if window is None else window.height())
+            em = self._em_px()
             room = QRectF(self.rect()).adjusted(em, 0.6 * em, -em, -0.5 * em)
             paint_chart(painter, room, self._chart, em, colours())
         painter.end()

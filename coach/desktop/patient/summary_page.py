@@ -34,7 +34,7 @@ class SummaryPage(ProsePage):
         """Begin empty."""
         super().__init__(parent)
         self._title = self.line("", 0.06, bold=True)
-        self._advice = self.line("", 0.028, bold=True, role="caution")
+        self._advice = self.line("", 0.036, bold=True, role="caution")
         self._saved = self.line("", 0.025)
         self._saved.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse
@@ -72,12 +72,17 @@ class SummaryPage(ProsePage):
         """Show how a session ended."""
         document = outcome.document
         by_pain = document.ended_because is SessionEnd.PAIN
-        if by_pain:
-            self._title.setText(self.tr("Stopped because of the pain. What you did is kept."))
-        elif document.ended_because is SessionEnd.COMPLETED:
+        kept = outcome.saved_at is not None
+        if document.ended_because is SessionEnd.COMPLETED:
             self._title.setText(self.tr("Done for today"))
-        else:
+        elif by_pain and kept:
+            self._title.setText(self.tr("Stopped because of the pain. What you did is kept."))
+        elif by_pain:
+            self._title.setText(self.tr("Stopped because of the pain"))
+        elif kept:
             self._title.setText(self.tr("Stopped. What you did is kept."))
+        else:
+            self._title.setText(self.tr("Stopped"))
         advice = self._advice_on(document.exercises)
         if by_pain:
             advice = self._ring(document.plan.contact)

@@ -4,37 +4,37 @@
 <context>
     <name>CautionsPage</name>
     <message>
-        <location filename="../patient/cautions_page.py" line="55" />
+        <location filename="../patient/cautions_page.py" line="56" />
         <source>Close</source>
         <translation type="unfinished">Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="57" />
+        <location filename="../patient/cautions_page.py" line="58" />
         <source>Read aloud</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="60" />
+        <location filename="../patient/cautions_page.py" line="61" />
         <source>I have read all of this</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="60" />
+        <location filename="../patient/cautions_page.py" line="61" />
         <source>Space</source>
         <translation type="unfinished">Espace</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="84" />
+        <location filename="../patient/cautions_page.py" line="85" />
         <source>Cautions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="92" />
+        <location filename="../patient/cautions_page.py" line="93" />
         <source>Read all of it. Then press Space, or raise your good hand.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="132" />
+        <location filename="../patient/cautions_page.py" line="134" />
         <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
         <translation type="unfinished" />
     </message>
@@ -236,12 +236,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="157" />
+        <location filename="../patient/readouts.py" line="160" />
         <source>Holds done: {done} of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="174" />
+        <location filename="../patient/readouts.py" line="177" />
         <source>of {asked} holds</source>
         <translation type="unfinished" />
     </message>
@@ -334,13 +334,13 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="54" />
-        <source>Raise your good hand, or press Space, to try it.</source>
+        <location filename="../patient/offer_page.py" line="56" />
+        <source>What is offered</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/offer_page.py" line="59" />
-        <source>What is offered</source>
+        <location filename="../patient/offer_page.py" line="68" />
+        <source>Raise your good hand, or press Space, to try it.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -536,52 +536,62 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="76" />
-        <source>Stopped because of the pain. What you did is kept.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../patient/summary_page.py" line="78" />
+        <location filename="../patient/summary_page.py" line="77" />
         <source>Done for today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="80" />
+        <location filename="../patient/summary_page.py" line="79" />
+        <source>Stopped because of the pain. What you did is kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="81" />
+        <source>Stopped because of the pain</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="83" />
         <source>Stopped. What you did is kept.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="88" />
+        <location filename="../patient/summary_page.py" line="85" />
+        <source>Stopped</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../patient/summary_page.py" line="93" />
         <source>Saved for your therapist: {path}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="91" />
+        <location filename="../patient/summary_page.py" line="96" />
         <source>Nothing was saved.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="102" />
+        <location filename="../patient/summary_page.py" line="107" />
         <source>No exercise was begun.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="118" />
+        <location filename="../patient/summary_page.py" line="123" />
         <source>Choose a folder for the session file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="125" />
+        <location filename="../patient/summary_page.py" line="130" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="128" />
+        <location filename="../patient/summary_page.py" line="133" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="138" />
+        <location filename="../patient/summary_page.py" line="143" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation type="unfinished" />
     </message>
@@ -2731,7 +2741,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../pose/landmarker.py" line="55" />
+        <location filename="../../pose/landmarker.py" line="56" />
         <source>The pose model cannot be started ({error}); install the program again.</source>
         <translation type="unfinished" />
     </message>
@@ -4010,32 +4020,32 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="159" />
+        <location filename="../patient/cautions_page.py" line="161" />
         <source>Before you start</source>
         <translation type="unfinished">Avant de commencer</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="165" />
+        <location filename="../patient/cautions_page.py" line="167" />
         <source>Stop at once</source>
         <translation type="unfinished">Arrêtez tout de suite</translation>
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="190" />
+        <location filename="../patient/cautions_page.py" line="192" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="193" />
+        <location filename="../patient/cautions_page.py" line="195" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="202" />
+        <location filename="../patient/cautions_page.py" line="204" />
         <source>Ring your practice: {contact}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/cautions_page.py" line="203" />
+        <location filename="../patient/cautions_page.py" line="205" />
         <source>Ring your practice</source>
         <translation type="unfinished" />
     </message>

@@ -106,6 +106,20 @@ def test_what_is_said_of_the_figures_is_said_of_those_on_the_page_alone(qtbot: Q
         assert of_other_exercises not in patient
 
 
+@pytest.mark.parametrize("because", list(SessionEnd))
+@pytest.mark.parametrize("saved_at", [None, "/home/rosa/Sessions"])
+def test_only_what_was_saved_is_said_to_be_kept(
+    qtbot: QtBot, because: SessionEnd, saved_at: str | None
+) -> None:
+    page = SummaryPage()
+    qtbot.addWidget(page)
+    page.show()
+    page.show_outcome(replace(outcome(because), saved_at=saved_at))
+    assert ("Nothing was saved." in shown_on(page)) == (saved_at is None)
+    if saved_at is None:
+        assert "kept" not in shown_on(page)
+
+
 def test_the_same_is_said_in_german(qtbot: QtBot) -> None:
     create_application(["test"], language="de")
     try:

@@ -123,18 +123,27 @@ def test_an_image_owns_its_pixels() -> None:
     assert image.pixelColor(30, 120) == QColor("#ff0000")
 
 
-def test_the_band_shrinks_with_the_time_that_is_left(app: QApplication, qtbot: QtBot) -> None:
+@pytest.mark.parametrize(("resting", "colour"), [(False, LIGHT.hold), (True, LIGHT.rest)])
+def test_the_band_of_a_hold_fills_and_that_of_a_rest_empties(
+    app: QApplication, qtbot: QtBot, resting: bool, colour: str
+) -> None:
     view = Picture()
     qtbot.addWidget(view)
     view.resize(800, 600)
-    seen = []
+    seen, lowest = [], []
     for left_s in (30.0, 20.0, 10.0, 0.0):
-        view.show_band(Band(left_s, 30.0))
-        seen.append(int(near(pixels(view), LIGHT.hold).sum()))
+        view.show_band(Band(left_s, 30.0, resting))
+        inked = near(pixels(view), colour)
+        seen.append(int(inked.sum()))
+        if inked.any():
+            lowest.append(int(np.nonzero(inked.any(axis=1))[0].max()))
+    if not resting:
+        seen.reverse()
     full = seen[0]
     assert seen[3] == 0
     assert seen[1] / full == pytest.approx(2 / 3, abs=0.04)
     assert seen[2] / full == pytest.approx(1 / 3, abs=0.04)
+    assert len(set(lowest)) == 1, "it stands on the lower edge"
 
 
 def ink_height(window: PatientWindow, widget: QWidget, colour: str) -> int:

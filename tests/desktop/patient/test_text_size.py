@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import combinations, pairwise
 
 import pytest
@@ -14,21 +15,22 @@ from pytestqt.qtbot import QtBot
 from coach import texts
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.controls import KeyButton
+from coach.desktop.patient.lettering import grown
 from coach.desktop.patient.reading_area import ReadingArea
 from coach.desktop.patient.text_block import TextBlock
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.shared.application import create_application
-from coach.desktop.shared.looks import looks
+from coach.desktop.shared.looks import colours, looks
 from coach.domain.form import FormFault
 from coach.domain.moment import Asked, Stage
 from coach.domain.progress import Phase
-from coach.domain.reading import Doubt
+from coach.domain.reading import Doubt, Reading
 from coach.domain.settings import Settings
 from coach.review.diary import diary
 from tests.review.six_patients import LAST_DAY, six_patients
 
 from .scripted import ScriptedCoaching, ScriptedSource
-from .test_pages import feed
+from .test_pages import feed, near, pixels
 from .test_programme_pages import HARD, ITEMS, MEASURED, PLAN, TIMED, moment
 
 SIZE = (1280, 800)
@@ -242,3 +244,36 @@ def test_ctrl_and_plus_enlarge_the_open_window(app: QApplication, qtbot: QtBot) 
     QTest.keyClick(made, Qt.Key.Key_Minus, Qt.KeyboardModifier.ControlModifier)
     QApplication.processEvents()
     assert {words(part): size_of(part) for part in parts(made)} == before
+
+
+def test_what_is_read_from_afar_grows_no_smaller_where_its_heading_grows(
+    window: PatientWindow,
+) -> None:
+    def ink(part: QWidget, colour: str) -> int:
+        return int(near(pixels(part), colour, 40).any(axis=1).sum())
+
+    def heights() -> list[int]:
+        feed(window, told)
+        for _ in range(3):
+            QApplication.processEvents()
+        shown = window.pages.exercise
+        return [ink(shown.angle, colours().ink), ink(shown.clock, colours().hold)]
+
+    window.pages._end_cautions()
+    value = Reading(10.0, 118.0, 5.6)
+    held = PAGES["form"]
+    assert held is not None
+    told = replace(held, reading=value, faults=())
+    enlarged = heights()
+    create_application(["test"], language=texts.language())
+    assert all(now >= 0.75 * usual for now, usual in zip(enlarged, heights(), strict=True))
+
+
+def test_the_chart_keeps_a_height_that_can_be_read(window: PatientWindow) -> None:
+    go(window, "weeks")
+    while window.pages.weeks.next_button.isEnabled():
+        window.pages.weeks.next_button.click()
+    QApplication.processEvents()
+    chart = window.pages.weeks.chart
+    assert chart.isVisible()
+    assert chart.height() >= 14 * grown(0.027) * window.height()
