@@ -7,9 +7,12 @@ import sys
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from coach.app.arguments import parser
+from coach.app.arguments import asked_language, parser
+from coach.app.chosen_language import chosen_language
 from coach.app.importing import importing
+from coach.desktop.shared.language import choose_texts
 from coach.domain.fault import Fault
+from coach.texts import as_before, translate
 
 if TYPE_CHECKING:
     from coach.app.chosen_looks import Wishes
@@ -17,15 +20,17 @@ if TYPE_CHECKING:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command; give 0, 1 after a fault told in one sentence, 130 after Ctrl-C."""
-    options = parser().parse_args(arguments)
-    try:
-        return _run(options)
-    except Fault as fault:
-        print(f"coach: {fault}", file=sys.stderr)
-        return 1
-    except KeyboardInterrupt:
-        print("coach: stopped by Ctrl-C; what was recorded is kept.", file=sys.stderr)
-        return 130
+    with as_before():
+        try:
+            choose_texts(chosen_language(asked_language(arguments)))
+            return _run(parser().parse_args(arguments))
+        except Fault as fault:
+            print(f"coach: {fault}", file=sys.stderr)
+            return 1
+        except KeyboardInterrupt:
+            stopped = translate("command", "coach: stopped by Ctrl-C; what was recorded is kept.")
+            print(stopped, file=sys.stderr)
+            return 130
 
 
 def _run(options: argparse.Namespace) -> int:
@@ -46,14 +51,14 @@ def _run(options: argparse.Namespace) -> int:
         case "card":
             from coach.app.card import run_card
 
-            return run_card(options.paper, options.out, options.language)
+            return run_card(options.paper, options.out)
         case "lens":
             from coach.app.lens import run_lens, run_print
 
             if options.print:
-                return run_print(options.paper, options.out, options.language)
+                return run_print(options.paper, options.out)
             source = options.camera if options.clip is None else options.clip
-            return run_lens(source, options.language)
+            return run_lens(source)
         case "demo":
             from coach.app.demo import run_demo
 
@@ -61,18 +66,15 @@ def _run(options: argparse.Namespace) -> int:
         case "key":
             from coach.app.key import Deed, run_key
 
-            return run_key(
-                Deed(options.deed), options.file, anew=options.renew, language=options.language
-            )
+            return run_key(Deed(options.deed), options.file, anew=options.renew)
         case "review":
             with importing():
                 from coach.app.review import run_review
-            return run_review(options.files, options.store, options.language, _wishes(options))
+            return run_review(options.files, options.store, _wishes(options))
         case "export":
             from coach.app.export import run_export
 
-            what = options.store, options.patient, options.kind, options.out
-            return run_export(*what, options.language)
+            return run_export(options.store, options.patient, options.kind, options.out)
         case _:
             with importing():
                 from coach.app.patient import run_patient
@@ -82,7 +84,6 @@ def _run(options: argparse.Namespace) -> int:
                 options.clip,
                 options.folder,
                 begin=options.begin,
-                language=options.language,
                 model=options.pose_model,
                 wishes=_wishes(options),
             )

@@ -7,10 +7,12 @@ chosen language's. Who starts the program puts a table in; without one everybody
 from __future__ import annotations
 
 import json
+import string
 from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from contextvars import ContextVar
-from typing import Final, TypeVar
+from types import MappingProxyType
+from typing import Any, Final, TypeVar
 
 T = TypeVar("T")
 
@@ -23,11 +25,19 @@ Translate = Callable[[str, str], str]
 _KEPT: Final = "\N{START OF HEADING}"
 """Begins what is written down in more than one language; no sentence has it (``domain.text``)."""
 _IN_ENGLISH: ContextVar[bool] = ContextVar("in_english", default=False)
-_IN_BOTH: ContextVar[bool] = ContextVar("in_both", default=False)
+
+
+class _Numbers(string.Formatter):
+    def format_field(self, value: Any, format_spec: str) -> str:
+        written: str = super().format_field(value, format_spec)
+        return localised(written) if isinstance(value, int | float) else written
 
 
 class Sentence(str):
-    """A sentence in the chosen language that also knows itself in English."""
+    """A sentence in the chosen language that also knows itself in English.
+
+    Numbers that are filled in are written as people of the language do.
+    """
 
     english: str
 
@@ -41,7 +51,10 @@ class Sentence(str):
         """Fill in both."""
         own = {name: in_english_of(value) for name, value in places.items()}
         english = self.english.format(*map(in_english_of, args), **own)
-        return Sentence(super().format(*args, **places), english)
+        return Sentence(_NUMBERS.vformat(str(self), args, places), english)
+
+
+_NUMBERS: Final = _Numbers()
 
 
 def in_english_of(told: object) -> object:
@@ -51,13 +64,27 @@ def in_english_of(told: object) -> object:
 
 class _Chosen:
     language = ENGLISH
-    decimal_sign = "."
+    signs: Mapping[int, str] = MappingProxyType({})
     table: Translate | None = None
 
 
-def choose(language: str, decimal_sign: str, table: Translate | None) -> None:
-    """Choose a language by its code of ISO 639-1, how it writes numbers, and its table."""
-    _Chosen.language, _Chosen.decimal_sign, _Chosen.table = language, decimal_sign, table
+def choose(language: str, decimal_sign: str, group_sign: str, table: Translate | None) -> None:
+    """Choose a language by its code of ISO 639-1, how it writes numbers, and its table.
+
+    ``group_sign`` stands between thousands, as the comma in 1,000.5.
+    """
+    _Chosen.language, _Chosen.table = language, table
+    _Chosen.signs = MappingProxyType(str.maketrans({".": decimal_sign, ",": group_sign}))
+
+
+@contextmanager
+def as_before() -> Iterator[None]:
+    """Go back to the language of now at the end, whichever is chosen in between."""
+    before = _Chosen.language, _Chosen.signs, _Chosen.table
+    try:
+        yield
+    finally:
+        _Chosen.language, _Chosen.signs, _Chosen.table = before
 
 
 def language() -> str:
@@ -75,16 +102,6 @@ def in_english() -> Iterator[None]:
         _IN_ENGLISH.reset(token)
 
 
-@contextmanager
-def in_both() -> Iterator[None]:
-    """Let sentences know themselves in English too, so that they can be ``kept``."""
-    token = _IN_BOTH.set(True)
-    try:
-        yield
-    finally:
-        _IN_BOTH.reset(token)
-
-
 def of(tables: Mapping[str, T], code: str | None = None) -> T:
     """Give what is there in a language, by default the chosen one; in English where it is not."""
     return (
@@ -98,8 +115,7 @@ def translate(context: str, sentence: str) -> str:
     """Give the sentence in the chosen language, or as it stands where there is none."""
     if _Chosen.table is None or _IN_ENGLISH.get():
         return sentence
-    told = _Chosen.table(context, sentence)
-    return Sentence(told, sentence) if _IN_BOTH.get() else told
+    return Sentence(_Chosen.table(context, sentence), sentence)
 
 
 def kept(told: str) -> str:
@@ -121,5 +137,7 @@ def read_again(text: str) -> str:
 
 
 def localised(number: str) -> str:
-    """Write a number that has a decimal point with the language's decimal sign."""
-    return number if _IN_ENGLISH.get() else number.replace(".", _Chosen.decimal_sign)
+    """Write a number of Python's own writing with the language's signs."""
+    if _Chosen.table is None or _IN_ENGLISH.get():
+        return number
+    return Sentence(number.translate(_Chosen.signs), number)

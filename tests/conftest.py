@@ -7,6 +7,9 @@ import os
 from hypothesis import settings
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+# What a command prints follows the machine's language; tests read it in English.
+os.environ["LC_ALL"] = "C.UTF-8"
+os.environ.pop("LANGUAGE", None)
 # FFmpeg takes its log level from whoever uses it first, here a test that reads a clip with OpenCV.
 os.environ.setdefault("OPENCV_FFMPEG_LOGLEVEL", "-8")
 

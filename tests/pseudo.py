@@ -1,7 +1,8 @@
 """A language in which every translated letter is another one, so that what is left over shows.
 
 ``spoken()`` puts it in as long as a test runs. Its table changes each letter of a sentence but not
-its places in braces, so that a text put into a place shows by itself whether it was translated.
+its places (in braces, or those of argparse), so that a text put into a place shows by itself
+whether it was translated.
 """
 
 from __future__ import annotations
@@ -14,7 +15,9 @@ from coach import texts
 
 SIGN = "\u201a"
 """A low comma for a decimal sign, which no number has by chance."""
-_PLACES = re.compile(r"(\{[^{}]*\})")
+GROUP = "\u2e31"
+"""A middle dot of words between thousands."""
+_PLACES = re.compile(r"(\{[^{}]*\}|%(?:\(\w+\))?[sr]\b)")
 _LATIN = re.compile(r"[A-Za-z]{2,}|[A-Za-z](?=\W*$)")
 _LEVEL = re.compile(r"\b(C7|T\d+|L\d|S1|PSIS)\b")
 _UNIT = re.compile(r"(?<=\d )(s|min|h|mm)\b")
@@ -25,7 +28,7 @@ def pseudo(_context: str, sentence: str) -> str:
     parts = _PLACES.split(re.sub(r"(?<=\d)\.(?=\d)", SIGN, sentence))
     return "".join(
         part
-        if part.startswith("{")
+        if part.startswith(("{", "%"))
         else "".join(("\u0416" if c.isupper() else "\u0436") if c.isalpha() else c for c in part)
         for part in parts
     )
@@ -34,11 +37,11 @@ def pseudo(_context: str, sentence: str) -> str:
 @contextmanager
 def spoken() -> Iterator[None]:
     """Speak it."""
-    texts.choose("xx", SIGN, pseudo)
+    texts.choose("xx", SIGN, GROUP, pseudo)
     try:
         yield
     finally:
-        texts.choose(texts.ENGLISH, ".", None)
+        texts.choose(texts.ENGLISH, ".", ",", None)
 
 
 def left_over(told: Iterable[str], known: Iterable[str] = ()) -> list[str]:
@@ -53,6 +56,6 @@ def left_over(told: Iterable[str], known: Iterable[str] = ()) -> list[str]:
         for each in sorted(known, key=len, reverse=True):
             rest = rest.replace(each, "")
         rest = _UNIT.sub("", _LEVEL.sub("", rest))
-        if _LATIN.search(rest) or re.search(r"\d\.\d", rest):
+        if _LATIN.search(rest) or re.search(r"\d[.,]\d", rest):
             found.append(text)
     return found

@@ -23,7 +23,10 @@ from coach.cues.language import languages
 ROOT = Path(__file__).parents[1]
 TWELVE_YEARS_OLD = 6.9
 HYPHENATION = {"en": "en_GB", "de": "de_DE"}
-NOT_JUDGED = {"faults", "hint", "lens", "note", "plan", "replay", "review"}
+NOT_JUDGED = {
+    "command", "convert", "demo", "faults", "hint", "lens", "measure", "note", "plan", "replay",
+    "review",
+}  # fmt: skip
 """Faults name files and devices, mostly for who installs the program; the others are for trade."""
 OWN = ("place", "do", "doubt", "form", "wrong-arm", "pain")
 """Beginnings of the keys of cues that are a group of their own; all others are one."""

@@ -23,10 +23,11 @@ from coach.domain.moment import Moment, Order, Stage
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
 from coach.domain.session import SessionDocument, SessionEnd
+from coach.review.wording import ended_word, movement_of
 from coach.storage.atomic import make_folder, write_bytes
 from coach.storage.store import Store
 from coach.storage.store_import import import_paths
-from coach.texts import translate
+from coach.texts import language, localised, translate
 from coach.voice.speaker import Speaker
 from coach.voice.timeline import Timeline, timeline_entries, wav_bytes
 
@@ -41,7 +42,7 @@ def demo_plan() -> Plan:
     """Give the plan of the sample clip: three holds of seven seconds."""
     return Plan(
         patient_code="SAMPLE",
-        title="Sample clip of a rendered person",
+        title=translate("demo", "Sample clip of a rendered person"),
         exercises=(
             PlannedExercise(
                 movement=Movement.FLEXION,
@@ -92,10 +93,10 @@ def run_demo(out: Path, *, show: bool) -> int:
     store = Store(out / "review.sqlite")
     for outcome in import_paths(store, [played.session_file]):
         print(outcome.line)
-    application = create_application(["coach"], offscreen_allowed=not show)
+    application = create_application(["coach"], offscreen_allowed=not show, language=language())
     written = write_report_files(store, demo_plan().patient_code, out)
     print(beside_truth(played, truth))
-    print("\nWritten:")
+    print("\n" + translate("demo", "Written:"))
     for path in (played.session_file, wav, *written):
         print(f"  {path}")
     if show:
@@ -128,7 +129,7 @@ def play(clip: Path, folders: Folders) -> Played:
             speaker.hear(sitting.order(now_s, given, pain))
             now_s = _talk(speaker, now_s)
         lead_in_s = now_s
-        with ProgressBar("playing the sample clip", source.frame_count) as bar:
+        with ProgressBar(translate("demo", "playing the sample clip"), source.frame_count) as bar:
             moment: Moment | None = None
             for frame in chain([first], frames):
                 at_s = lead_in_s + frame.time_s
@@ -174,17 +175,20 @@ def beside_truth(played: Played, truth: dict[str, Any]) -> str:
     """Put the measured holds beside those that the clip truly holds."""
     holds = truth["holds"]
     lines = [
-        f"The clip truly holds {len(holds)} holds of flexion, right arm:",
-        "            truth                      measured",
-        "  hold      held       angle           held       angle",
+        translate("demo", "Holds of {movement} in the clip: {count}").format(
+            movement=movement_of(Movement.FLEXION, Side.RIGHT), count=len(holds)
+        ),
+        translate("demo", "            truth                      measured"),
+        translate("demo", "  hold      held       angle           held       angle"),
     ]
     for exercise in played.document.exercises:
         for repetition in exercise.repetitions:
             start_s = repetition.start_s - played.lead_in_s
             true = min(holds, key=lambda hold: abs(hold["start_s"] - start_s))
-            lines.append(
+            line = (
                 f"  {repetition.number}      {true['held_s']:6.1f} s   {true['value_deg']:5.1f}°"
                 f"        {repetition.held_s:6.1f} s   {repetition.value:5.1f}°"
-                f" ± {repetition.error:.1f}° ({repetition.ended_because})"
+                f" ± {repetition.error:.1f}° "
             )
+            lines.append(localised(line) + f"({ended_word(repetition.ended_because)})")
     return "\n".join(lines)

@@ -6,9 +6,7 @@ import sys
 from datetime import datetime
 from pathlib import Path
 
-from coach.app.chosen_language import chosen_language
 from coach.app.passphrases import asked
-from coach.desktop.shared.language import without_windows
 from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.exchange.export import exported
@@ -27,19 +25,13 @@ from coach.texts import translate
 _MOST_NAMED = 5
 
 
-def run_export(
-    place: Path | str | None,
-    patient_code: str | None,
-    kind: Kind,
-    out: Path,
-    language: str | None = None,
-) -> int:
+def run_export(place: Path | str | None, patient_code: str | None, kind: Kind, out: Path) -> int:
     """Write one patient's record to ``out``; an existing file is replaced, the store never.
 
     Without a patient it is everybody's, which only ``PARQUET`` holds. ``place`` is the store's
     file, or the URL of its database. Sessions that were left out as somebody else's are not in it;
-    they are told, and those about which nothing was decided yet. A note is in ``language``, by
-    default in English; what other programs read is in English always.
+    they are told, and those about which nothing was decided yet. A note is in the chosen
+    language; what other programs read is in English always.
     """
     if patient_code is None and kind is not Kind.PARQUET:
         raise Fault(
@@ -90,7 +82,6 @@ def run_export(
                 "knows {named}{more}: correct the code.",
             ).format(patient_code=patient_code, store=store.name, named=named, more=more)
         )
-    translated = None if language is None else without_windows(chosen_language(language))
     write_bytes(out, exported(documents, kind, datetime.now().astimezone(), records))
     told = translate("export", "{out}: {sessions} of {patient_code}").format(
         out=out, sessions=sessions_counted(len(documents)), patient_code=patient_code
@@ -101,7 +92,6 @@ def run_export(
             day=day(doubt.started_at.date()), done=_done(doubt), doubt=doubt.sentence
         )
         print(shown_text(line), file=sys.stderr)
-    del translated
     return 0
 
 

@@ -6,9 +6,7 @@ from datetime import date
 from enum import StrEnum
 from pathlib import Path
 
-from coach.app.chosen_language import chosen_language
 from coach.app.passphrases import asked, chosen
-from coach.desktop.shared.language import without_windows
 from coach.domain.fault import Fault
 from coach.review.wording import day
 from coach.storage.folders import store_path
@@ -36,21 +34,11 @@ class Deed(StrEnum):
     LOCK_STORE = "lock-store"
 
 
-def run_key(
-    deed: Deed, file: Path | None, *, anew: bool = False, language: str | None = None
-) -> int:
-    """Do it; the passphrases are asked for at the terminal, in the system's language by default.
+def run_key(deed: Deed, file: Path | None, *, anew: bool = False) -> int:
+    """Do it; the passphrases are asked for at the terminal.
 
     ``anew`` makes a key for new plans beside those that are there.
     """
-    translated = without_windows(chosen_language(language))
-    try:
-        return _do(deed, file, anew=anew)
-    finally:
-        del translated
-
-
-def _do(deed: Deed, file: Path | None, *, anew: bool) -> int:
     path = practice_key_path()
     if anew and deed is not Deed.MAKE:
         raise Fault(

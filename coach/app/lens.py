@@ -5,7 +5,6 @@ from __future__ import annotations
 import sys
 from pathlib import Path
 
-from coach.app.chosen_language import chosen_language
 from coach.app.progress_bar import ProgressBar
 from coach.capture.camera_name import camera_name
 from coach.capture.lens_board import marker_cells
@@ -15,26 +14,23 @@ from coach.capture.lens_views import Missing, Views, wish_words
 from coach.capture.sources import open_source
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.board_page import board_pdf
-from coach.desktop.shared.language import without_windows
 from coach.domain.card_sheet import Paper
 from coach.domain.fault import Fault
 from coach.domain.lens import Lens
 from coach.ports import FrameSource
 from coach.storage.atomic import write_bytes
 from coach.storage.lenses import keep_lens, lenses_path, load_lenses
-from coach.texts import localised, translate
+from coach.texts import language, localised, translate
 
 LONGEST_S = 180.0
 """So long a camera is watched; a minute is enough for a person who follows what is asked."""
 SAY_EVERY_S = 2.0
 
 
-def run_print(paper: Paper, out: Path, language: str | None = None) -> int:
-    """Write the board's page, in the system's language where none is asked for."""
+def run_print(paper: Paper, out: Path) -> int:
+    """Write the board's page."""
     # Kept until the page is drawn: Qt ends with its application.
-    application = create_application(
-        ["coach"], offscreen_allowed=True, language=chosen_language(language)
-    )
+    application = create_application(["coach"], offscreen_allowed=True, language=language())
     write_bytes(out, board_pdf(marker_cells(), paper))
     print(translate("card", "Written: {out}").format(out=out))
     told = translate(
@@ -46,16 +42,8 @@ def run_print(paper: Paper, out: Path, language: str | None = None) -> int:
     return 0
 
 
-def run_lens(what: int | Path, language: str | None = None) -> int:
+def run_lens(what: int | Path) -> int:
     """Watch the board, print the field of view, and keep it where it is a camera's."""
-    translated = without_windows(chosen_language(language))
-    try:
-        return _find(what)
-    finally:
-        del translated
-
-
-def _find(what: int | Path) -> int:
     source = open_source(what)
     try:
         views = watch(source)

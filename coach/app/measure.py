@@ -27,6 +27,7 @@ from coach.domain.movement import Movement, Position, Side, View, needed_view
 from coach.domain.pose import Pose, PoseModel
 from coach.ports import FrameSource
 from coach.pose.bundle import sha256_of
+from coach.review.wording import listed
 from coach.storage.atomic import write_bytes
 from coach.texts import translate
 
@@ -38,7 +39,7 @@ Sequence = tuple[tuple[float, Pose | None], ...]
 class Tracked:
     """A person followed through a clip; ``interrupted`` by Ctrl-C before its end.
 
-    ``whose`` names the pose model that found the points, None where that is not known.
+    ``whose`` says which pose model found the points, None where that is not known.
     """
 
     poses: Sequence
@@ -56,7 +57,7 @@ def track(
     poses: list[tuple[float, Pose | None]] = []
     interrupted = False
     try:
-        with ProgressBar("measuring", source.frame_count) as bar:
+        with ProgressBar(translate("measure", "measuring"), source.frame_count) as bar:
             for frame in source:
                 poses.append((frame.time_s, estimator.estimate(frame)))
                 bar.advance()
@@ -66,7 +67,8 @@ def track(
         estimator.close()
     for note in estimator.notes:
         print(f"coach: {note}", file=sys.stderr)
-    return Tracked(tuple(poses), f"of the pose model {model}", interrupted)
+    whose = translate("measure", "Points and errors are of the pose model {model}.")
+    return Tracked(tuple(poses), whose.format(model=model), interrupted)
 
 
 def from_clip(
@@ -85,10 +87,12 @@ def from_clip(
 def from_table(path: Path, stated: PoseModel | None = None) -> Tracked:
     """Take the poses of a landmark table; ``stated`` is the pose model that a person names."""
     table = poses_of_table(path, stated)
-    found = " and ".join(m for m in PoseModel if any(pose.model is m for pose in table.poses))
-    who = "session.json" if table.named else "--pose-model"
-    whose = f"of the pose model {found}, as {who} says" if found else None
-    return Tracked(tuple((pose.time_s, pose) for pose in table.poses), whose)
+    found = [m for m in PoseModel if any(pose.model is m for pose in table.poses)]
+    whose = translate(
+        "measure", "Points and errors are of the pose model {model}, as {who} says."
+    ).format(model=listed(found), who="session.json" if table.named else "--pose-model")
+    poses = tuple((pose.time_s, pose) for pose in table.poses)
+    return Tracked(poses, whose if found else None)
 
 
 def measure(
@@ -159,11 +163,12 @@ def run_measure(clip: Path, asked: Asked, json: Path | None = None) -> int:
         model = asked.pose_model or PoseModel.FULL
         tracked = from_clip(clip, asked.field_of_view_deg, model)
     if any(pose is not None and pose.people > 1 for _, pose in tracked.poses):
-        print(
+        told = translate(
+            "measure",
             "coach: more than one person is in view; the one nearest to the camera at the start"
             " is followed.",
-            file=sys.stderr,
         )
+        print(told, file=sys.stderr)
     view = asked.view or best
     measurement = measure(
         tracked, asked.movement, asked.side, view, position, asked.field_of_view_deg

@@ -16,10 +16,11 @@ from dataclasses import dataclass
 from pathlib import Path
 
 from coach.app.measure import Asked, run_measure
+from coach.desktop.shared.language import choose_texts
 from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.storage.atomic import make_folder
-from coach.texts import translate
+from coach.texts import language, translate
 
 VIDEO_SUFFIXES = frozenset(
     (".avi", ".m4v", ".mkv", ".mov", ".mp4", ".mpeg", ".mpg", ".ogv", ".webm", ".wmv")
@@ -71,7 +72,7 @@ def run_measures(what: Sequence[Path], asked: Asked, json: Path | None) -> int:
         jobs.append(Job(clip, asked, table))
     missed = 0
     workers = min(len(jobs), cores())
-    with multiprocessing.get_context("spawn").Pool(workers, _quietly) as pool:
+    with multiprocessing.get_context("spawn").Pool(workers, _begin, (language(),)) as pool:
         for told in pool.imap(measured, jobs):
             print(f"{shown_text(str(told.clip))}\n{told.printed}", end="", flush=True)
             print(told.remarks, end="", file=sys.stderr, flush=True)
@@ -118,6 +119,7 @@ def cores() -> int:
     return os.cpu_count() or 1
 
 
-def _quietly() -> None:
-    """Leave Ctrl-C to the process that the person sees, which ends the others."""
+def _begin(spoken: str) -> None:
+    """Speak as the process that the person sees, and leave Ctrl-C to it, which ends the others."""
+    choose_texts(spoken)
     signal.signal(signal.SIGINT, signal.SIG_IGN)

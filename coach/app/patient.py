@@ -9,7 +9,6 @@ from datetime import datetime
 from functools import partial
 from pathlib import Path
 
-from coach.app.chosen_language import chosen_language
 from coach.app.chosen_looks import NO_WISHES, Wishes, chosen_looks
 from coach.app.estimator import WithCard, open_adapting, open_estimator
 from coach.app.lens import known_field_of_view
@@ -31,6 +30,7 @@ from coach.storage.diary_files import read_history
 from coach.storage.folders import data_folder, journals_folder, sessions_folder
 from coach.storage.recovery import recover
 from coach.storage.running import only_one
+from coach.texts import language
 from coach.voice.espeak import Voice
 from coach.voice.speaker import Speaker
 
@@ -42,19 +42,15 @@ def run_patient(
     folder: Path | None,
     *,
     begin: bool,
-    language: str | None = None,
     model: PoseModel | None = None,
     wishes: Wishes = NO_WISHES,
 ) -> int:
     """Open the window and stay until it is closed; ``begin`` starts without being asked to.
 
-    Without a ``language`` it speaks the system's, or English where it does not know that; without
-    a ``model`` the pose model is the one that the machine keeps up with.
+    Without a ``model`` the pose model is the one that the machine keeps up with.
     """
     settings, keep = chosen_looks(wishes)
-    application = create_application(
-        ["coach"], language=chosen_language(language), settings=settings, keep=keep
-    )
+    application = create_application(["coach"], language=language(), settings=settings, keep=keep)
     plan = open_plan(plan_path, data_folder() / KEPT_PLAN)
     with only_one(data_folder()):
         shown = partial(run_windows, application)

@@ -7,7 +7,6 @@ from datetime import date
 from functools import partial
 from pathlib import Path
 
-from coach.app.chosen_language import chosen_language
 from coach.app.chosen_looks import NO_WISHES, Wishes, chosen_looks
 from coach.desktop.shared.application import create_application, run_windows
 from coach.desktop.therapist.desk import Desk
@@ -24,26 +23,24 @@ from coach.storage.keys import practice_key_path
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import Store
 from coach.storage.store_lock import is_locked
-from coach.texts import translate
+from coach.texts import language, translate
 
 
 def run_review(
     files: Sequence[Path],
     place: Path | str | None,
-    language: str | None = None,
     wishes: Wishes = NO_WISHES,
 ) -> int:
     """Open the window, import the files, and stay until it is closed.
 
-    ``place`` is the store's file, or the URL of its database. Without a ``language`` it is the
-    system's, or English where the program does not know that.
+    ``place`` is the store's file, or the URL of its database.
     """
     settings, keep = chosen_looks(wishes)
     application = create_application(
         ["coach"],
         name="Shoulder review",
         icon="review",
-        language=chosen_language(language),
+        language=language(),
         settings=settings,
         keep=keep,
     )

@@ -33,13 +33,11 @@ def split_table(
     """Give the header's cells and the text below it, whose rows have as many cells each."""
     if len(data) > max_bytes:
         raise too_large(
-            where, translate("faults", "{count:,} bytes").format(count=len(data)), f"{max_bytes:,}"
+            where, translate("faults", "{count:,} bytes").format(count=len(data)), max_bytes
         )
     rows = data.count(b"\n")
     if rows > max_rows + 1:
-        raise too_large(
-            where, translate("faults", "{count:,} rows").format(count=rows), f"{max_rows:,}"
-        )
+        raise too_large(where, translate("faults", "{count:,} rows").format(count=rows), max_rows)
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
@@ -55,7 +53,7 @@ def split_table(
         raise too_large(
             where,
             translate("faults", "{count:,} columns").format(count=len(header)),
-            f"{max_columns:,}",
+            max_columns,
         )
     commas = len(header) - 1
     for number_, line in enumerate(body.split("\n") if body else (), start=2):
@@ -171,12 +169,12 @@ def check_times(time_s: NDArray[np.float64], where: str) -> None:
         )
 
 
-def too_large(where: str, found: str, allowed: str) -> Fault:
+def too_large(where: str, found: str, allowed: int) -> Fault:
     """Give the refusal of a table that would take too much memory."""
     return Fault(
         translate(
             "faults",
-            "{where} is too large: {found}, at most {allowed} are read; check that this"
+            "{where} is too large: {found}, at most {allowed:,} are read; check that this"
             " is the right file.",
         ).format(where=where, found=found, allowed=allowed)
     )

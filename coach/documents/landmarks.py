@@ -113,7 +113,7 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
     cells = body.count(",") + body.count("\n")
     if cells > MAX_CELLS:
         found = translate("faults", "{count:,} cells").format(count=cells)
-        raise too_large(where, found, f"{MAX_CELLS:,}")
+        raise too_large(where, found, MAX_CELLS)
     grid = number_grid(body, len(header), where)
     columns = dict(zip(header, grid.T, strict=True))
     unknown = np.full(len(grid), np.nan)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from functools import cache
+from functools import cache, reduce
 from typing import Any, TypeVar
 
 import msgspec
@@ -11,7 +11,7 @@ from msgspec import inspect
 
 from coach.documents.strict_json import shown
 from coach.domain.fault import Fault
-from coach.texts import translate
+from coach.texts import localised, translate
 
 T = TypeVar("T")
 
@@ -19,8 +19,7 @@ _type_info = cache(inspect.type_info)
 _STEP = re.compile(r"\.([A-Za-z_]\w*)|\[(\d+)\]")
 _PLAIN_NAME = re.compile("[\\w ]{1,40}")
 _FIELD = re.compile(r"Object (missing required|contains unknown) field `([^`]*)`")
-_ONE_OF = {"exercises": "exercise", "repetitions": "repetition", "other_side": "other side"}
-_UNITS = {"_s": " seconds", "_deg": " degrees", "_px": " pixels", "_m": " metres"}
+_UNITS = ("s", "deg", "px", "m")
 
 
 def convert(raw: Any, kind: type[T], where: str) -> T:
@@ -43,7 +42,7 @@ def explain(message: str, raw: Any, kind: type) -> str:
     if found := _FIELD.match(what):
         name = found.group(2)
         field = name if _PLAIN_NAME.fullmatch(name) else shown(name)
-        field = f"{place}, {field}" if place else field
+        field = _within(place, field)
         if found.group(1).startswith("missing"):
             return translate("faults", "{field} is missing").format(field=field)
         return translate("faults", "{field} is not a known field").format(field=field)
@@ -66,14 +65,13 @@ def _walk(
             raw = raw.get(name) if isinstance(raw, dict) else None
             fields = info.fields if isinstance(info, inspect.StructType) else ()
             info = next((f.type for f in fields if f.encode_name == name), inspect.AnyType())
-            unit = next((text for end, text in _UNITS.items() if name.endswith(end)), "")
+            unit = next((unit for unit in _UNITS if name.endswith(f"_{unit}")), "")
             words.append(name)
         else:
             raw = raw[index] if isinstance(raw, list) and index < len(raw) else None
             info = info.item_type if isinstance(info, inspect.VarTupleType) else inspect.AnyType()
-            last = words.pop() if words else "entry"
-            words.append(f"{_ONE_OF.get(last, last)} {index + 1}")
-    return ", ".join(words), raw, info, unit
+            words.append(_entry(words.pop() if words else "", index + 1))
+    return reduce(_within, words, ""), raw, info, unit
 
 
 def _without_null(info: inspect.Type) -> inspect.Type:
@@ -89,11 +87,8 @@ def _allowed(info: inspect.Type, unit: str) -> str:
             return either.format(allowed=_allowed(_without_null(info), unit))
         case inspect.IntType() | inspect.FloatType():
             least, most = _number(info.ge), _number(info.le)
-            if isinstance(info, inspect.IntType):
-                whole = translate("faults", "are whole numbers from {least} to {most}{unit}")
-                return whole.format(least=least, most=most, unit=unit)
-            any_number = translate("faults", "are {least} to {most}{unit}")
-            return any_number.format(least=least, most=most, unit=unit)
+            told = _whole_range() if isinstance(info, inspect.IntType) else _range(unit)
+            return told.format(least=least, most=most)
         case inspect.EnumType():
             names = ", ".join(sorted(member.value for member in info.cls))
             return translate("faults", "are {names}").format(names=names)
@@ -120,5 +115,46 @@ def _allowed(info: inspect.Type, unit: str) -> str:
             return translate("faults", "is something else")
 
 
+def _within(place: str, inner: str) -> str:
+    if not place:
+        return inner
+    return translate("faults", "{place}, {inner}").format(place=place, inner=inner)
+
+
+def _entry(of: str, number: int) -> str:
+    match of:
+        case "exercises":
+            told = translate("faults", "exercise {number}")
+        case "repetitions":
+            told = translate("faults", "repetition {number}")
+        case "other_side":
+            told = translate("faults", "other side {number}")
+        case "":
+            told = translate("faults", "entry {number}")
+        case _:
+            return f"{of} {number}"
+    return told.format(number=number)
+
+
+def _whole_range() -> str:
+    return translate("faults", "are whole numbers from {least} to {most}")
+
+
+def _range(unit: str) -> str:
+    match unit:
+        case "s":
+            return translate("faults", "are {least} to {most} seconds")
+        case "deg":
+            return translate("faults", "are {least} to {most} degrees")
+        case "px":
+            return translate("faults", "are {least} to {most} pixels")
+        case "m":
+            return translate("faults", "are {least} to {most} metres")
+        case _:
+            return translate("faults", "are {least} to {most}")
+
+
 def _number(value: float | None) -> str:
-    return "any" if value is None else f"{value:g}" if abs(value) < 10_000 else f"{value:,.0f}"
+    if value is None:
+        return translate("faults", "any")
+    return localised(f"{value:g}" if abs(value) < 10_000 else f"{value:,.0f}")

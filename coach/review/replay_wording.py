@@ -5,19 +5,16 @@ from __future__ import annotations
 import math
 
 from coach.domain.movement import Unit
-from coach.domain.progress import EndedBecause
 from coach.review.doubt_wording import doubt_words
 from coach.review.form_series import FormSeries
 from coach.review.form_wording import fault_words, measure_words
 from coach.review.replay import Replay
 from coach.review.wording import (
     day,
+    ended_word,
+    filmed,
     listed,
-    movement_name,
-    position_word,
     reached,
-    side_word,
-    view_word,
     with_error,
 )
 from coach.texts import localised, translate
@@ -33,12 +30,7 @@ def heading(shown: Replay) -> str:
 def exercise_name(shown: Replay) -> str:
     """Name the movement, side, position and the camera's view."""
     record = shown.record
-    return translate("review", "{movement}, {side}, {position}, camera: {view}").format(
-        movement=movement_name(record.measured),
-        side=side_word(record.side),
-        position=position_word(record.position),
-        view=view_word(record.view),
-    )
+    return filmed(record.measured, record.side, record.position, record.view)
 
 
 def result(shown: Replay) -> str:
@@ -47,22 +39,8 @@ def result(shown: Replay) -> str:
     return translate("review", "{value}, held {seconds} s, {ended}").format(
         value=reached(repetition.value, repetition.error, repetition.unit),
         seconds=round(repetition.held_s),
-        ended=_ended(repetition.ended_because),
+        ended=ended_word(repetition.ended_because),
     )
-
-
-def _ended(because: EndedBecause) -> str:
-    match because:
-        case EndedBecause.COMPLETED:
-            return translate("review", "completed")
-        case EndedBecause.LET_GO:
-            return translate("review", "let go")
-        case EndedBecause.LOST:
-            return translate("review", "ended with the arm out of sight")
-        case EndedBecause.STOPPED:
-            return translate("review", "stopped")
-        case EndedBecause.INPUT_ENDED:
-            return translate("review", "ended with the recording")
 
 
 def pain(shown: Replay) -> str:

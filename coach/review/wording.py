@@ -7,6 +7,7 @@ from datetime import date
 from types import MappingProxyType
 
 from coach.domain.movement import Movement, Position, Side, Unit, View
+from coach.domain.progress import EndedBecause
 from coach.review.levels import reach_band
 from coach.texts import localised, translate
 
@@ -77,6 +78,31 @@ def view_word(view: View) -> str:
             return translate("review", "back")
         case View.FOOT:
             return translate("review", "foot")
+
+
+def filmed(movement: Movement, side: Side, position: Position, view: View) -> str:
+    """Name a movement with all that decides how it was measured."""
+    return translate("review", "{movement}, {side}, {position}, camera: {view}").format(
+        movement=movement_name(movement),
+        side=side_word(side),
+        position=position_word(position),
+        view=view_word(view),
+    )
+
+
+def ended_word(because: EndedBecause) -> str:
+    """Say why a hold ended."""
+    match because:
+        case EndedBecause.COMPLETED:
+            return translate("review", "completed")
+        case EndedBecause.LET_GO:
+            return translate("review", "let go")
+        case EndedBecause.LOST:
+            return translate("review", "ended with the arm out of sight")
+        case EndedBecause.STOPPED:
+            return translate("review", "stopped")
+        case EndedBecause.INPUT_ENDED:
+            return translate("review", "ended with the recording")
 
 
 def whole(value: float, *, fine: bool = False) -> str:

@@ -208,7 +208,7 @@ def test_a_reach_is_told_as_a_share_and_a_band(
     for names in (seen, doubted, rep):
         assert not {"angle_deg", "error_deg", "value_deg"} & set(names)
     # The wrist at 85 % has the thumb at 61 %, between T11 (59.6) and T12 (65.4).
-    assert "85 ± 5 %, about T10 to L1 (let-go)" in summary(found, None)
+    assert "85 ± 5 %, about T10 to L1 (let go)" in summary(found, None)
 
 
 def test_the_landmarks_of_a_session_can_be_measured_again(

@@ -69,11 +69,11 @@ def test_a_language_that_is_not_there_reads_english(store: Store, refused: Path)
     with spoken():
         import_file(store, refused)
         doubt(store)
-    texts.choose("yy", ".", lambda _, sentence: sentence.upper())
+    texts.choose("yy", ".", ",", lambda _, sentence: sentence.upper())
     try:
         assert store.refusals()[0].reason.startswith("0.shoulder.zip ")
     finally:
-        texts.choose("en", ".", None)
+        texts.choose("en", ".", ",", None)
 
 
 def test_no_other_column_keeps_a_sentence_of_a_language(store: Store, refused: Path) -> None:

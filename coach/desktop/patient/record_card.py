@@ -68,8 +68,8 @@ def record_card(page: ProsePage, document: SessionDocument, record: ExerciseReco
             translate("patient", "{done} of {asked} holds").format(
                 done=done, asked=planned.repetitions
             ),
-            translate("patient", "{held} of {asked} s held").format(
-                held=round(counted_s(record, planned)), asked=f"{asked_s:g}"
+            translate("patient", "{held} of {asked:g} s held").format(
+                held=round(counted_s(record, planned)), asked=asked_s
             ),
             6,
         ),

@@ -17,30 +17,42 @@ def choose_language(application: QCoreApplication, language: str) -> None:
 
     Texts that its file lacks stand in English. Dates and numbers follow it too.
     """
-    locale = QLocale(language)
-    QLocale.setDefault(QLocale("en-GB") if language == texts.ENGLISH else locale)
+    QLocale.setDefault(_locale(language))
     for old in application.findChildren(QTranslator):
         application.removeTranslator(old)
         old.deleteLater()
     if language == texts.ENGLISH:
-        texts.choose(language, ".", None)
+        _choose(language, None)
         return
+    qt_base = QTranslator(application)
+    if qt_base.load(
+        f"qtbase_{language}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)
+    ):
+        application.installTranslator(qt_base)
+    if (own := _own(language, application)) is not None:
+        application.installTranslator(own)
+    _choose(language, QCoreApplication.translate)
+
+
+def choose_texts(language: str) -> None:
+    """Write in this language from here on where no window is shown."""
+    own = None if language == texts.ENGLISH else _own(language)
+    _choose(language, None if own is None else lambda *what: own.translate(*what) or what[-1])
+
+
+def _choose(language: str, table: texts.Translate | None) -> None:
+    locale = _locale(language)
+    texts.choose(language, locale.decimalPoint(), locale.groupSeparator(), table)
+
+
+def _locale(language: str) -> QLocale:
+    return QLocale("en-GB" if language == texts.ENGLISH else language)
+
+
+def _own(language: str, parent: QCoreApplication | None = None) -> QTranslator | None:
     with as_file(files("coach.desktop").joinpath(FOLDER)) as folder:
-        for name, place in (
-            (f"qtbase_{language}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath)),
-            (language, str(folder)),
-        ):
-            translator = QTranslator(application)
-            if translator.load(name, place):
-                application.installTranslator(translator)
-    texts.choose(language, locale.decimalPoint(), QCoreApplication.translate)
-
-
-def without_windows(language: str) -> QCoreApplication:
-    """Write in this language where no window is shown, as long as what is given is kept."""
-    application = QCoreApplication.instance() or QCoreApplication(["coach"])
-    choose_language(application, language)
-    return application
+        found = QTranslator(parent)
+        return found if found.load(language, str(folder)) else None
 
 
 def system_language(known: Iterable[str]) -> str:

@@ -86,9 +86,9 @@ class OptionalNumber(QLineEdit):
             raise Fault(
                 translate(
                     "plans",
-                    "{field} is '{text}': write a number from {least} to {most}, or leave it "
+                    "{field} is '{text}': write a number from {least:g} to {most:g}, or leave it "
                     "empty.",
-                ).format(field=self._name, text=text[:20], least=f"{least:g}", most=f"{most:g}")
+                ).format(field=self._name, text=text[:20], least=least, most=most)
             )
         return value
 

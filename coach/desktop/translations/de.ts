@@ -605,7 +605,7 @@
     <message>
         <location filename="../patient/understanding_page.py" line="68" />
         <source>Common practice.</source>
-        <translation>Übliche Praxis.</translation>
+        <translation>Allgemein üblich.</translation>
     </message>
     <message>
         <location filename="../patient/understanding_page.py" line="70" />
@@ -867,13 +867,13 @@
 </context><context>
     <name>card</name>
     <message>
-        <location filename="../../app/lens.py" line="39" />
-        <location filename="../../app/card.py" line="23" />
+        <location filename="../../app/lens.py" line="35" />
+        <location filename="../../app/card.py" line="20" />
         <source>Written: {out}</source>
         <translation>Geschrieben: {out}</translation>
     </message>
     <message>
-        <location filename="../../app/card.py" line="24" />
+        <location filename="../../app/card.py" line="21" />
         <source>Print it at 100 % and check its size with a bank card; page 2 says how it is worn.</source>
         <translation>Drucken Sie sie mit 100 % und prüfen Sie die Größe mit einer Bankkarte; Seite 2 sagt, wie sie getragen wird.</translation>
     </message>
@@ -881,7 +881,7 @@
         <location filename="../shared/board_page.py" line="35" />
         <location filename="../shared/board_page.py" line="30" />
         <source>Lens board</source>
-        <translation>Linsentafel</translation>
+        <translation>Kameratafel</translation>
     </message>
     <message>
         <location filename="../shared/board_page.py" line="41" />
@@ -1160,6 +1160,370 @@
         <translation>Schmerz 0–10: ○ vorher, ● nachher</translation>
     </message>
 </context><context>
+    <name>command</name>
+    <message>
+        <location filename="../../__main__.py" line="31" />
+        <source>coach: stopped by Ctrl-C; what was recorded is kept.</source>
+        <translation>coach: durch Strg+C beendet; was aufgezeichnet wurde, ist aufgehoben.</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="27" />
+        <source>usage: </source>
+        <translation>Aufruf: </translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="28" />
+        <source>positional arguments</source>
+        <translation>Angaben</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="29" />
+        <source>options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="30" />
+        <source>show this help and exit</source>
+        <translation>diese Hilfe zeigen und enden</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="31" />
+        <source>%(prog)s: %(message)s</source>
+        <translation>%(prog)s: %(message)s</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="33" />
+        <source>unknown arguments: %s</source>
+        <translation>unbekannte Angaben: %s</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="34" />
+        <source>%(option)s may be any of %(matches)s; write it out</source>
+        <translation>%(option)s kann jedes von %(matches)s sein; schreiben Sie es aus</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="37" />
+        <source>%(value)r is not one of %(choices)s; name one of these</source>
+        <translation>%(value)r ist keines von %(choices)s; nennen Sie eines davon</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="40" />
+        <source>%(value)r is no number; write one</source>
+        <translation>%(value)r ist keine Zahl; schreiben Sie eine</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="43" />
+        <source>needs a value after it</source>
+        <translation>braucht einen Wert dahinter</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="44" />
+        <source>takes one value at most</source>
+        <translation>nimmt höchstens einen Wert</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="45" />
+        <source>needs at least one value after it</source>
+        <translation>braucht mindestens einen Wert dahinter</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="46" />
+        <source>still needed: %s</source>
+        <translation>noch nötig: %s</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="47" />
+        <source>one of these is needed: %s</source>
+        <translation>eines davon ist nötig: %s</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="48" />
+        <source>cannot be together with %s</source>
+        <translation>geht nicht zusammen mit %s</translation>
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="49" />
+        <source>takes no value, but was given %r</source>
+        <translation>nimmt keinen Wert, bekam aber %r</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="20" />
+        <source>'{text}' is no size of text; name {smallest} to {largest} per cent</source>
+        <translation>„{text}“ ist keine Schriftgröße; nennen Sie {smallest} bis {largest} Prozent</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="36" />
+        <source>'{text}' is no field of view; name {low:g} to {high:g} degrees</source>
+        <translation>„{text}“ ist kein Sichtfeld; nennen Sie {low:g} bis {high:g} Grad</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="54" />
+        <source>'{text}' is not one of {names}; name one of these</source>
+        <translation>„{text}“ ist keines von {names}; nennen Sie eines davon</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="48" />
+        <location filename="../../app/argument_types.py" line="66" />
+        <source>CODE</source>
+        <translation>CODE</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="68" />
+        <source>en or de; by default the system's, else English</source>
+        <translation>en oder de; sonst die des Systems oder Englisch</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="78" />
+        <source>ground of the window; by default as last chosen, else the system's</source>
+        <translation>Grund des Fensters; sonst wie zuletzt gewählt oder wie das System</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="87" />
+        <source>PERCENT</source>
+        <translation>PROZENT</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="88" />
+        <source>100 to 200; by default as last chosen, else the system's</source>
+        <translation>100 bis 200; sonst wie zuletzt gewählt oder wie das System</translation>
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="94" />
+        <source>let nothing move that need not</source>
+        <translation>nichts bewegen, was sich nicht bewegen muss</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="43" />
+        <source>Home exercise coach for stiff shoulders. Measures and times exercises that a therapist prescribed; it does not diagnose and does not replace licensed care. Stop and ask your therapist if pain rises above the agreed limit.</source>
+        <translation>Begleitet das Üben zu Hause bei steifer Schulter. Misst Übungen, die therapeutisch verordnet sind, und nimmt ihre Zeit; stellt keine Diagnose und ersetzt keine Behandlung. Steigt der Schmerz über das Vereinbarte, hören Sie auf und fragen Sie in der Praxis.</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="49" />
+        <source>Without a command the patient's window opens.</source>
+        <translation>Ohne Befehl öffnet sich das Fenster zum Üben.</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="55" />
+        <source>show the program's version and exit</source>
+        <translation>die Version des Programms zeigen und enden</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="228" />
+        <location filename="../../app/commands.py" line="199" />
+        <location filename="../../app/commands.py" line="131" />
+        <location filename="../../app/commands.py" line="71" />
+        <location filename="../../app/commands.py" line="52" />
+        <location filename="../../app/commands.py" line="28" />
+        <location filename="../../app/arguments.py" line="60" />
+        <source>FILE</source>
+        <translation>DATEI</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="61" />
+        <source>plan file; without it the last one, else the example plan</source>
+        <translation>Plandatei; sonst die letzte oder der Beispielplan</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="218" />
+        <location filename="../../app/arguments.py" line="65" />
+        <source>camera number</source>
+        <translation>Nummer der Kamera</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="223" />
+        <location filename="../../app/commands.py" line="108" />
+        <location filename="../../app/arguments.py" line="70" />
+        <source>CLIP</source>
+        <translation>AUFNAHME</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="71" />
+        <source>a video file in place of the camera</source>
+        <translation>eine Videodatei anstelle der Kamera</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="92" />
+        <location filename="../../app/arguments.py" line="76" />
+        <source>FOLDER</source>
+        <translation>ORDNER</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="77" />
+        <source>where session files go</source>
+        <translation>Ordner für die Sitzungsdateien</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="84" />
+        <source>begin without waiting for a signal</source>
+        <translation>beginnen, ohne auf ein Zeichen zu warten</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="88" />
+        <source>which measures; by default full, and lite on a machine too slow for it</source>
+        <translation>welches misst; sonst full, und lite auf einem Rechner, der dafür zu langsam ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="93" />
+        <source>COMMAND</source>
+        <translation>BEFEHL</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="23" />
+        <source>the therapist's window</source>
+        <translation>das Fenster für die Praxis</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="29" />
+        <source>session files or folders to import</source>
+        <translation>Sitzungsdateien oder Ordner, die eingelesen werden</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="41" />
+        <source>a patient's record for another system, or all holds of everybody</source>
+        <translation>die Akte einer Person für ein anderes System, oder alle Haltephasen von allen</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="49" />
+        <source>as in the plan; without it parquet holds everybody</source>
+        <translation>wie im Plan; ohne ihn enthält parquet alle</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="59" />
+        <source>the practice's key, and the lock of its store</source>
+        <translation>der Praxisschlüssel, und das Sperren der Datenbank</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="65" />
+        <source>what to do</source>
+        <translation>was zu tun ist</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="72" />
+        <source>the backup, or the store</source>
+        <translation>die Sicherung oder die Datenbank</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="77" />
+        <source>make a key for new plans beside those that are there</source>
+        <translation>neben den vorhandenen einen Schlüssel für neue Pläne anlegen</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="86" />
+        <source>the whole job on a sample clip, no screen needed</source>
+        <translation>das Ganze an einer Beispielaufnahme, ohne Bildschirm</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="93" />
+        <source>folder for what it makes</source>
+        <translation>Ordner für das, was dabei entsteht</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="96" />
+        <source>open the windows as well</source>
+        <translation>auch die Fenster öffnen</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="103" />
+        <source>range and holds of clips</source>
+        <translation>Bewegungsausmaß und Haltephasen von Aufnahmen</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="109" />
+        <source>a clip, or a folder of clips</source>
+        <translation>eine Aufnahme, oder ein Ordner mit Aufnahmen</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="115" />
+        <source>where the camera stands; by default where the movement is measured best</source>
+        <translation>wo die Kamera steht; sonst dort, wo die Bewegung am besten gemessen wird</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="122" />
+        <source>how the person stands, sits or lies; by default standing, seen from the foot supine</source>
+        <translation>wie die Person steht, sitzt oder liegt; sonst standing, vom Fußende gesehen supine</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="132" />
+        <source>write every frame's value; of several clips into a folder of this name</source>
+        <translation>den Wert jedes Bildes schreiben; bei mehreren Aufnahmen in einen Ordner dieses Namens</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="139" />
+        <source>DEG</source>
+        <translation>GRAD</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="140" />
+        <source>the camera's horizontal one, as 'coach lens' finds it; by default a common camera's</source>
+        <translation>waagerechtes Sichtfeld der Kamera, wie „coach lens“ es findet; sonst das einer üblichen Kamera</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="149" />
+        <source>which measures a clip, by default full; or which found the points of a table, whose errors are then given: a session's own table needs only its session.json beside it</source>
+        <translation>welches eine Aufnahme misst, sonst full; oder welches die Punkte einer Tabelle fand, dessen Fehler dann gelten: die Tabelle einer Sitzung braucht nur ihre session.json daneben</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="163" />
+        <source>joint centres of another recording, to a table that measure reads</source>
+        <translation>Gelenkmitten einer anderen Aufzeichnung in eine Tabelle, die measure liest</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="174" />
+        <location filename="../../app/commands.py" line="170" />
+        <source>TABLE.csv</source>
+        <translation>TABELLE.csv</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="171" />
+        <source>table of joint centres in metres, CSV</source>
+        <translation>Tabelle von Gelenkmitten in Metern, CSV</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="177" />
+        <source>what points up</source>
+        <translation>was nach oben zeigt</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="183" />
+        <source>on which side of the person the camera stands</source>
+        <translation>auf welcher Seite der Person die Kamera steht</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="187" />
+        <source>METRES</source>
+        <translation>METER</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="195" />
+        <source>a card to print and wear: it shows the trunk's turn</source>
+        <translation>eine Karte zum Drucken und Tragen: sie zeigt die Drehung des Rumpfs</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="208" />
+        <source>a one-minute check of the camera's field of view with a printed board</source>
+        <translation>das Sichtfeld der Kamera in einer Minute prüfen, mit einer gedruckten Tafel</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="214" />
+        <source>write the board to print</source>
+        <translation>die Tafel zum Drucken schreiben</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="224" />
+        <source>a video of the board moved before the camera</source>
+        <translation>ein Video, in dem die Tafel vor der Kamera bewegt wird</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="237" />
+        <source>FILE or URL</source>
+        <translation>DATEI oder URL</translation>
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="238" />
+        <source>where imported sessions are kept: a file, or postgresql://user@host/database</source>
+        <translation>wo eingelesene Sitzungen liegen: eine Datei, oder postgresql://user@host/database</translation>
+    </message>
+</context><context>
     <name>concern</name>
     <message>
         <location filename="../../review/cohort_reasons.py" line="44" />
@@ -1195,6 +1559,33 @@
         <location filename="../../review/cohort_reasons.py" line="56" />
         <source>range grew</source>
         <translation>Bewegungsausmaß gewachsen</translation>
+    </message>
+</context><context>
+    <name>convert</name>
+    <message>
+        <location filename="../../app/convert.py" line="37" />
+        <source>No pose model found them, so their error is not known: 'coach measure --pose-model full' measures them with the errors of the full one.</source>
+        <translation>Kein Posenmodell hat sie gefunden, darum ist ihr Fehler nicht bekannt: „coach measure --pose-model full“ misst sie mit den Fehlern des vollen Modells.</translation>
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="49" />
+        <source>{count} frames as a camera {distance_m:g} m in front of the person sees them are in '{out}'.</source>
+        <translation>{count} Bilder, wie eine Kamera sie {distance_m:g} m vor der Person sieht, sind in „{out}“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="55" />
+        <source>{count} frames as a camera {distance_m:g} m behind the person sees them are in '{out}'.</source>
+        <translation>{count} Bilder, wie eine Kamera sie {distance_m:g} m hinter der Person sieht, sind in „{out}“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="61" />
+        <source>{count} frames as a camera {distance_m:g} m to the person's left sees them are in '{out}'.</source>
+        <translation>{count} Bilder, wie eine Kamera sie {distance_m:g} m links von der Person sieht, sind in „{out}“.</translation>
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="67" />
+        <source>{count} frames as a camera {distance_m:g} m to the person's right sees them are in '{out}'.</source>
+        <translation>{count} Bilder, wie eine Kamera sie {distance_m:g} m rechts von der Person sieht, sind in „{out}“.</translation>
     </message>
 </context><context>
     <name>dates</name>
@@ -1244,74 +1635,106 @@
         <translation>So</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="140" />
+        <location filename="../../review/wording.py" line="166" />
         <source>{day} {month} {year}</source>
         <translation>{day}. {month} {year}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="146" />
+        <location filename="../../review/wording.py" line="172" />
         <source>{day} {month}</source>
         <translation>{day}. {month}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="154" />
+        <location filename="../../review/wording.py" line="180" />
         <source>Jan</source>
         <translation>Jan.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="156" />
+        <location filename="../../review/wording.py" line="182" />
         <source>Feb</source>
         <translation>Feb.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="158" />
+        <location filename="../../review/wording.py" line="184" />
         <source>Mar</source>
         <translation>März</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="160" />
+        <location filename="../../review/wording.py" line="186" />
         <source>Apr</source>
         <translation>Apr.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="162" />
+        <location filename="../../review/wording.py" line="188" />
         <source>May</source>
         <translation>Mai</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="164" />
+        <location filename="../../review/wording.py" line="190" />
         <source>Jun</source>
         <translation>Juni</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="166" />
+        <location filename="../../review/wording.py" line="192" />
         <source>Jul</source>
         <translation>Juli</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="168" />
+        <location filename="../../review/wording.py" line="194" />
         <source>Aug</source>
         <translation>Aug.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="170" />
+        <location filename="../../review/wording.py" line="196" />
         <source>Sep</source>
         <translation>Sept.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="172" />
+        <location filename="../../review/wording.py" line="198" />
         <source>Oct</source>
         <translation>Okt.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="174" />
+        <location filename="../../review/wording.py" line="200" />
         <source>Nov</source>
         <translation>Nov.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="176" />
+        <location filename="../../review/wording.py" line="202" />
         <source>Dec</source>
         <translation>Dez.</translation>
+    </message>
+</context><context>
+    <name>demo</name>
+    <message>
+        <location filename="../../app/demo.py" line="45" />
+        <source>Sample clip of a rendered person</source>
+        <translation>Beispielaufnahme einer gezeichneten Person</translation>
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="99" />
+        <source>Written:</source>
+        <translation>Geschrieben:</translation>
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="132" />
+        <source>playing the sample clip</source>
+        <translation>die Beispielaufnahme läuft</translation>
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="178" />
+        <source>Holds of {movement} in the clip: {count}</source>
+        <translation>Haltephasen der Aufnahme, {movement}: {count}</translation>
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="181" />
+        <source>            truth                      measured</source>
+        <translation>            wahr                       gemessen</translation>
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="182" />
+        <source>  hold      held       angle           held       angle</source>
+        <translation>  Nr.    gehalten     Winkel       gehalten     Winkel</translation>
     </message>
 </context><context>
     <name>diary</name>
@@ -1370,52 +1793,52 @@
     <message>
         <location filename="../../review/dose_sources.py" line="17" />
         <source>Common practice: 5 to 10 s, about 5 times, up to three times a day; here its least.</source>
-        <translation>Übliche Praxis: 5 bis 10 s, etwa 5-mal, bis zu dreimal am Tag; hier das Geringste davon.</translation>
+        <translation>Allgemein üblich: 5 bis 10 s, etwa 5-mal, bis zu dreimal am Tag; hier das Geringste davon.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="21" />
         <source>Common practice: 5 to 10 s, about 5 times, up to three times a day.</source>
-        <translation>Übliche Praxis: 5 bis 10 s, etwa 5-mal, bis zu dreimal am Tag.</translation>
+        <translation>Allgemein üblich: 5 bis 10 s, etwa 5-mal, bis zu dreimal am Tag.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="25" />
         <source>Hold: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (from memory), high irritability, 1 to 5 s and free of pain; counts: common practice.</source>
-        <translation>Haltezeit: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (aus dem Gedächtnis), hohe Irritierbarkeit, 1 bis 5 s und schmerzfrei; Anzahl: übliche Praxis.</translation>
+        <translation>Haltezeit: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (aus dem Gedächtnis), hohe Irritierbarkeit, 1 bis 5 s und schmerzfrei; Anzahl: allgemein üblich.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="31" />
         <source>Hold: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (from memory), moderate irritability, 5 to 15 s and a mild stretch; counts: common practice.</source>
-        <translation>Haltezeit: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (aus dem Gedächtnis), mittlere Irritierbarkeit, 5 bis 15 s und milde Dehnung; Anzahl: übliche Praxis.</translation>
+        <translation>Haltezeit: Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31 (aus dem Gedächtnis), mittlere Irritierbarkeit, 5 bis 15 s und milde Dehnung; Anzahl: allgemein üblich.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="37" />
         <source>Common practice for a stretch at the end of the range: about 30 s, 3 to 5 times, once to three times a day; for low irritability longer holds also after Kelley et al. 2013 (from memory).</source>
-        <translation>Übliche Praxis für eine endgradige Dehnung: etwa 30 s, 3- bis 5-mal, ein- bis dreimal am Tag; bei niedriger Irritierbarkeit längeres Halten auch nach Kelley et al. 2013 (aus dem Gedächtnis).</translation>
+        <translation>Allgemein üblich für eine endgradige Dehnung: etwa 30 s, 3- bis 5-mal, ein- bis dreimal am Tag; bei niedriger Irritierbarkeit längeres Halten auch nach Kelley et al. 2013 (aus dem Gedächtnis).</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="43" />
         <source>Common practice: small swings free of pain, half a minute at a time.</source>
-        <translation>Übliche Praxis: kleine, schmerzfreie Pendelbewegungen, je eine halbe Minute.</translation>
+        <translation>Allgemein üblich: kleine, schmerzfreie Pendelbewegungen, je eine halbe Minute.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="47" />
         <source>Common practice: easy swings, up to a minute at a time.</source>
-        <translation>Übliche Praxis: leichte Pendelbewegungen, je bis zu einer Minute.</translation>
+        <translation>Allgemein üblich: leichte Pendelbewegungen, je bis zu einer Minute.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="51" />
         <source>Common practice: short and light, free of pain.</source>
-        <translation>Übliche Praxis: kurz, leicht und schmerzfrei.</translation>
+        <translation>Allgemein üblich: kurz, leicht und schmerzfrei.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="55" />
         <source>Common practice: about 5 s, up to ten times.</source>
-        <translation>Übliche Praxis: etwa 5 s, bis zu zehnmal.</translation>
+        <translation>Allgemein üblich: etwa 5 s, bis zu zehnmal.</translation>
     </message>
     <message>
         <location filename="../../review/dose_sources.py" line="59" />
         <source>Common practice: 5 to 10 s, about ten times.</source>
-        <translation>Übliche Praxis: 5 bis 10 s, etwa zehnmal.</translation>
+        <translation>Allgemein üblich: 5 bis 10 s, etwa zehnmal.</translation>
     </message>
 </context><context>
     <name>drawings</name>
@@ -1559,7 +1982,7 @@
     <message>
         <location filename="../patient/drawings/reach.py" line="51" />
         <source>sore: turn back before</source>
-        <translation>wund: vorher umkehren</translation>
+        <translation>tut weh: vorher umkehren</translation>
     </message>
     <message>
         <location filename="../patient/drawings/reach.py" line="53" />
@@ -1594,7 +2017,7 @@
     <message>
         <location filename="../patient/drawings/view.py" line="85" />
         <source>Drawing: an arm that goes a part of the way easily and is sore for a long part after it.</source>
-        <translation>Zeichnung: ein Arm, der einen Teil des Weges leicht geht und danach ein langes Stück wund ist.</translation>
+        <translation>Zeichnung: ein Arm, der einen Teil des Weges leicht geht und danach ein langes Stück weh tut.</translation>
     </message>
     <message>
         <location filename="../patient/drawings/view.py" line="91" />
@@ -1619,32 +2042,32 @@
 </context><context>
     <name>export</name>
     <message>
-        <location filename="../../app/export.py" line="95" />
+        <location filename="../../app/export.py" line="86" />
         <source>{out}: {sessions} of {patient_code}</source>
         <translation>{out}: {sessions} von {patient_code}</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="100" />
+        <location filename="../../app/export.py" line="91" />
         <source>{day}, {done}: {doubt}</source>
         <translation>{day}, {done}: {doubt}</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="120" />
+        <location filename="../../app/export.py" line="110" />
         <source>{out}: 1 patient</source>
         <translation>{out}: 1 Person</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="122" />
+        <location filename="../../app/export.py" line="112" />
         <source>{out}: {count} patients</source>
         <translation>{out}: {count} Personen</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="130" />
+        <location filename="../../app/export.py" line="120" />
         <source>left out</source>
         <translation>ausgelassen</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="131" />
+        <location filename="../../app/export.py" line="121" />
         <source>taken, though the doubt is not decided</source>
         <translation>enthalten, obwohl der Zweifel nicht entschieden ist</translation>
     </message>
@@ -1754,82 +2177,82 @@
         <translation>Das Programm spricht „{asked}“ nicht; wählen Sie eine von {known}.</translation>
     </message>
     <message>
-        <location filename="../../app/convert.py" line="25" />
+        <location filename="../../app/convert.py" line="26" />
         <source>A camera at {distance_m:g} m is none of this program; name {low:g} to {high:g} m.</source>
         <translation>Eine Kamera in {distance_m:g} m gehört nicht zu diesem Programm; nennen Sie {low:g} bis {high:g} m.</translation>
     </message>
     <message>
-        <location filename="../../app/demo.py" line="64" />
+        <location filename="../../app/demo.py" line="65" />
         <source>The sample clip '{clip}' is missing; install the program again.</source>
         <translation>Die Beispielaufnahme „{clip}“ fehlt; installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../app/demo.py" line="155" />
+        <location filename="../../app/demo.py" line="156" />
         <source>Nothing was measured in '{clip}'; install the program again.</source>
         <translation>In „{clip}“ wurde nichts gemessen; installieren Sie das Programm neu.</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="46" />
+        <location filename="../../app/export.py" line="38" />
         <source>A {kind} export is of one patient: name the code with --patient.</source>
-        <translation>Ein Export nach {kind} gilt einer Person: Nennen Sie den Code mit --patient.</translation>
+        <translation>Eine Ausgabe als {kind} gilt einer Person: Nennen Sie deren Code mit --patient.</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="55" />
+        <location filename="../../app/export.py" line="47" />
         <source>There is no store at '{place}'; import files with 'coach review'.</source>
-        <translation>Unter „{place}“ ist kein Speicher; importieren Sie Dateien mit „coach review“.</translation>
+        <translation>Unter „{place}“ ist keine Datenbank; lesen Sie Dateien mit „coach review“ ein.</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="78" />
+        <location filename="../../app/export.py" line="70" />
         <source>Every session of {patient_code} was left out: decide anew in 'coach review'.</source>
         <translation>Alle Sitzungen von {patient_code} sind ausgelassen: Entscheiden Sie neu in „coach review“.</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="84" />
+        <location filename="../../app/export.py" line="76" />
         <source>nobody yet</source>
         <translation>noch niemanden</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="87" />
+        <location filename="../../app/export.py" line="79" />
         <source>There is no patient '{patient_code}' in the store at '{store}'; it knows {named}{more}: correct the code.</source>
-        <translation>Im Speicher unter „{store}“ gibt es den Code „{patient_code}“ nicht; er kennt {named}{more}: Berichtigen Sie den Code.</translation>
+        <translation>In der Datenbank unter „{store}“ gibt es den Code „{patient_code}“ nicht; sie kennt {named}{more}: Berichtigen Sie den Code.</translation>
     </message>
     <message>
-        <location filename="../../app/export.py" line="112" />
+        <location filename="../../app/export.py" line="102" />
         <source>There is no session in the store at '{store}' to export.</source>
-        <translation>Im Speicher unter „{store}“ ist keine Sitzung zum Exportieren.</translation>
+        <translation>In der Datenbank unter „{store}“ ist keine Sitzung, die sich ausgeben ließe.</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="57" />
+        <location filename="../../app/key.py" line="45" />
         <source>'--renew' belongs to 'coach key make', not to 'coach key {deed}'.</source>
         <translation>„--renew“ gehört zu „coach key make“, nicht zu „coach key {deed}“.</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="77" />
+        <location filename="../../app/key.py" line="65" />
         <source>There is a practice key at {path} already: 'coach key make --renew' makes one for new plans beside it.</source>
         <translation>Unter {path} ist schon ein Praxisschlüssel: „coach key make --renew“ legt daneben einen für neue Pläne an.</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="96" />
+        <location filename="../../app/key.py" line="84" />
         <source>There is no practice key here; make one with 'coach key make'.</source>
         <translation>Hier ist kein Praxisschlüssel; legen Sie einen mit „coach key make“ an.</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="156" />
+        <location filename="../../app/key.py" line="144" />
         <source>'coach key {deed}' needs the name of the backup file after it.</source>
         <translation>„coach key {deed}“ braucht dahinter den Namen der Sicherungsdatei.</translation>
     </message>
     <message>
-        <location filename="../../app/measure.py" line="178" />
+        <location filename="../../app/measure.py" line="183" />
         <source>Nobody is seen in '{clip}'; record it again with the whole upper body in the picture.</source>
         <translation>In „{clip}“ ist niemand zu sehen; nehmen Sie noch einmal auf, mit dem ganzen Oberkörper im Bild.</translation>
     </message>
     <message>
-        <location filename="../../app/measure_many.py" line="61" />
+        <location filename="../../app/measure_many.py" line="62" />
         <source>Two of the clips have the same name, so one table would replace the other; rename one, or measure them one at a time.</source>
         <translation>Zwei der Aufnahmen heißen gleich, und eine Tabelle würde die andere ersetzen; benennen Sie eine um, oder messen Sie sie einzeln.</translation>
     </message>
     <message>
-        <location filename="../../app/measure_many.py" line="105" />
+        <location filename="../../app/measure_many.py" line="106" />
         <source>There is no clip in the folder '{path}'; name another.</source>
         <translation>Im Ordner „{path}“ ist keine Aufnahme; nennen Sie einen anderen.</translation>
     </message>
@@ -1859,14 +2282,14 @@
         <translation>Nach {document} daneben hat die Punkte von {name} nicht allein das Posenmodell {model} gefunden; lassen Sie das Modell weg.</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="53" />
+        <location filename="../../app/review.py" line="50" />
         <source>There is no file or folder '{path}'; check its name.</source>
         <translation>Es gibt keine Datei und keinen Ordner „{path}“; prüfen Sie den Namen.</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="87" />
+        <location filename="../../app/review.py" line="84" />
         <source>The store is locked and stays closed without its passphrase.</source>
-        <translation>Die Datenbank ist verschlossen und bleibt es ohne ihre Passphrase.</translation>
+        <translation>Die Datenbank ist gesperrt und bleibt es ohne ihre Passphrase.</translation>
     </message>
     <message>
         <location filename="../../app/sitting.py" line="135" />
@@ -1881,12 +2304,12 @@
     <message>
         <location filename="../../capture/camera.py" line="66" />
         <source>{name} gives no picture; close other programs that use it, check its cover and plug, and start again.</source>
-        <translation>{name} gibt kein Bild; schließen Sie andere Programme, die sie benutzen, prüfen Sie Abdeckung und Stecker und starten Sie neu.</translation>
+        <translation>{name} liefert kein Bild; schließen Sie andere Programme, die sie benutzen, prüfen Sie Abdeckung und Stecker und starten Sie neu.</translation>
     </message>
     <message>
         <location filename="../../capture/camera.py" line="83" />
         <source>{name} has stopped giving pictures; check its plug, close other programs that use it, and go on.</source>
-        <translation>{name} gibt keine Bilder mehr; prüfen Sie den Stecker, schließen Sie andere Programme, die sie benutzen, und machen Sie weiter.</translation>
+        <translation>{name} liefert keine Bilder mehr; prüfen Sie den Stecker, schließen Sie andere Programme, die sie benutzen, und machen Sie weiter.</translation>
     </message>
     <message>
         <location filename="../../capture/card_watch.py" line="102" />
@@ -1971,7 +2394,7 @@
     <message>
         <location filename="../../capture/sources.py" line="100" />
         <source>'{path}' may not be read by you; ask its owner for the right to, or copy it to a folder of yours.</source>
-        <translation>Sie dürfen „{path}“ nicht lesen; bitten Sie den Besitzer um das Recht dazu oder kopieren Sie die Datei in einen eigenen Ordner.</translation>
+        <translation>Sie dürfen „{path}“ nicht lesen; lassen Sie sich das Recht dazu geben oder kopieren Sie die Datei in einen eigenen Ordner.</translation>
     </message>
     <message>
         <location filename="../../capture/sources.py" line="109" />
@@ -2126,7 +2549,7 @@
     <message>
         <location filename="../../documents/archive.py" line="136" />
         <source>{where} is too large for a session file: {count:,} bytes, at most {max_archive_bytes:,} are read; check that this is the right file.</source>
-        <translation>{where} ist zu groß für eine Sitzungsdatei: {count:,} Bytes, gelesen werden höchstens {max_archive_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
+        <translation>{where} ist zu groß für eine Sitzungsdatei: {count:,} Byte, gelesen werden höchstens {max_archive_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
         <location filename="../../documents/archive.py" line="144" />
@@ -2171,7 +2594,7 @@
     <message>
         <location filename="../../documents/archive.py" line="211" />
         <source>{name} in {where} unpacks to {file_size:,} bytes, at most {most_bytes:,} are read; check that this is the right file.</source>
-        <translation>{name} in {where} hat entpackt {file_size:,} Bytes, gelesen werden höchstens {most_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
+        <translation>{name} in {where} hat entpackt {file_size:,} Byte, gelesen werden höchstens {most_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
         <location filename="../../documents/archive.py" line="223" />
@@ -2195,54 +2618,54 @@
         <translation>{count:,} Byte</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="41" />
+        <location filename="../../documents/cells.py" line="40" />
         <source>{count:,} rows</source>
         <translation>{count:,} Zeilen</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="47" />
+        <location filename="../../documents/cells.py" line="45" />
         <source>{where} is not UTF-8 text; check that this is the right file.</source>
-        <translation>{where} ist kein Text in UTF-8; prüfen Sie, ob es die richtige Datei ist.</translation>
+        <translation>{where} ist kein UTF-8-Text; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="57" />
+        <location filename="../../documents/cells.py" line="55" />
         <source>{count:,} columns</source>
         <translation>{count:,} Spalten</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="64" />
+        <location filename="../../documents/cells.py" line="62" />
         <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
         <translation>{where}, Zeile {number}, hat {count} Zellen, die Kopfzeile aber {header}; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="123" />
+        <location filename="../../documents/cells.py" line="121" />
         <source>{where}, line {row}, column {column}, holds {cell!a} where a number belongs; ask for the file again.</source>
         <translation>{where}, Zeile {row}, Spalte {column}, enthält {cell!a}, wo eine Zahl stehen muss; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="130" />
+        <location filename="../../documents/cells.py" line="128" />
         <source>{where} holds cells that are no numbers; ask for the file again.</source>
         <translation>{where} enthält Zellen, die keine Zahlen sind; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="145" />
+        <location filename="../../documents/cells.py" line="143" />
         <source>{where}, line {row}, {name} is {value:g}, allowed are {low:g} to {high:g}; ask for the file again.</source>
         <translation>{where}, Zeile {row}: {name} ist {value:g}, erlaubt sind {low:g} bis {high:g}; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="159" />
+        <location filename="../../documents/cells.py" line="157" />
         <source>{where}, line {line}, has no time_s; ask for the file again.</source>
         <translation>{where}, Zeile {line}, hat kein time_s; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="167" />
+        <location filename="../../documents/cells.py" line="165" />
         <source>{where}, line {line}, time_s runs backwards; ask for the file again.</source>
         <translation>{where}, Zeile {line}: time_s läuft rückwärts; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="177" />
-        <source>{where} is too large: {found}, at most {allowed} are read; check that this is the right file.</source>
-        <translation>{where} ist zu groß: {found}, gelesen werden höchstens {allowed}; prüfen Sie, ob es die richtige Datei ist.</translation>
+        <location filename="../../documents/cells.py" line="175" />
+        <source>{where} is too large: {found}, at most {allowed:,} are read; check that this is the right file.</source>
+        <translation>{where} ist zu groß: {found}, gelesen werden höchstens {allowed:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
         <location filename="../../documents/joints.py" line="100" />
@@ -2406,79 +2829,129 @@
         <translation>{where}, Zeile {line}, muss entweder einen Wert mit seinem Fehler oder einen Zweifel haben; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="32" />
+        <location filename="../../documents/refusal.py" line="31" />
         <source>{where} cannot be used: {explain}; correct it or ask for a new file.</source>
         <translation>{where} ist nicht zu gebrauchen: {explain}; berichtigen Sie das oder bitten Sie um eine neue Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="48" />
+        <location filename="../../documents/refusal.py" line="47" />
         <source>{field} is missing</source>
         <translation>{field} fehlt</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="49" />
+        <location filename="../../documents/refusal.py" line="48" />
         <source>{field} is not a known field</source>
         <translation>{field} ist kein bekanntes Feld</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="52" />
+        <location filename="../../documents/refusal.py" line="51" />
         <source>the content is {value}, allowed {allowed}</source>
         <translation>der Inhalt ist {value}, erlaubt {allowed}</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="54" />
+        <location filename="../../documents/refusal.py" line="53" />
         <source>{place} is {value}, allowed {allowed}</source>
         <translation>{place} ist {value}, erlaubt {allowed}</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="88" />
+        <location filename="../../documents/refusal.py" line="86" />
         <source>{allowed} or null</source>
         <translation>{allowed} oder null</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="93" />
-        <source>are whole numbers from {least} to {most}{unit}</source>
-        <translation>sind ganze Zahlen von {least} bis {most}{unit}</translation>
-    </message>
-    <message>
-        <location filename="../../documents/refusal.py" line="95" />
-        <source>are {least} to {most}{unit}</source>
-        <translation>sind {least} bis {most}{unit}</translation>
-    </message>
-    <message>
-        <location filename="../../documents/refusal.py" line="99" />
+        <location filename="../../documents/refusal.py" line="94" />
         <source>are {names}</source>
         <translation>sind {names}</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="102" />
+        <location filename="../../documents/refusal.py" line="97" />
         <source>is {names}</source>
         <translation>ist {names}</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="105" />
+        <location filename="../../documents/refusal.py" line="100" />
         <source>is text of the form {pattern}</source>
         <translation>ist Text der Form {pattern}</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="109" />
+        <location filename="../../documents/refusal.py" line="104" />
         <source>is text of {least} to {max_length} characters</source>
         <translation>ist Text von {least} bis {max_length} Zeichen</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="114" />
+        <location filename="../../documents/refusal.py" line="109" />
         <source>is a list of {least} to {max_length} entries</source>
         <translation>ist eine Liste von {least} bis {max_length} Einträgen</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="118" />
+        <location filename="../../documents/refusal.py" line="113" />
         <source>is an object in braces</source>
         <translation>ist ein Objekt in geschweiften Klammern</translation>
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="120" />
+        <location filename="../../documents/refusal.py" line="115" />
         <source>is something else</source>
         <translation>ist etwas anderes</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="121" />
+        <source>{place}, {inner}</source>
+        <translation>{place}, {inner}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="127" />
+        <source>exercise {number}</source>
+        <translation>Übung {number}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="129" />
+        <source>repetition {number}</source>
+        <translation>Wiederholung {number}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="131" />
+        <source>other side {number}</source>
+        <translation>Gegenseite {number}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="133" />
+        <source>entry {number}</source>
+        <translation>Eintrag {number}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="140" />
+        <source>are whole numbers from {least} to {most}</source>
+        <translation>sind ganze Zahlen von {least} bis {most}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="146" />
+        <source>are {least} to {most} seconds</source>
+        <translation>sind {least} bis {most} Sekunden</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="148" />
+        <source>are {least} to {most} degrees</source>
+        <translation>sind {least} bis {most} Grad</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="150" />
+        <source>are {least} to {most} pixels</source>
+        <translation>sind {least} bis {most} Pixel</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="152" />
+        <source>are {least} to {most} metres</source>
+        <translation>sind {least} bis {most} Meter</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="154" />
+        <source>are {least} to {most}</source>
+        <translation>sind {least} bis {most}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="159" />
+        <source>any</source>
+        <translation>beliebig</translation>
     </message>
     <message>
         <location filename="../../documents/session.py" line="88" />
@@ -2568,7 +3041,7 @@
     <message>
         <location filename="../../documents/strict_json.py" line="30" />
         <source>{where} is too large: {count:,} bytes, at most {max_bytes:,} are read; check that this is the right file.</source>
-        <translation>{where} ist zu groß: {count:,} Bytes, gelesen werden höchstens {max_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
+        <translation>{where} ist zu groß: {count:,} Byte, gelesen werden höchstens {max_bytes:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
         <location filename="../../documents/strict_json.py" line="40" />
@@ -2628,12 +3101,12 @@
     <message>
         <location filename="../../documents/versions.py" line="44" />
         <source>{where} was made by a newer version of this program (file version {version}, known up to {newest}); update the program to open it.</source>
-        <translation>{where} stammt von einer neueren Fassung dieses Programms (Dateiversion {version}, bekannt bis {newest}); aktualisieren Sie das Programm, um die Datei zu öffnen.</translation>
+        <translation>{where} stammt von einer neueren Version dieses Programms (Dateiversion {version}, bekannt bis {newest}); aktualisieren Sie das Programm, um die Datei zu öffnen.</translation>
     </message>
     <message>
         <location filename="../../domain/movement.py" line="141" />
         <source>No place of the camera measures {movement} in the position {position}; choose {measurable}.</source>
-        <translation>Kein Platz der Kamera misst {movement} in der Position {position}; wählen Sie {measurable}.</translation>
+        <translation>Von keinem Platz aus misst die Kamera {movement} in der Position {position}; wählen Sie {measurable}.</translation>
     </message>
     <message>
         <location filename="../../domain/movement.py" line="152" />
@@ -2703,12 +3176,12 @@
     <message>
         <location filename="../../exchange/fhir.py" line="60" />
         <source>There is no session to export: import session files first.</source>
-        <translation>Es gibt keine Sitzung zum Exportieren: Importieren Sie zuerst Sitzungsdateien.</translation>
+        <translation>Es gibt keine Sitzung, die sich ausgeben ließe: Lesen Sie zuerst Sitzungsdateien ein.</translation>
     </message>
     <message>
         <location filename="../../exchange/parquet.py" line="41" />
         <source>Parquet is written by pyarrow, which is not installed; install it with pip install 'stiff-shoulder-coach[parquet]', or export another kind.</source>
-        <translation>Parquet wird von pyarrow geschrieben, und das ist nicht installiert; installieren Sie es mit pip install 'stiff-shoulder-coach[parquet]', oder exportieren Sie eine andere Art.</translation>
+        <translation>Parquet wird von pyarrow geschrieben, und das ist nicht installiert; installieren Sie es mit pip install 'stiff-shoulder-coach[parquet]', oder wählen Sie eine andere Art der Ausgabe.</translation>
     </message>
     <message>
         <location filename="../../pose/bundle.py" line="37" />
@@ -2879,17 +3352,17 @@
     <message>
         <location filename="../../storage/folders.py" line="63" />
         <source>'{out}' is the store itself; choose another name for the export.</source>
-        <translation>„{out}“ ist der Speicher selbst; wählen Sie für den Export einen anderen Namen.</translation>
+        <translation>„{out}“ ist die Datenbank selbst; wählen Sie für die Ausgabe einen anderen Namen.</translation>
     </message>
     <message>
         <location filename="../../storage/journal_lines.py" line="90" />
         <source>{where} was made by a newer version of this program; update the program to recover that session.</source>
-        <translation>{where} stammt von einer neueren Fassung dieses Programms; aktualisieren Sie das Programm, um diese Sitzung wiederherzustellen.</translation>
+        <translation>{where} stammt von einer neueren Version dieses Programms; aktualisieren Sie das Programm, um diese Sitzung wiederherzustellen.</translation>
     </message>
     <message>
         <location filename="../../storage/key_lock.py" line="27" />
         <source>{path} asks for more memory and time to be opened than a practice key needs; take your backup.</source>
-        <translation>{path} verlangt zum Öffnen mehr Speicher und Zeit, als ein Praxisschlüssel braucht; nehmen Sie Ihre Sicherung.</translation>
+        <translation>{path} verlangt zum Öffnen mehr Arbeitsspeicher und Zeit, als ein Praxisschlüssel braucht; nehmen Sie Ihre Sicherung.</translation>
     </message>
     <message>
         <location filename="../../storage/key_lock.py" line="42" />
@@ -2969,12 +3442,12 @@
     <message>
         <location filename="../../storage/sealed.py" line="61" />
         <source>The practice's key in the plan is mistyped or cut short, so that no session could be sealed: ask the practice for the plan again.</source>
-        <translation>Der Schlüssel der Praxis im Plan ist vertippt oder abgeschnitten, sodass sich keine Sitzung versiegeln ließe: Bitten Sie die Praxis noch einmal um den Plan.</translation>
+        <translation>Der Praxisschlüssel im Plan ist vertippt oder abgeschnitten, sodass sich keine Sitzung versiegeln ließe: Bitten Sie die Praxis noch einmal um den Plan.</translation>
     </message>
     <message>
         <location filename="../../storage/sealed.py" line="86" />
         <source>{where} is too large for a sealed session file: at most {max_sealed_bytes:,} bytes are read; check that this is the right file.</source>
-        <translation>{where} ist zu groß für eine versiegelte Sitzungsdatei: gelesen werden höchstens {max_sealed_bytes:,} Bytes; prüfen Sie, ob es die richtige Datei ist.</translation>
+        <translation>{where} ist zu groß für eine versiegelte Sitzungsdatei: gelesen werden höchstens {max_sealed_bytes:,} Byte; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
         <location filename="../../storage/sealed.py" line="95" />
@@ -2999,7 +3472,7 @@
     <message>
         <location filename="../../storage/sealed.py" line="149" />
         <source>{name} is sealed: unlock the practice's key, then import it again.</source>
-        <translation>{name} ist versiegelt: Schließen Sie den Schlüssel der Praxis auf und lesen Sie die Datei dann noch einmal ein.</translation>
+        <translation>{name} ist versiegelt: Entsperren Sie den Praxisschlüssel, und lesen Sie die Datei dann noch einmal ein.</translation>
     </message>
     <message>
         <location filename="../../storage/sealed.py" line="189" />
@@ -3024,7 +3497,7 @@
     <message>
         <location filename="../../storage/session_file.py" line="76" />
         <source>{name} is too large for a {kind}: at most {max_bytes:,} bytes are read; check that this is the right file.</source>
-        <translation>{name} ist zu groß ({kind}): gelesen werden höchstens {max_bytes:,} Bytes; prüfen Sie, ob es die richtige Datei ist.</translation>
+        <translation>{name} ist zu groß ({kind}): gelesen werden höchstens {max_bytes:,} Byte; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
         <location filename="../../storage/session_file.py" line="105" />
@@ -3079,12 +3552,12 @@
     <message>
         <location filename="../../storage/store_backup.py" line="42" />
         <source>The store at {path} could not be copied before its upgrade ({error}): free some space there and try again.</source>
-        <translation>Der Speicher unter {path} ließ sich vor der Aktualisierung nicht kopieren ({error}): Schaffen Sie dort Platz, und versuchen Sie es noch einmal.</translation>
+        <translation>Die Datenbank unter {path} ließ sich vor der Aktualisierung nicht kopieren ({error}): Schaffen Sie dort Platz, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../storage/store_backup.py" line="69" />
         <source>The store at {path} was harmed by its upgrade ({error}): put its backup copy of the folder {folder} in its place.</source>
-        <translation>Der Speicher unter {path} wurde bei der Aktualisierung beschädigt ({error}): Setzen Sie seine Sicherungskopie aus dem Ordner {folder} an seine Stelle.</translation>
+        <translation>Die Datenbank unter {path} wurde bei der Aktualisierung beschädigt ({error}): Setzen Sie ihre Sicherungskopie aus dem Ordner {folder} an ihre Stelle.</translation>
     </message>
     <message>
         <location filename="../../storage/store_checks.py" line="45" />
@@ -3114,12 +3587,12 @@
     <message>
         <location filename="../../storage/store_database.py" line="76" />
         <source>At {store} is a database, but no store of this program: choose another.</source>
-        <translation>Unter {store} ist eine Datenbank, aber kein Speicher dieses Programms: Wählen Sie einen anderen.</translation>
+        <translation>Unter {store} ist eine Datenbank, aber keine dieses Programms: Wählen Sie eine andere.</translation>
     </message>
     <message>
         <location filename="../../storage/store_database.py" line="83" />
         <source>The store at {store} has version {version} and this program knows up to {store_version}: install the newer program.</source>
-        <translation>Der Speicher unter {store} hat Version {version}, und dieses Programm kennt sie bis {store_version}: Installieren Sie das neuere Programm.</translation>
+        <translation>Die Datenbank unter {store} hat Version {version}, und dieses Programm kennt Versionen bis {store_version}: Installieren Sie das neuere Programm.</translation>
     </message>
     <message>
         <location filename="../../storage/store_doubt.py" line="27" />
@@ -3144,32 +3617,32 @@
     <message>
         <location filename="../../storage/store_doubts.py" line="101" />
         <source>The doubt about the session of {date} was decided at another desk meanwhile: look at it again.</source>
-        <translation>Der Zweifel an der Sitzung vom {date} wurde inzwischen an einem anderen Platz entschieden: Sehen Sie noch einmal nach.</translation>
+        <translation>Der Zweifel an der Sitzung vom {date} wurde inzwischen an einem anderen Arbeitsplatz entschieden: Sehen Sie noch einmal nach.</translation>
     </message>
     <message>
         <location filename="../../storage/store_engine.py" line="46" />
         <source>The store at {name} is on a server, which no passphrase of this program locks: open it without one.</source>
-        <translation>Der Speicher unter {name} ist auf einem Server, den keine Passphrase dieses Programms sperrt: Öffnen Sie ihn ohne.</translation>
+        <translation>Die Datenbank unter {name} ist auf einem Server, den keine Passphrase dieses Programms sperrt: Öffnen Sie sie ohne.</translation>
     </message>
     <message>
         <location filename="../../storage/store_engine.py" line="56" />
         <source>The store at {name} needs the driver of PostgreSQL: install it with pip install 'stiff-shoulder-coach[postgres]'.</source>
-        <translation>Der Speicher unter {name} braucht den Treiber von PostgreSQL: Installieren Sie ihn mit pip install 'stiff-shoulder-coach[postgres]'.</translation>
+        <translation>Die Datenbank unter {name} braucht den Treiber von PostgreSQL: Installieren Sie ihn mit pip install 'stiff-shoulder-coach[postgres]'.</translation>
     </message>
     <message>
         <location filename="../../storage/store_engine.py" line="131" />
         <source>The store's URL cannot be read: write it as postgresql://user@host/database.</source>
-        <translation>Die URL des Speichers ist nicht zu lesen: Schreiben Sie sie als postgresql://user@host/database.</translation>
+        <translation>Die URL der Datenbank ist nicht zu lesen: Schreiben Sie sie als postgresql://user@host/database.</translation>
     </message>
     <message>
         <location filename="../../storage/store_engine.py" line="138" />
         <source>A store cannot be kept behind a URL of {drivername}: name a file, or a database as postgresql://user@host/database.</source>
-        <translation>Ein Speicher lässt sich nicht hinter einer URL von {drivername} halten: Nennen Sie eine Datei, oder eine Datenbank als postgresql://user@host/database.</translation>
+        <translation>Hinter einer URL von {drivername} lässt sich keine Datenbank dieses Programms halten: Nennen Sie eine Datei, oder eine Datenbank als postgresql://user@host/database.</translation>
     </message>
     <message>
         <location filename="../../storage/store_engine.py" line="159" />
         <source>The store cannot be opened at {path} ({strerror}): choose a folder in which you may write.</source>
-        <translation>Der Speicher lässt sich unter {path} nicht öffnen ({strerror}): Wählen Sie einen Ordner, in den Sie schreiben dürfen.</translation>
+        <translation>Die Datenbank lässt sich unter {path} nicht öffnen ({strerror}): Wählen Sie einen Ordner, in den Sie schreiben dürfen.</translation>
     </message>
     <message>
         <location filename="../../storage/store_fit.py" line="19" />
@@ -3199,42 +3672,42 @@
     <message>
         <location filename="../../storage/store_fit.py" line="89" />
         <source>The {name_of} of {code} was changed or removed at another desk meanwhile: look at it again and repeat the change.</source>
-        <translation>Der Eintrag ({name_of}) von {code} wurde inzwischen an einem anderen Platz geändert oder entfernt: Sehen Sie noch einmal nach, und wiederholen Sie die Änderung.</translation>
+        <translation>Der Eintrag ({name_of}) von {code} wurde inzwischen an einem anderen Arbeitsplatz geändert oder entfernt: Sehen Sie noch einmal nach, und wiederholen Sie die Änderung.</translation>
     </message>
     <message>
         <location filename="../../storage/store_import.py" line="59" />
         <source>There are more than {most_files} session files in {path}: import a smaller folder at a time.</source>
-        <translation>In {path} sind mehr als {most_files} Sitzungsdateien: Importieren Sie jeweils einen kleineren Ordner.</translation>
+        <translation>In {path} sind mehr als {most_files} Sitzungsdateien: Lesen Sie jeweils einen kleineren Ordner ein.</translation>
     </message>
     <message>
         <location filename="../../storage/store_kinds.py" line="73" />
         <source>There is no person with the code {code} in the store: add the person first.</source>
-        <translation>Im Speicher gibt es keine Person mit dem Code {code}: Legen Sie zuerst die Person an.</translation>
+        <translation>In der Datenbank gibt es keine Person mit dem Code {code}: Legen Sie die Person zuerst an.</translation>
     </message>
     <message>
         <location filename="../../storage/store_lock.py" line="53" />
         <source>The store at {path} is not locked: open it without a passphrase.</source>
-        <translation>Der Speicher unter {path} ist nicht gesperrt: Öffnen Sie ihn ohne Passphrase.</translation>
+        <translation>Die Datenbank unter {path} ist nicht gesperrt: Öffnen Sie sie ohne Passphrase.</translation>
     </message>
     <message>
         <location filename="../../storage/store_lock.py" line="83" />
         <source>There is no store at {path} to lock; open it once to make it.</source>
-        <translation>Unter {path} ist kein Speicher zum Sperren; öffnen Sie ihn einmal, um ihn anzulegen.</translation>
+        <translation>Unter {path} ist keine Datenbank zum Sperren; öffnen Sie sie einmal, um sie anzulegen.</translation>
     </message>
     <message>
         <location filename="../../storage/store_lock.py" line="90" />
         <source>The store at {path} is locked already; look which passphrase is meant.</source>
-        <translation>Der Speicher unter {path} ist schon gesperrt; prüfen Sie, welche Passphrase gemeint ist.</translation>
+        <translation>Die Datenbank unter {path} ist schon gesperrt; prüfen Sie, welche Passphrase gemeint ist.</translation>
     </message>
     <message>
         <location filename="../../storage/store_lock.py" line="94" />
         <source>The store at {path} is not locked already; look which passphrase is meant.</source>
-        <translation>Der Speicher unter {path} ist gar nicht gesperrt; prüfen Sie, welche Passphrase gemeint ist.</translation>
+        <translation>Die Datenbank unter {path} ist gar nicht gesperrt; prüfen Sie, welche Passphrase gemeint ist.</translation>
     </message>
     <message>
         <location filename="../../storage/store_lock.py" line="118" />
         <source>The store at {path} could not be locked ({error}) and is as it was: close every other program that has it open, see that there is room for a copy, and try again.</source>
-        <translation>Der Speicher unter {path} ließ sich nicht sperren ({error}) und ist, wie er war: Schließen Sie jedes andere Programm, das ihn offen hat, sorgen Sie für Platz für eine Kopie, und versuchen Sie es noch einmal.</translation>
+        <translation>Die Datenbank unter {path} ließ sich nicht sperren ({error}) und ist, wie sie war: Schließen Sie jedes andere Programm, das sie offen hat, sorgen Sie für Platz für eine Kopie, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../storage/store_lock.py" line="154" />
@@ -3244,78 +3717,78 @@
     <message>
         <location filename="../../storage/store_lock.py" line="171" />
         <source>The store at {path} does not open: type the passphrase again, and if it is right the file is damaged, so put a backup copy in its place.</source>
-        <translation>Der Speicher unter {path} lässt sich nicht öffnen: Tippen Sie die Passphrase noch einmal; stimmt sie, dann ist die Datei beschädigt, und Sie setzen eine Sicherungskopie an ihre Stelle.</translation>
+        <translation>Die Datenbank unter {path} lässt sich nicht öffnen: Tippen Sie die Passphrase noch einmal; stimmt sie, dann ist die Datei beschädigt, und Sie setzen eine Sicherungskopie an ihre Stelle.</translation>
     </message>
     <message>
         <location filename="../../storage/store_lock.py" line="179" />
         <source>The store at {path} cannot be opened ({error}): close every other program that has it open, and try again.</source>
-        <translation>Der Speicher unter {path} lässt sich nicht öffnen ({error}): Schließen Sie jedes andere Programm, das ihn offen hat, und versuchen Sie es noch einmal.</translation>
+        <translation>Die Datenbank unter {path} lässt sich nicht öffnen ({error}): Schließen Sie jedes andere Programm, das sie offen hat, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../storage/store_practice.py" line="80" />
         <source>{code} has sessions or records in the store: erase the person with all of them, or leave the person in.</source>
-        <translation>{code} hat Sitzungen oder Einträge im Speicher: Löschen Sie die Person mit allem, oder lassen Sie sie stehen.</translation>
+        <translation>{code} hat Sitzungen oder Einträge in der Datenbank: Löschen Sie die Person mit allem, oder lassen Sie sie stehen.</translation>
     </message>
     <message>
         <location filename="../../storage/store_sessions.py" line="37" />
         <source>A session of {code} in the store at {store} is damaged ({fault}): put a backup copy in its place.</source>
-        <translation>Eine Sitzung von {code} im Speicher unter {store} ist beschädigt ({fault}): Setzen Sie eine Sicherungskopie an seine Stelle.</translation>
+        <translation>Eine Sitzung von {code} in der Datenbank unter {store} ist beschädigt ({fault}): Setzen Sie eine Sicherungskopie der Datenbank an ihre Stelle.</translation>
     </message>
     <message>
         <location filename="../../storage/store_sessions.py" line="51" />
         <source>There is no session {session_id} in the store at {store}: import its file.</source>
-        <translation>Im Speicher unter {store} gibt es keine Sitzung {session_id}: Importieren Sie ihre Datei.</translation>
+        <translation>In der Datenbank unter {store} gibt es keine Sitzung {session_id}: Lesen Sie ihre Datei ein.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="32" />
         <source>The store at {name} holds something that this program did not write, or is damaged ({error}): put a backup copy in its place.</source>
-        <translation>Der Speicher unter {name} enthält etwas, das dieses Programm nicht geschrieben hat, oder ist beschädigt ({error}): Setzen Sie eine Sicherungskopie an seine Stelle.</translation>
+        <translation>Die Datenbank unter {name} enthält etwas, das dieses Programm nicht geschrieben hat, oder ist beschädigt ({error}): Setzen Sie eine Sicherungskopie an ihre Stelle.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="47" />
         <source>The store at {name} is in use by another program: close that one and try again.</source>
-        <translation>Der Speicher unter {name} wird von einem anderen Programm benutzt: Schließen Sie das, und versuchen Sie es noch einmal.</translation>
+        <translation>Die Datenbank unter {name} wird von einem anderen Programm benutzt: Schließen Sie das, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="52" />
         <source>There is no room left for the store at {name}: free some space and try again.</source>
-        <translation>Für den Speicher unter {name} ist kein Platz mehr: Schaffen Sie Platz, und versuchen Sie es noch einmal.</translation>
+        <translation>Für die Datenbank unter {name} ist kein Platz mehr: Schaffen Sie Platz, und versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="76" />
         <location filename="../../storage/store_words.py" line="57" />
         <source>The store at {name} cannot be written: ask for the right to write there.</source>
-        <translation>In den Speicher unter {name} lässt sich nicht schreiben: Bitten Sie um das Recht, dort zu schreiben.</translation>
+        <translation>In die Datenbank unter {name} lässt sich nicht schreiben: Lassen Sie sich das Recht geben, dort zu schreiben.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="62" />
         <source>The store at {name} is locked, damaged or no store of this program: unlock it with its passphrase, put a backup copy in its place, or move the file away to begin anew.</source>
-        <translation>Der Speicher unter {name} ist gesperrt, beschädigt oder kein Speicher dieses Programms: Entsperren Sie ihn mit seiner Passphrase, setzen Sie eine Sicherungskopie an seine Stelle, oder legen Sie die Datei weg, um neu zu beginnen.</translation>
+        <translation>Die Datenbank unter {name} ist gesperrt, beschädigt oder keine dieses Programms: Entsperren Sie sie mit ihrer Passphrase, setzen Sie eine Sicherungskopie an ihre Stelle, oder legen Sie die Datei weg, um neu zu beginnen.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="68" />
         <source>The store at {name} refused ({said}): try again, and keep a copy.</source>
-        <translation>Der Speicher unter {name} verweigerte sich ({said}): Versuchen Sie es noch einmal, und bewahren Sie eine Kopie auf.</translation>
+        <translation>Die Datenbank unter {name} meldet einen Fehler ({said}): Versuchen Sie es noch einmal, und bewahren Sie eine Kopie auf.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="81" />
         <source>There is no room left for the store at {name}: free some space on its server.</source>
-        <translation>Für den Speicher unter {name} ist kein Platz mehr: Schaffen Sie Platz auf seinem Server.</translation>
+        <translation>Für die Datenbank unter {name} ist kein Platz mehr: Schaffen Sie Platz auf ihrem Server.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="86" />
         <source>Another desk keeps writing to the store at {name}: try again.</source>
-        <translation>Ein anderer Platz schreibt ständig in den Speicher unter {name}: Versuchen Sie es noch einmal.</translation>
+        <translation>Ein anderer Arbeitsplatz schreibt ständig in die Datenbank unter {name}: Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="91" />
         <source>The store at {name} cannot be reached ({said}): see that the server runs, and that user, password and database are right.</source>
-        <translation>Der Speicher unter {name} ist nicht zu erreichen ({said}): Prüfen Sie, ob der Server läuft und ob Benutzer, Passwort und Datenbank stimmen.</translation>
+        <translation>Die Datenbank unter {name} ist nicht zu erreichen ({said}): Prüfen Sie, ob der Server läuft und ob Anmeldename, Passwort und Datenbank stimmen.</translation>
     </message>
     <message>
         <location filename="../../storage/store_words.py" line="96" />
         <source>The store at {name} refused ({said}): try again.</source>
-        <translation>Der Speicher unter {name} verweigerte sich ({said}): Versuchen Sie es noch einmal.</translation>
+        <translation>Die Datenbank unter {name} meldet einen Fehler ({said}): Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../../voice/library.py" line="41" />
@@ -3377,27 +3850,27 @@
     <message>
         <location filename="../../review/hint_words.py" line="62" />
         <source>Common practice for all against one; the 15 degrees from a published follow-up's criterion of recovery (from memory).</source>
-        <translation>Übliche Praxis für „alle“ gegen „eine“; die 15 Grad stammen aus dem Genesungskriterium einer veröffentlichten Nachbeobachtung (aus dem Gedächtnis).</translation>
+        <translation>Allgemein üblich für „alle“ gegen „eine“; die 15 Grad stammen aus dem Genesungskriterium einer veröffentlichten Nachbeobachtung (aus dem Gedächtnis).</translation>
     </message>
     <message>
         <location filename="../../review/hint_words.py" line="73" />
         <source>External rotation at the side, left, is below half of the other side's: {share}, self-assisted and measured by camera.</source>
-        <translation>Die Außenrotation bei angelegtem Arm, links, liegt unter der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+        <translation>Die Außenrotation bei angelegtem Arm, links, liegt unter der Hälfte der Gegenseite: {share}, selbstassistiv und mit der Kamera gemessen.</translation>
     </message>
     <message>
         <location filename="../../review/hint_words.py" line="79" />
         <source>External rotation at the side, right, is below half of the other side's: {share}, self-assisted and measured by camera.</source>
-        <translation>Die Außenrotation bei angelegtem Arm, rechts, liegt unter der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+        <translation>Die Außenrotation bei angelegtem Arm, rechts, liegt unter der Hälfte der Gegenseite: {share}, selbstassistiv und mit der Kamera gemessen.</translation>
     </message>
     <message>
         <location filename="../../review/hint_words.py" line="87" />
         <source>External rotation at the side, left, is above half of the other side's: {share}, self-assisted and measured by camera.</source>
-        <translation>Die Außenrotation bei angelegtem Arm, links, liegt über der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+        <translation>Die Außenrotation bei angelegtem Arm, links, liegt über der Hälfte der Gegenseite: {share}, selbstassistiv und mit der Kamera gemessen.</translation>
     </message>
     <message>
         <location filename="../../review/hint_words.py" line="93" />
         <source>External rotation at the side, right, is above half of the other side's: {share}, self-assisted and measured by camera.</source>
-        <translation>Die Außenrotation bei angelegtem Arm, rechts, liegt über der Hälfte der Gegenseite: {share}, selbst-assistiv und mit der Kamera gemessen.</translation>
+        <translation>Die Außenrotation bei angelegtem Arm, rechts, liegt über der Hälfte der Gegenseite: {share}, selbstassistiv und mit der Kamera gemessen.</translation>
     </message>
     <message>
         <location filename="../../review/hint_words.py" line="104" />
@@ -3482,7 +3955,7 @@
     <message>
         <location filename="../../review/hint_words.py" line="216" />
         <source>Phases and their usual lengths: common practice and Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; bounds of pain: the same (from memory); the combination is our choice.</source>
-        <translation>Phasen und ihre übliche Dauer: übliche Praxis und Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; Schmerzgrenzen: ebenso (aus dem Gedächtnis); die Verbindung ist unsere Wahl.</translation>
+        <translation>Phasen und ihre übliche Dauer: allgemein üblich und nach Kelley et al. 2013, J Orthop Sports Phys Ther 43:A1-A31; Schmerzgrenzen: ebenso (aus dem Gedächtnis); die Verbindung ist unsere Wahl.</translation>
     </message>
 </context><context>
     <name>import</name>
@@ -3509,97 +3982,97 @@
 </context><context>
     <name>key</name>
     <message>
-        <location filename="../../app/export.py" line="64" />
+        <location filename="../../app/export.py" line="56" />
         <source>the locked store {place}</source>
-        <translation>den gesperrten Speicher {place}</translation>
+        <translation>die gesperrte Datenbank {place}</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="149" />
-        <location filename="../../app/key.py" line="116" />
-        <location filename="../../app/key.py" line="64" />
+        <location filename="../../app/key.py" line="137" />
+        <location filename="../../app/key.py" line="104" />
+        <location filename="../../app/key.py" line="52" />
         <source>the practice's key</source>
         <translation>den Praxisschlüssel</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="65" />
+        <location filename="../../app/key.py" line="53" />
         <source>The key for new plans in {path} is now</source>
         <translation>Der Schlüssel für neue Pläne in {path} ist jetzt</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="67" />
+        <location filename="../../app/key.py" line="55" />
         <source>Older keys still open what was sealed for them; give out plans with the new one
 and back all of them up now with 'coach key back-up FILE'.</source>
         <translation>Ältere Schlüssel öffnen weiter, was für sie versiegelt wurde; geben Sie Pläne mit dem neuen aus
 und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="83" />
+        <location filename="../../app/key.py" line="71" />
         <source>the new key</source>
         <translation>den neuen Schlüssel</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="84" />
+        <location filename="../../app/key.py" line="72" />
         <source>Made {path}; put this public key into plans:</source>
         <translation>{path} ist angelegt; setzen Sie diesen öffentlichen Schlüssel in Pläne ein:</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="87" />
+        <location filename="../../app/key.py" line="75" />
         <source>Back it up now with 'coach key back-up FILE': without it nothing can be opened.</source>
         <translation>Sichern Sie ihn jetzt mit „coach key back-up FILE“: Ohne ihn lässt sich nichts öffnen.</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="103" />
+        <location filename="../../app/key.py" line="91" />
         <source>made {day}</source>
         <translation>angelegt am {day}</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="105" />
+        <location filename="../../app/key.py" line="93" />
         <source>made on an unknown day</source>
         <translation>an einem unbekannten Tag angelegt</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="108" />
+        <location filename="../../app/key.py" line="96" />
         <source>older, opens what was sealed for it</source>
         <translation>älter, öffnet, was für ihn versiegelt wurde</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="110" />
+        <location filename="../../app/key.py" line="98" />
         <source>current, for new plans</source>
         <translation>aktuell, für neue Pläne</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="127" />
-        <location filename="../../app/key.py" line="118" />
+        <location filename="../../app/key.py" line="115" />
+        <location filename="../../app/key.py" line="106" />
         <source>the backup</source>
         <translation>die Sicherung</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="120" />
+        <location filename="../../app/key.py" line="108" />
         <source>{backup}: keep it away from this machine.</source>
         <translation>{backup}: Bewahren Sie die Datei nicht auf diesem Rechner auf.</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="128" />
+        <location filename="../../app/key.py" line="116" />
         <source>the key on this machine</source>
         <translation>den Schlüssel auf diesem Rechner</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="130" />
+        <location filename="../../app/key.py" line="118" />
         <source>Restored {path}; the public key for new plans is</source>
         <translation>{path} ist wiederhergestellt; der öffentliche Schlüssel für neue Pläne ist</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="135" />
+        <location filename="../../app/key.py" line="123" />
         <source>the store now</source>
-        <translation>den Speicher, wie er jetzt ist</translation>
+        <translation>die Datenbank, wie sie jetzt ist</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="136" />
+        <location filename="../../app/key.py" line="124" />
         <source>the store</source>
-        <translation>den Speicher</translation>
+        <translation>die Datenbank</translation>
     </message>
     <message>
-        <location filename="../../app/key.py" line="137" />
+        <location filename="../../app/key.py" line="125" />
         <source>{place} is locked; the passphrase is asked for when it is opened.</source>
         <translation>{place} ist gesperrt; beim Öffnen wird nach der Passphrase gefragt.</translation>
     </message>
@@ -3621,37 +4094,37 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
 </context><context>
     <name>lens</name>
     <message>
-        <location filename="../../app/lens.py" line="40" />
+        <location filename="../../app/lens.py" line="36" />
         <source>Print it at 100 %, stick it flat on something stiff, then run 'coach lens --camera N'.</source>
         <translation>Drucken Sie sie mit 100 %, kleben Sie sie flach auf etwas Steifes und rufen Sie dann „coach lens --camera N“ auf.</translation>
     </message>
     <message>
-        <location filename="../../app/lens.py" line="68" />
+        <location filename="../../app/lens.py" line="56" />
         <source>For recordings of this camera: coach measure CLIP --field-of-view {value:g}</source>
         <translation>Für Aufnahmen dieser Kamera: coach measure CLIP --field-of-view {value:g}</translation>
     </message>
     <message>
-        <location filename="../../app/lens.py" line="85" />
+        <location filename="../../app/lens.py" line="73" />
         <source>Kept for camera {camera} at this shape of picture: {path}</source>
         <translation>Für Kamera {camera} bei diesem Bildformat aufbewahrt: {path}</translation>
     </message>
     <message>
-        <location filename="../../app/lens.py" line="95" />
+        <location filename="../../app/lens.py" line="83" />
         <source>looking for the board</source>
         <translation>Tafel wird gesucht</translation>
     </message>
     <message>
-        <location filename="../../app/lens.py" line="103" />
+        <location filename="../../app/lens.py" line="91" />
         <source>{count} views; {wish}</source>
         <translation>{count} Ansichten; {wish}</translation>
     </message>
     <message>
-        <location filename="../../app/lens.py" line="114" />
+        <location filename="../../app/lens.py" line="102" />
         <source>Horizontal field of view: {angle} ± {error} degrees (95 % interval), from {views} views; the board's corners miss by {miss} pixels.</source>
         <translation>Waagerechtes Sichtfeld: {angle} ± {error} Grad (95-%-Intervall), aus {views} Ansichten; die Ecken der Tafel weichen um {miss} Pixel ab.</translation>
     </message>
     <message>
-        <location filename="../../app/lens.py" line="136" />
+        <location filename="../../app/lens.py" line="124" />
         <source>coach: {fault} The usual field of view is assumed.</source>
         <translation>coach: {fault} Das übliche Sichtfeld wird angenommen.</translation>
     </message>
@@ -3699,6 +4172,83 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <location filename="../../capture/lens_views.py" line="76" />
         <source>go on moving and tilting the sheet, with short stops</source>
         <translation>bewegen und kippen Sie das Blatt weiter, mit kurzen Pausen</translation>
+    </message>
+</context><context>
+    <name>measure</name>
+    <message>
+        <location filename="../../app/measure.py" line="60" />
+        <source>measuring</source>
+        <translation>wird gemessen</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="70" />
+        <source>Points and errors are of the pose model {model}.</source>
+        <translation>Punkte und Fehler sind die des Posenmodells {model}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="91" />
+        <source>Points and errors are of the pose model {model}, as {who} says.</source>
+        <translation>Punkte und Fehler sind die des Posenmodells {model}, laut {who}.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="166" />
+        <source>coach: more than one person is in view; the one nearest to the camera at the start is followed.</source>
+        <translation>coach: Mehr als eine Person ist im Bild; verfolgt wird die, die am Anfang der Kamera am nächsten ist.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="22" />
+        <source>{what}: {usable} of {count} frames usable</source>
+        <translation>{what}: {usable} von {count} Bildern brauchbar</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="28" />
+        <source>  no hold of two seconds or more</source>
+        <translation>  keine Haltephase von zwei Sekunden oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="30" />
+        <source>  repetitions there and back: {count}, held of them: {held}</source>
+        <translation>  Wiederholungen hin und zurück: {count}, davon gehalten: {held}</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="37" />
+        <source>  refused frames: {count}. {why}</source>
+        <translation>  abgelehnte Bilder: {count}. {why}</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="52" />
+        <source>It is not known which pose model found these points, so neither is how wrong angles from them are. Put the sitting's session.json beside its landmarks.csv, or name the model with --pose-model.</source>
+        <translation>Welches Posenmodell diese Punkte gefunden hat, ist nicht bekannt, darum auch nicht, wie falsch Winkel daraus sind. Legen Sie die session.json der Sitzung neben ihre landmarks.csv, oder nennen Sie das Modell mit --pose-model.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="58" />
+        <source>It was never measured how wrong this angle is with the pose model that found these points. Measure a clip with the full one.</source>
+        <translation>Es wurde nie gemessen, wie falsch dieser Winkel mit dem Posenmodell ist, das diese Punkte gefunden hat. Messen Sie eine Aufnahme mit dem vollen.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="66" />
+        <source>  hold {number}: {start_s:.1f} to {end_s:.1f} s, held {held_s:.1f} s, {value} ({ended})</source>
+        <translation>  Haltephase {number}: {start_s:.1f} bis {end_s:.1f} s, {held_s:.1f} s gehalten, {value} ({ended})</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="81" />
+        <source>{value:.0f} ± {error:.0f} degrees</source>
+        <translation>{value:.0f} ± {error:.0f} Grad</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="85" />
+        <source>{value:.0f} ± {error:.0f} %, {levels}</source>
+        <translation>{value:.0f} ± {error:.0f} %, {levels}</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="96" />
+        <source>Angles are of the arm against the trunk, shoulder blade included, each with the half width of its 95 % interval.</source>
+        <translation>Winkel sind die des Arms gegen den Rumpf, das Schulterblatt eingeschlossen, jeder mit der halben Breite seines 95-%-Intervalls.</translation>
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="102" />
+        <source>Heights are of the wrist, 0 % at C7 and 100 % at the posterior superior iliac spines, each with the half width of its 95 % interval; the levels are those of the thumb's tip.</source>
+        <translation>Höhen sind die des Handgelenks, 0 % bei C7 und 100 % bei den hinteren oberen Darmbeinstacheln (SIPS), jede mit der halben Breite ihres 95-%-Intervalls; genannt ist die Höhe der Daumenspitze.</translation>
     </message>
 </context><context>
     <name>note</name>
@@ -3755,7 +4305,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../exchange/note.py" line="84" />
         <source>Measured with {software}; humerothoracic, self-assisted, one camera</source>
-        <translation>Gemessen mit {software}; humerothorakal, selbst-assistiv, eine Kamera</translation>
+        <translation>Gemessen mit {software}; humerothorakal, selbstassistiv, eine Kamera</translation>
     </message>
     <message>
         <location filename="../../exchange/note.py" line="94" />
@@ -3998,17 +4548,17 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../app/example.py" line="33" />
         <source>An example without a practice behind it; ask your own therapist.</source>
-        <translation>Ein Beispiel ohne Praxis dahinter; fragen Sie Ihre eigene Therapeutin oder Ihren Therapeuten.</translation>
+        <translation>Ein Beispiel ohne Praxis dahinter; fragen Sie in Ihrer eigenen Praxis.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="146" />
+        <location filename="../../app/patient.py" line="142" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation>Sie haben vor {minutes} Minuten zuletzt geübt. Lassen Sie die Schulter einige Stunden ruhen, wenn die Praxis nichts anderes gesagt hat.</translation>
     </message>
     <message>
-        <location filename="../../app/patient.py" line="152" />
+        <location filename="../../app/patient.py" line="148" />
         <source>Everything for today is done. More than asked is not better.</source>
-        <translation>Für heute ist alles geschafft. Mehr als gefragt ist nicht besser.</translation>
+        <translation>Für heute ist alles geschafft. Mehr als vorgesehen ist nicht besser.</translation>
     </message>
     <message>
         <location filename="../patient/beginning.py" line="38" />
@@ -4083,8 +4633,8 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     </message>
     <message>
         <location filename="../patient/record_card.py" line="71" />
-        <source>{held} of {asked} s held</source>
-        <translation>{held} von {asked} s gehalten</translation>
+        <source>{held} of {asked:g} s held</source>
+        <translation>{held} von {asked:g} s gehalten</translation>
     </message>
     <message>
         <location filename="../patient/record_card.py" line="94" />
@@ -4491,7 +5041,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/plan_changes.py" line="129" />
         <source>times a day</source>
-        <translation>Male am Tag</translation>
+        <translation>Mal am Tag</translation>
     </message>
     <message>
         <location filename="../../review/plan_wording.py" line="58" />
@@ -4582,12 +5132,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/plans.py" line="57" />
         <source>Times a day {value}: usual for {irritability} irritability is {usual}. {source}</source>
-        <translation>Male am Tag {value}: üblich bei Irritierbarkeit „{irritability}“ sind {usual}. {source}</translation>
+        <translation>Mal am Tag {value}: üblich bei Irritierbarkeit „{irritability}“ sind {usual}. {source}</translation>
     </message>
     <message>
         <location filename="../../review/plans.py" line="75" />
         <source>Pain limit {value}: usual for {irritability} irritability is at most {limit}. Common practice.</source>
-        <translation>Schmerzgrenze {value}: üblich bei Irritierbarkeit „{irritability}“ ist höchstens {limit}. Übliche Praxis.</translation>
+        <translation>Schmerzgrenze {value}: üblich bei Irritierbarkeit „{irritability}“ ist höchstens {limit}. Allgemein üblich.</translation>
     </message>
     <message>
         <location filename="../../review/plans.py" line="87" />
@@ -4867,7 +5417,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/plan_draft.py" line="178" />
         <source>The practice key is mistyped or cut short: copy it again from the practice's own, or leave it empty.</source>
-        <translation>Der Schlüssel der Praxis ist vertippt oder abgeschnitten: Kopieren Sie ihn noch einmal aus der Praxis oder lassen Sie das Feld leer.</translation>
+        <translation>Der Praxisschlüssel ist vertippt oder abgeschnitten: Kopieren Sie den öffentlichen Schlüssel Ihrer Praxis noch einmal, oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
         <location filename="../therapist/plan_draft.py" line="194" />
@@ -4881,8 +5431,8 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="87" />
-        <source>{field} is '{text}': write a number from {least} to {most}, or leave it empty.</source>
-        <translation>„{field}“ ist „{text}“: Schreiben Sie eine Zahl von {least} bis {most} oder lassen Sie das Feld leer.</translation>
+        <source>{field} is '{text}': write a number from {least:g} to {most:g}, or leave it empty.</source>
+        <translation>„{field}“ ist „{text}“: Schreiben Sie eine Zahl von {least:g} bis {most:g} oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="119" />
@@ -4972,7 +5522,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/plan_head.py" line="42" />
         <source>Practice key</source>
-        <translation>Schlüssel der Praxis</translation>
+        <translation>Praxisschlüssel</translation>
     </message>
     <message>
         <location filename="../therapist/plan_head.py" line="43" />
@@ -5022,7 +5572,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/plan_head.py" line="68" />
         <source>Practice &amp;key</source>
-        <translation>Schlüsse&amp;l der Praxis</translation>
+        <translation>Praxisschlüsse&amp;l</translation>
     </message>
     <message>
         <location filename="../therapist/plan_list.py" line="31" />
@@ -5120,7 +5670,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/plan_window.py" line="161" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
-        <translation>Der Schlüssel der Praxis wurde erneuert: Dieser Plan trägt den neuen.</translation>
+        <translation>Der Praxisschlüssel wurde erneuert: Dieser Plan trägt den neuen.</translation>
     </message>
     <message>
         <location filename="../therapist/plan_window.py" line="172" />
@@ -5557,7 +6107,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/records_page.py" line="126" />
         <source>no name written down (Patient, Change code or name)</source>
-        <translation>kein Name eingetragen (Menü „Patient“, „Code oder Namen ändern“)</translation>
+        <translation>kein Name eingetragen (Menü „Person“, „Code oder Namen ändern“)</translation>
     </message>
     <message>
         <location filename="../therapist/records_page.py" line="170" />
@@ -6064,12 +6614,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/doubt_wording.py" line="33" />
         <source>bend the elbow</source>
-        <translation>Ellenbogen nicht gebeugt</translation>
+        <translation>Ellbogen nicht gebeugt</translation>
     </message>
     <message>
         <location filename="../../review/doubt_wording.py" line="34" />
         <source>straighten the elbow</source>
-        <translation>Ellenbogen nicht gestreckt</translation>
+        <translation>Ellbogen nicht gestreckt</translation>
     </message>
     <message>
         <location filename="../../review/doubt_wording.py" line="35" />
@@ -6082,7 +6632,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>unsicher</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="117" />
+        <location filename="../../review/replay_wording.py" line="95" />
         <location filename="../../review/doubt_wording.py" line="37" />
         <source>error not known</source>
         <translation>Fehler nicht bekannt</translation>
@@ -6168,13 +6718,13 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{slope} pro Woche, {low} bis {high} ({count} Wochenmediane)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="122" />
+        <location filename="../../review/wording.py" line="148" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation>{change} tiefer</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="124" />
+        <location filename="../../review/wording.py" line="150" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation>{change} höher</translation>
@@ -6192,7 +6742,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/findings.py" line="120" />
         <source>{least}: {by_hand}, widened as patients differ; this patient's own repeatability counts from {count} sessions on</source>
-        <translation>{least}: {by_hand}, erweitert, weil sich Patienten unterscheiden; die eigene Wiederholbarkeit zählt ab {count} Sitzungen</translation>
+        <translation>{least}: {by_hand}, erweitert, weil Menschen sich unterscheiden; die eigene Wiederholbarkeit zählt ab {count} Sitzungen</translation>
     </message>
     <message>
         <location filename="../../review/findings.py" line="126" />
@@ -6298,17 +6848,17 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/form_wording.py" line="19" />
         <source>elbow bent</source>
-        <translation>Ellenbogen gebeugt</translation>
+        <translation>Ellbogen gebeugt</translation>
     </message>
     <message>
         <location filename="../../review/form_wording.py" line="21" />
         <source>elbow straightened</source>
-        <translation>Ellenbogen gestreckt</translation>
+        <translation>Ellbogen gestreckt</translation>
     </message>
     <message>
         <location filename="../../review/form_wording.py" line="23" />
         <source>elbow drifted</source>
-        <translation>Ellenbogen abgewichen</translation>
+        <translation>Ellbogen abgewichen</translation>
     </message>
     <message>
         <location filename="../../review/form_wording.py" line="29" />
@@ -6323,7 +6873,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/form_wording.py" line="31" />
         <source>Elbow bent</source>
-        <translation>Ellenbogenbeugung</translation>
+        <translation>Ellbogenbeugung</translation>
     </message>
     <message>
         <location filename="../../review/form_wording.py" line="32" />
@@ -6333,7 +6883,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/form_wording.py" line="33" />
         <source>Elbow drifts</source>
-        <translation>Ellenbogenabweichung</translation>
+        <translation>Ellbogenabweichung</translation>
     </message>
     <message>
         <location filename="../../review/levels.py" line="85" />
@@ -6508,7 +7058,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/notes.py" line="143" />
         <source>{what}: with few sessions a change is told only where it is large: {figure} by hand ({source}: {people}), and more because patients differ; from six sessions on the patient's own scatter decides.</source>
-        <translation>{what}: Bei wenigen Sitzungen wird eine Änderung nur genannt, wenn sie groß ist: {figure} von Hand ({source}: {people}), und mehr, weil sich Patienten unterscheiden; ab sechs Sitzungen entscheidet die eigene Streuung.</translation>
+        <translation>{what}: Bei wenigen Sitzungen wird eine Änderung nur genannt, wenn sie groß ist: {figure} von Hand ({source}: {people}), und mehr, weil Menschen sich unterscheiden; ab sechs Sitzungen entscheidet die eigene Streuung.</translation>
     </message>
     <message>
         <location filename="../../review/notes.py" line="160" />
@@ -6692,108 +7242,78 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Andere Behandlung</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="28" />
+        <location filename="../../review/replay_wording.py" line="25" />
         <source>{day}, repetition {number}</source>
         <translation>{day}, Wiederholung {number}</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="36" />
-        <source>{movement}, {side}, {position}, camera: {view}</source>
-        <translation>{movement}, {side}, {position}, Kamera: {view}</translation>
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="47" />
+        <location filename="../../review/replay_wording.py" line="39" />
         <source>{value}, held {seconds} s, {ended}</source>
         <translation>{value}, {seconds} s gehalten, {ended}</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="57" />
-        <source>completed</source>
-        <translation>vollständig</translation>
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="59" />
-        <source>let go</source>
-        <translation>gelöst</translation>
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="61" />
-        <source>ended with the arm out of sight</source>
-        <translation>beendet, als der Arm nicht zu sehen war</translation>
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="63" />
-        <source>stopped</source>
-        <translation>abgebrochen</translation>
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="65" />
-        <source>ended with the recording</source>
-        <translation>mit der Aufnahme beendet</translation>
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="72" />
+        <location filename="../../review/replay_wording.py" line="50" />
         <source>pain not given</source>
         <translation>Schmerz nicht angegeben</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="73" />
+        <location filename="../../review/replay_wording.py" line="51" />
         <source>pain before {before}, after {after}</source>
         <translation>Schmerz vorher {before}, nachher {after}</translation>
     </message>
     <message>
         <location filename="../../review/report.py" line="115" />
-        <location filename="../../review/replay_wording.py" line="80" />
+        <location filename="../../review/replay_wording.py" line="58" />
         <source>not given</source>
         <translation>nicht angegeben</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="81" />
+        <location filename="../../review/replay_wording.py" line="59" />
         <source>{score} of 10</source>
         <translation>{score} von 10</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="88" />
+        <location filename="../../review/replay_wording.py" line="66" />
         <source>No compensation noted in the hold</source>
         <translation>Keine Ausweichbewegung in der Haltephase vermerkt</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="89" />
+        <location filename="../../review/replay_wording.py" line="67" />
         <source>Compensation in the hold: {faults}</source>
         <translation>Ausweichbewegung in der Haltephase: {faults}</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="97" />
+        <location filename="../../review/replay_wording.py" line="75" />
         <source>no frame here</source>
         <translation>kein Bild an dieser Stelle</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="101" />
+        <location filename="../../review/replay_wording.py" line="79" />
         <source>no value: unknown</source>
         <translation>kein Wert: Grund unbekannt</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="102" />
+        <location filename="../../review/replay_wording.py" line="80" />
         <source>no value: {why}</source>
         <translation>kein Wert: {why}</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="113" />
+        <location filename="../../review/replay_wording.py" line="91" />
         <source>not seen</source>
         <translation>nicht gesehen</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="126" />
+        <location filename="../../review/replay_wording.py" line="104" />
         <source>{repetition}: {moment}, {seconds} s after the hold</source>
         <translation>{repetition}: {moment}, {seconds} s nach der Haltephase</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="129" />
+        <location filename="../../review/replay_wording.py" line="107" />
         <source>{repetition}: {moment}, {seconds} s before the hold</source>
         <translation>{repetition}: {moment}, {seconds} s vor der Haltephase</translation>
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="131" />
+        <location filename="../../review/replay_wording.py" line="109" />
         <source>{repetition}: {moment}, {seconds} s into the hold</source>
         <translation>{repetition}: {moment}, {seconds} s nach Beginn der Haltephase</translation>
     </message>
@@ -6907,7 +7427,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../review/report_columns.py" line="31" />
         <source>Humerothoracic angle (arm against trunk, the shoulder blade's share included) measured by one camera at home in a self-assisted stretch: neither an active nor a passive range. A session's value is the median of its completed holds with a still trunk. First and last are means of up to a week of sessions. Errors are half widths of 95 % intervals; the share of the other side has only this side's error in it.</source>
-        <translation>Humerothorakaler Winkel (Arm gegen Rumpf, einschließlich des Anteils des Schulterblatts), zu Hause von einer Kamera in selbst-assistiver Dehnung gemessen: weder ein aktives noch ein passives Bewegungsausmaß. Der Wert einer Sitzung ist der Median ihrer vollständigen Haltephasen mit ruhigem Rumpf. „Zuerst“ und „Zuletzt“ sind Mittel aus Sitzungen von bis zu einer Woche. Fehler sind halbe Breiten von 95-%-Intervallen; der Anteil der Gegenseite enthält nur den Fehler dieser Seite.</translation>
+        <translation>Humerothorakaler Winkel (Arm gegen Rumpf, einschließlich des Anteils des Schulterblatts), zu Hause von einer Kamera in selbstassistiver Dehnung gemessen: weder ein aktives noch ein passives Bewegungsausmaß. Der Wert einer Sitzung ist der Median ihrer vollständigen Haltephasen mit ruhigem Rumpf. „Zuerst“ und „Zuletzt“ sind Mittel aus Sitzungen von bis zu einer Woche. Fehler sind halbe Breiten von 95-%-Intervallen; der Anteil der Gegenseite enthält nur den Fehler dieser Seite.</translation>
     </message>
     <message>
         <location filename="../../review/sittings.py" line="84" />
@@ -6970,107 +7490,137 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>niedrig</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="32" />
+        <location filename="../../review/wording.py" line="33" />
         <source>Flexion</source>
         <translation>Flexion (Anteversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="34" />
+        <location filename="../../review/wording.py" line="35" />
         <source>Extension</source>
         <translation>Extension (Retroversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="36" />
+        <location filename="../../review/wording.py" line="37" />
         <source>Abduction</source>
         <translation>Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="38" />
+        <location filename="../../review/wording.py" line="39" />
         <source>External rotation at side</source>
         <translation>Außenrotation bei angelegtem Arm</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="40" />
+        <location filename="../../review/wording.py" line="41" />
         <source>External rotation at 90°</source>
         <translation>Außenrotation bei 90° Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="42" />
+        <location filename="../../review/wording.py" line="43" />
         <source>Horizontal adduction</source>
         <translation>Horizontale Adduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="44" />
+        <location filename="../../review/wording.py" line="45" />
         <source>Hand behind back</source>
         <translation>Schürzengriff (Hand am Rücken)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="49" />
+        <location filename="../../review/wording.py" line="50" />
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="49" />
+        <location filename="../../review/wording.py" line="50" />
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="56" />
+        <location filename="../../review/wording.py" line="57" />
         <source>standing</source>
         <translation>im Stehen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="58" />
+        <location filename="../../review/wording.py" line="59" />
         <source>sitting</source>
         <translation>im Sitzen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="60" />
+        <location filename="../../review/wording.py" line="61" />
         <source>supine</source>
         <translation>in Rückenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="62" />
+        <location filename="../../review/wording.py" line="63" />
         <source>prone</source>
         <translation>in Bauchlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="64" />
+        <location filename="../../review/wording.py" line="65" />
         <source>side-lying</source>
         <translation>in Seitenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="66" />
+        <location filename="../../review/wording.py" line="67" />
         <source>doorway</source>
         <translation>am Türrahmen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="73" />
+        <location filename="../../review/wording.py" line="74" />
         <source>front</source>
         <translation>von vorn</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="75" />
+        <location filename="../../review/wording.py" line="76" />
         <source>side</source>
         <translation>von der Seite</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="77" />
+        <location filename="../../review/wording.py" line="78" />
         <source>back</source>
         <translation>von hinten</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="79" />
+        <location filename="../../review/wording.py" line="80" />
         <source>foot</source>
         <translation>vom Fußende</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="185" />
+        <location filename="../../review/wording.py" line="85" />
+        <source>{movement}, {side}, {position}, camera: {view}</source>
+        <translation>{movement}, {side}, {position}, Kamera: {view}</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="97" />
+        <source>completed</source>
+        <translation>vollständig</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="99" />
+        <source>let go</source>
+        <translation>gelöst</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="101" />
+        <source>ended with the arm out of sight</source>
+        <translation>beendet, als der Arm nicht zu sehen war</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="103" />
+        <source>stopped</source>
+        <translation>abgebrochen</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="105" />
+        <source>ended with the recording</source>
+        <translation>mit der Aufnahme beendet</translation>
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="211" />
         <source>{begin} to {end}</source>
         <translation>{begin} bis {end}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="202" />
+        <location filename="../../review/wording.py" line="228" />
         <source>{first} and {last}</source>
         <translation>{first} und {last}</translation>
     </message>
@@ -7080,17 +7630,17 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="54" />
         <location filename="../therapist/import_run.py" line="106" />
-        <location filename="../../app/review.py" line="50" />
+        <location filename="../../app/review.py" line="47" />
         <source>Shoulder review</source>
         <translation>Schulterverlauf</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="73" />
+        <location filename="../../app/review.py" line="70" />
         <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
-        <translation>Die Passphrase zum Schlüssel der Praxis, um versiegelte Dateien zu öffnen (Abbrechen: ohne ihn weitermachen und später mit {key} aufschließen):</translation>
+        <translation>Die Passphrase zum Praxisschlüssel, um versiegelte Dateien zu öffnen (Abbrechen: ohne ihn weitermachen und ihn später mit {key} entsperren):</translation>
     </message>
     <message>
-        <location filename="../../app/review.py" line="84" />
+        <location filename="../../app/review.py" line="81" />
         <source>The passphrase of the store:</source>
         <translation>Die Passphrase der Datenbank:</translation>
     </message>
@@ -7209,12 +7759,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/import_run.py" line="117" />
         <source>The passphrase of the practice's key:</source>
-        <translation>Die Passphrase zum Schlüssel der Praxis:</translation>
+        <translation>Die Passphrase zum Praxisschlüssel:</translation>
     </message>
     <message>
         <location filename="../therapist/import_run.py" line="125" />
         <source>The practice's key is unlocked: sealed files can be imported now.</source>
-        <translation>Der Schlüssel der Praxis ist aufgeschlossen: Versiegelte Dateien lassen sich jetzt einlesen.</translation>
+        <translation>Der Praxisschlüssel ist entsperrt: Versiegelte Dateien lassen sich jetzt einlesen.</translation>
     </message>
     <message>
         <location filename="../therapist/import_run.py" line="158" />
@@ -7249,7 +7799,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/menus.py" line="41" />
         <source>Patien&amp;t</source>
-        <translation>&amp;Patient</translation>
+        <translation>&amp;Person</translation>
     </message>
     <message>
         <location filename="../therapist/menus.py" line="51" />
@@ -7281,7 +7831,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/menus.py" line="30" />
         <source>Unloc&amp;k the practice's key…</source>
-        <translation>S&amp;chlüssel der Praxis aufschließen…</translation>
+        <translation>Praxiss&amp;chlüssel entsperren…</translation>
     </message>
     <message>
         <location filename="../therapist/menus.py" line="33" />
@@ -7432,12 +7982,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/passphrase_dialog.py" line="63" />
         <source>Unlocking</source>
-        <translation>Wird aufgeschlossen</translation>
+        <translation>Wird entsperrt</translation>
     </message>
     <message>
         <location filename="../therapist/passphrase_dialog.py" line="64" />
         <source>&amp;Unlock</source>
-        <translation>Auf&amp;schließen</translation>
+        <translation>Ent&amp;sperren</translation>
     </message>
     <message>
         <location filename="../therapist/passphrase_dialog.py" line="68" />
@@ -7447,7 +7997,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/passphrase_dialog.py" line="102" />
         <source>Unlocking, a moment please…</source>
-        <translation>Wird aufgeschlossen, einen Augenblick bitte…</translation>
+        <translation>Wird entsperrt, einen Augenblick bitte…</translation>
     </message>
     <message>
         <location filename="../therapist/patient_list.py" line="79" />
@@ -7457,7 +8007,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/patient_list.py" line="82" />
         <source>Patient {name}, {sessions}. {reasons}</source>
-        <translation>Patient {name}, {sessions}. {reasons}</translation>
+        <translation>Person {name}, {sessions}. {reasons}</translation>
     </message>
     <message>
         <location filename="../therapist/patient_list.py" line="91" />
@@ -7472,7 +8022,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/patient_page.py" line="61" />
         <source>Why to look at this patient</source>
-        <translation>Warum diese Person anzusehen ist</translation>
+        <translation>Warum Sie diese Person ansehen sollten</translation>
     </message>
     <message>
         <location filename="../therapist/patient_page.py" line="65" />
@@ -7519,7 +8069,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <location filename="../therapist/side_panel.py" line="103" />
         <location filename="../therapist/side_panel.py" line="54" />
         <source>Patients</source>
-        <translation>Patienten</translation>
+        <translation>Personen</translation>
     </message>
     <message>
         <location filename="../therapist/side_panel.py" line="74" />

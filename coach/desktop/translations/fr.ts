@@ -867,13 +867,13 @@
 </context><context>
     <name>card</name>
     <message>
-        <location filename="../../app/lens.py" line="39" />
-        <location filename="../../app/card.py" line="23" />
+        <location filename="../../app/lens.py" line="35" />
+        <location filename="../../app/card.py" line="20" />
         <source>Written: {out}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/card.py" line="24" />
+        <location filename="../../app/card.py" line="21" />
         <source>Print it at 100 % and check its size with a bank card; page 2 says how it is worn.</source>
         <translation type="unfinished" />
     </message>
@@ -1160,6 +1160,370 @@
         <translation type="unfinished" />
     </message>
 </context><context>
+    <name>command</name>
+    <message>
+        <location filename="../../__main__.py" line="31" />
+        <source>coach: stopped by Ctrl-C; what was recorded is kept.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="27" />
+        <source>usage: </source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="28" />
+        <source>positional arguments</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="29" />
+        <source>options</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="30" />
+        <source>show this help and exit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="31" />
+        <source>%(prog)s: %(message)s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="33" />
+        <source>unknown arguments: %s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="34" />
+        <source>%(option)s may be any of %(matches)s; write it out</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="37" />
+        <source>%(value)r is not one of %(choices)s; name one of these</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="40" />
+        <source>%(value)r is no number; write one</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="43" />
+        <source>needs a value after it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="44" />
+        <source>takes one value at most</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="45" />
+        <source>needs at least one value after it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="46" />
+        <source>still needed: %s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="47" />
+        <source>one of these is needed: %s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="48" />
+        <source>cannot be together with %s</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argparse_words.py" line="49" />
+        <source>takes no value, but was given %r</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="20" />
+        <source>'{text}' is no size of text; name {smallest} to {largest} per cent</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="36" />
+        <source>'{text}' is no field of view; name {low:g} to {high:g} degrees</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="54" />
+        <source>'{text}' is not one of {names}; name one of these</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="48" />
+        <location filename="../../app/argument_types.py" line="66" />
+        <source>CODE</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="68" />
+        <source>en or de; by default the system's, else English</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="78" />
+        <source>ground of the window; by default as last chosen, else the system's</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="87" />
+        <source>PERCENT</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="88" />
+        <source>100 to 200; by default as last chosen, else the system's</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/argument_types.py" line="94" />
+        <source>let nothing move that need not</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="43" />
+        <source>Home exercise coach for stiff shoulders. Measures and times exercises that a therapist prescribed; it does not diagnose and does not replace licensed care. Stop and ask your therapist if pain rises above the agreed limit.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="49" />
+        <source>Without a command the patient's window opens.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="55" />
+        <source>show the program's version and exit</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="228" />
+        <location filename="../../app/commands.py" line="199" />
+        <location filename="../../app/commands.py" line="131" />
+        <location filename="../../app/commands.py" line="71" />
+        <location filename="../../app/commands.py" line="52" />
+        <location filename="../../app/commands.py" line="28" />
+        <location filename="../../app/arguments.py" line="60" />
+        <source>FILE</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="61" />
+        <source>plan file; without it the last one, else the example plan</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="218" />
+        <location filename="../../app/arguments.py" line="65" />
+        <source>camera number</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="223" />
+        <location filename="../../app/commands.py" line="108" />
+        <location filename="../../app/arguments.py" line="70" />
+        <source>CLIP</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="71" />
+        <source>a video file in place of the camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="92" />
+        <location filename="../../app/arguments.py" line="76" />
+        <source>FOLDER</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="77" />
+        <source>where session files go</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="84" />
+        <source>begin without waiting for a signal</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="88" />
+        <source>which measures; by default full, and lite on a machine too slow for it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/arguments.py" line="93" />
+        <source>COMMAND</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="23" />
+        <source>the therapist's window</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="29" />
+        <source>session files or folders to import</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="41" />
+        <source>a patient's record for another system, or all holds of everybody</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="49" />
+        <source>as in the plan; without it parquet holds everybody</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="59" />
+        <source>the practice's key, and the lock of its store</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="65" />
+        <source>what to do</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="72" />
+        <source>the backup, or the store</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="77" />
+        <source>make a key for new plans beside those that are there</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="86" />
+        <source>the whole job on a sample clip, no screen needed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="93" />
+        <source>folder for what it makes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="96" />
+        <source>open the windows as well</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="103" />
+        <source>range and holds of clips</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="109" />
+        <source>a clip, or a folder of clips</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="115" />
+        <source>where the camera stands; by default where the movement is measured best</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="122" />
+        <source>how the person stands, sits or lies; by default standing, seen from the foot supine</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="132" />
+        <source>write every frame's value; of several clips into a folder of this name</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="139" />
+        <source>DEG</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="140" />
+        <source>the camera's horizontal one, as 'coach lens' finds it; by default a common camera's</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="149" />
+        <source>which measures a clip, by default full; or which found the points of a table, whose errors are then given: a session's own table needs only its session.json beside it</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="163" />
+        <source>joint centres of another recording, to a table that measure reads</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="174" />
+        <location filename="../../app/commands.py" line="170" />
+        <source>TABLE.csv</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="171" />
+        <source>table of joint centres in metres, CSV</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="177" />
+        <source>what points up</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="183" />
+        <source>on which side of the person the camera stands</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="187" />
+        <source>METRES</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="195" />
+        <source>a card to print and wear: it shows the trunk's turn</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="208" />
+        <source>a one-minute check of the camera's field of view with a printed board</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="214" />
+        <source>write the board to print</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="224" />
+        <source>a video of the board moved before the camera</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="237" />
+        <source>FILE or URL</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/commands.py" line="238" />
+        <source>where imported sessions are kept: a file, or postgresql://user@host/database</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
     <name>concern</name>
     <message>
         <location filename="../../review/cohort_reasons.py" line="44" />
@@ -1194,6 +1558,33 @@
     <message>
         <location filename="../../review/cohort_reasons.py" line="56" />
         <source>range grew</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>convert</name>
+    <message>
+        <location filename="../../app/convert.py" line="37" />
+        <source>No pose model found them, so their error is not known: 'coach measure --pose-model full' measures them with the errors of the full one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="49" />
+        <source>{count} frames as a camera {distance_m:g} m in front of the person sees them are in '{out}'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="55" />
+        <source>{count} frames as a camera {distance_m:g} m behind the person sees them are in '{out}'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="61" />
+        <source>{count} frames as a camera {distance_m:g} m to the person's left sees them are in '{out}'.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/convert.py" line="67" />
+        <source>{count} frames as a camera {distance_m:g} m to the person's right sees them are in '{out}'.</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -1244,73 +1635,105 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="140" />
+        <location filename="../../review/wording.py" line="166" />
         <source>{day} {month} {year}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="146" />
+        <location filename="../../review/wording.py" line="172" />
         <source>{day} {month}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="154" />
+        <location filename="../../review/wording.py" line="180" />
         <source>Jan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="156" />
+        <location filename="../../review/wording.py" line="182" />
         <source>Feb</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="158" />
+        <location filename="../../review/wording.py" line="184" />
         <source>Mar</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="160" />
+        <location filename="../../review/wording.py" line="186" />
         <source>Apr</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="162" />
+        <location filename="../../review/wording.py" line="188" />
         <source>May</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="164" />
+        <location filename="../../review/wording.py" line="190" />
         <source>Jun</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="166" />
+        <location filename="../../review/wording.py" line="192" />
         <source>Jul</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="168" />
+        <location filename="../../review/wording.py" line="194" />
         <source>Aug</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="170" />
+        <location filename="../../review/wording.py" line="196" />
         <source>Sep</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="172" />
+        <location filename="../../review/wording.py" line="198" />
         <source>Oct</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="174" />
+        <location filename="../../review/wording.py" line="200" />
         <source>Nov</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="176" />
+        <location filename="../../review/wording.py" line="202" />
         <source>Dec</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>demo</name>
+    <message>
+        <location filename="../../app/demo.py" line="45" />
+        <source>Sample clip of a rendered person</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="99" />
+        <source>Written:</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="132" />
+        <source>playing the sample clip</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="178" />
+        <source>Holds of {movement} in the clip: {count}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="181" />
+        <source>            truth                      measured</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/demo.py" line="182" />
+        <source>  hold      held       angle           held       angle</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -1619,32 +2042,32 @@
 </context><context>
     <name>export</name>
     <message>
-        <location filename="../../app/export.py" line="95" />
+        <location filename="../../app/export.py" line="86" />
         <source>{out}: {sessions} of {patient_code}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="100" />
+        <location filename="../../app/export.py" line="91" />
         <source>{day}, {done}: {doubt}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="120" />
+        <location filename="../../app/export.py" line="110" />
         <source>{out}: 1 patient</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="122" />
+        <location filename="../../app/export.py" line="112" />
         <source>{out}: {count} patients</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="130" />
+        <location filename="../../app/export.py" line="120" />
         <source>left out</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="131" />
+        <location filename="../../app/export.py" line="121" />
         <source>taken, though the doubt is not decided</source>
         <translation type="unfinished" />
     </message>
@@ -1754,82 +2177,82 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/convert.py" line="25" />
+        <location filename="../../app/convert.py" line="26" />
         <source>A camera at {distance_m:g} m is none of this program; name {low:g} to {high:g} m.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/demo.py" line="64" />
+        <location filename="../../app/demo.py" line="65" />
         <source>The sample clip '{clip}' is missing; install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/demo.py" line="155" />
+        <location filename="../../app/demo.py" line="156" />
         <source>Nothing was measured in '{clip}'; install the program again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="46" />
+        <location filename="../../app/export.py" line="38" />
         <source>A {kind} export is of one patient: name the code with --patient.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="55" />
+        <location filename="../../app/export.py" line="47" />
         <source>There is no store at '{place}'; import files with 'coach review'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="78" />
+        <location filename="../../app/export.py" line="70" />
         <source>Every session of {patient_code} was left out: decide anew in 'coach review'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="84" />
+        <location filename="../../app/export.py" line="76" />
         <source>nobody yet</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="87" />
+        <location filename="../../app/export.py" line="79" />
         <source>There is no patient '{patient_code}' in the store at '{store}'; it knows {named}{more}: correct the code.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/export.py" line="112" />
+        <location filename="../../app/export.py" line="102" />
         <source>There is no session in the store at '{store}' to export.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="57" />
+        <location filename="../../app/key.py" line="45" />
         <source>'--renew' belongs to 'coach key make', not to 'coach key {deed}'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="77" />
+        <location filename="../../app/key.py" line="65" />
         <source>There is a practice key at {path} already: 'coach key make --renew' makes one for new plans beside it.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="96" />
+        <location filename="../../app/key.py" line="84" />
         <source>There is no practice key here; make one with 'coach key make'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="156" />
+        <location filename="../../app/key.py" line="144" />
         <source>'coach key {deed}' needs the name of the backup file after it.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/measure.py" line="178" />
+        <location filename="../../app/measure.py" line="183" />
         <source>Nobody is seen in '{clip}'; record it again with the whole upper body in the picture.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/measure_many.py" line="61" />
+        <location filename="../../app/measure_many.py" line="62" />
         <source>Two of the clips have the same name, so one table would replace the other; rename one, or measure them one at a time.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/measure_many.py" line="105" />
+        <location filename="../../app/measure_many.py" line="106" />
         <source>There is no clip in the folder '{path}'; name another.</source>
         <translation type="unfinished" />
     </message>
@@ -1859,12 +2282,12 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="53" />
+        <location filename="../../app/review.py" line="50" />
         <source>There is no file or folder '{path}'; check its name.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="87" />
+        <location filename="../../app/review.py" line="84" />
         <source>The store is locked and stays closed without its passphrase.</source>
         <translation type="unfinished" />
     </message>
@@ -2195,53 +2618,53 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="41" />
+        <location filename="../../documents/cells.py" line="40" />
         <source>{count:,} rows</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="47" />
+        <location filename="../../documents/cells.py" line="45" />
         <source>{where} is not UTF-8 text; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="57" />
+        <location filename="../../documents/cells.py" line="55" />
         <source>{count:,} columns</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="64" />
+        <location filename="../../documents/cells.py" line="62" />
         <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="123" />
+        <location filename="../../documents/cells.py" line="121" />
         <source>{where}, line {row}, column {column}, holds {cell!a} where a number belongs; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="130" />
+        <location filename="../../documents/cells.py" line="128" />
         <source>{where} holds cells that are no numbers; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="145" />
+        <location filename="../../documents/cells.py" line="143" />
         <source>{where}, line {row}, {name} is {value:g}, allowed are {low:g} to {high:g}; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="159" />
+        <location filename="../../documents/cells.py" line="157" />
         <source>{where}, line {line}, has no time_s; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="167" />
+        <location filename="../../documents/cells.py" line="165" />
         <source>{where}, line {line}, time_s runs backwards; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="177" />
-        <source>{where} is too large: {found}, at most {allowed} are read; check that this is the right file.</source>
+        <location filename="../../documents/cells.py" line="175" />
+        <source>{where} is too large: {found}, at most {allowed:,} are read; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2406,78 +2829,128 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="32" />
+        <location filename="../../documents/refusal.py" line="31" />
         <source>{where} cannot be used: {explain}; correct it or ask for a new file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="48" />
+        <location filename="../../documents/refusal.py" line="47" />
         <source>{field} is missing</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="49" />
+        <location filename="../../documents/refusal.py" line="48" />
         <source>{field} is not a known field</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="52" />
+        <location filename="../../documents/refusal.py" line="51" />
         <source>the content is {value}, allowed {allowed}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="54" />
+        <location filename="../../documents/refusal.py" line="53" />
         <source>{place} is {value}, allowed {allowed}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="88" />
+        <location filename="../../documents/refusal.py" line="86" />
         <source>{allowed} or null</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="93" />
-        <source>are whole numbers from {least} to {most}{unit}</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/refusal.py" line="95" />
-        <source>are {least} to {most}{unit}</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/refusal.py" line="99" />
+        <location filename="../../documents/refusal.py" line="94" />
         <source>are {names}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="102" />
+        <location filename="../../documents/refusal.py" line="97" />
         <source>is {names}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="105" />
+        <location filename="../../documents/refusal.py" line="100" />
         <source>is text of the form {pattern}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="109" />
+        <location filename="../../documents/refusal.py" line="104" />
         <source>is text of {least} to {max_length} characters</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="114" />
+        <location filename="../../documents/refusal.py" line="109" />
         <source>is a list of {least} to {max_length} entries</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="118" />
+        <location filename="../../documents/refusal.py" line="113" />
         <source>is an object in braces</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/refusal.py" line="120" />
+        <location filename="../../documents/refusal.py" line="115" />
         <source>is something else</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="121" />
+        <source>{place}, {inner}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="127" />
+        <source>exercise {number}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="129" />
+        <source>repetition {number}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="131" />
+        <source>other side {number}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="133" />
+        <source>entry {number}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="140" />
+        <source>are whole numbers from {least} to {most}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="146" />
+        <source>are {least} to {most} seconds</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="148" />
+        <source>are {least} to {most} degrees</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="150" />
+        <source>are {least} to {most} pixels</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="152" />
+        <source>are {least} to {most} metres</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="154" />
+        <source>are {least} to {most}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/refusal.py" line="159" />
+        <source>any</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -3509,96 +3982,96 @@
 </context><context>
     <name>key</name>
     <message>
-        <location filename="../../app/export.py" line="64" />
+        <location filename="../../app/export.py" line="56" />
         <source>the locked store {place}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="149" />
-        <location filename="../../app/key.py" line="116" />
-        <location filename="../../app/key.py" line="64" />
+        <location filename="../../app/key.py" line="137" />
+        <location filename="../../app/key.py" line="104" />
+        <location filename="../../app/key.py" line="52" />
         <source>the practice's key</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="65" />
+        <location filename="../../app/key.py" line="53" />
         <source>The key for new plans in {path} is now</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="67" />
+        <location filename="../../app/key.py" line="55" />
         <source>Older keys still open what was sealed for them; give out plans with the new one
 and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="83" />
+        <location filename="../../app/key.py" line="71" />
         <source>the new key</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="84" />
+        <location filename="../../app/key.py" line="72" />
         <source>Made {path}; put this public key into plans:</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="87" />
+        <location filename="../../app/key.py" line="75" />
         <source>Back it up now with 'coach key back-up FILE': without it nothing can be opened.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="103" />
+        <location filename="../../app/key.py" line="91" />
         <source>made {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="105" />
+        <location filename="../../app/key.py" line="93" />
         <source>made on an unknown day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="108" />
+        <location filename="../../app/key.py" line="96" />
         <source>older, opens what was sealed for it</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="110" />
+        <location filename="../../app/key.py" line="98" />
         <source>current, for new plans</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="127" />
-        <location filename="../../app/key.py" line="118" />
+        <location filename="../../app/key.py" line="115" />
+        <location filename="../../app/key.py" line="106" />
         <source>the backup</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="120" />
+        <location filename="../../app/key.py" line="108" />
         <source>{backup}: keep it away from this machine.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="128" />
+        <location filename="../../app/key.py" line="116" />
         <source>the key on this machine</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="130" />
+        <location filename="../../app/key.py" line="118" />
         <source>Restored {path}; the public key for new plans is</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="135" />
+        <location filename="../../app/key.py" line="123" />
         <source>the store now</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="136" />
+        <location filename="../../app/key.py" line="124" />
         <source>the store</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/key.py" line="137" />
+        <location filename="../../app/key.py" line="125" />
         <source>{place} is locked; the passphrase is asked for when it is opened.</source>
         <translation type="unfinished" />
     </message>
@@ -3620,37 +4093,37 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>lens</name>
     <message>
-        <location filename="../../app/lens.py" line="40" />
+        <location filename="../../app/lens.py" line="36" />
         <source>Print it at 100 %, stick it flat on something stiff, then run 'coach lens --camera N'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/lens.py" line="68" />
+        <location filename="../../app/lens.py" line="56" />
         <source>For recordings of this camera: coach measure CLIP --field-of-view {value:g}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/lens.py" line="85" />
+        <location filename="../../app/lens.py" line="73" />
         <source>Kept for camera {camera} at this shape of picture: {path}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/lens.py" line="95" />
+        <location filename="../../app/lens.py" line="83" />
         <source>looking for the board</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/lens.py" line="103" />
+        <location filename="../../app/lens.py" line="91" />
         <source>{count} views; {wish}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/lens.py" line="114" />
+        <location filename="../../app/lens.py" line="102" />
         <source>Horizontal field of view: {angle} ± {error} degrees (95 % interval), from {views} views; the board's corners miss by {miss} pixels.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/lens.py" line="136" />
+        <location filename="../../app/lens.py" line="124" />
         <source>coach: {fault} The usual field of view is assumed.</source>
         <translation type="unfinished" />
     </message>
@@ -3697,6 +4170,83 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     <message>
         <location filename="../../capture/lens_views.py" line="76" />
         <source>go on moving and tilting the sheet, with short stops</source>
+        <translation type="unfinished" />
+    </message>
+</context><context>
+    <name>measure</name>
+    <message>
+        <location filename="../../app/measure.py" line="60" />
+        <source>measuring</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="70" />
+        <source>Points and errors are of the pose model {model}.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="91" />
+        <source>Points and errors are of the pose model {model}, as {who} says.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure.py" line="166" />
+        <source>coach: more than one person is in view; the one nearest to the camera at the start is followed.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="22" />
+        <source>{what}: {usable} of {count} frames usable</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="28" />
+        <source>  no hold of two seconds or more</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="30" />
+        <source>  repetitions there and back: {count}, held of them: {held}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="37" />
+        <source>  refused frames: {count}. {why}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="52" />
+        <source>It is not known which pose model found these points, so neither is how wrong angles from them are. Put the sitting's session.json beside its landmarks.csv, or name the model with --pose-model.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="58" />
+        <source>It was never measured how wrong this angle is with the pose model that found these points. Measure a clip with the full one.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="66" />
+        <source>  hold {number}: {start_s:.1f} to {end_s:.1f} s, held {held_s:.1f} s, {value} ({ended})</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="81" />
+        <source>{value:.0f} ± {error:.0f} degrees</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="85" />
+        <source>{value:.0f} ± {error:.0f} %, {levels}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="96" />
+        <source>Angles are of the arm against the trunk, shoulder blade included, each with the half width of its 95 % interval.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/measure_summary.py" line="102" />
+        <source>Heights are of the wrist, 0 % at C7 and 100 % at the posterior superior iliac spines, each with the half width of its 95 % interval; the levels are those of the thumb's tip.</source>
         <translation type="unfinished" />
     </message>
 </context><context>
@@ -4000,12 +4550,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/patient.py" line="146" />
+        <location filename="../../app/patient.py" line="142" />
         <source>Your last sitting ended {minutes} minutes ago. Let the shoulder rest for some hours, unless your therapist said otherwise.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/patient.py" line="152" />
+        <location filename="../../app/patient.py" line="148" />
         <source>Everything for today is done. More than asked is not better.</source>
         <translation type="unfinished" />
     </message>
@@ -4082,7 +4632,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     </message>
     <message>
         <location filename="../patient/record_card.py" line="71" />
-        <source>{held} of {asked} s held</source>
+        <source>{held} of {asked:g} s held</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -4880,7 +5430,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     </message>
     <message>
         <location filename="../therapist/plan_fields.py" line="87" />
-        <source>{field} is '{text}': write a number from {least} to {most}, or leave it empty.</source>
+        <source>{field} is '{text}': write a number from {least:g} to {most:g}, or leave it empty.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -6081,7 +6631,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="117" />
+        <location filename="../../review/replay_wording.py" line="95" />
         <location filename="../../review/doubt_wording.py" line="37" />
         <source>error not known</source>
         <translation type="unfinished" />
@@ -6167,13 +6717,13 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="122" />
+        <location filename="../../review/wording.py" line="148" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="124" />
+        <location filename="../../review/wording.py" line="150" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation type="unfinished" />
@@ -6691,108 +7241,78 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="28" />
+        <location filename="../../review/replay_wording.py" line="25" />
         <source>{day}, repetition {number}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="36" />
-        <source>{movement}, {side}, {position}, camera: {view}</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="47" />
+        <location filename="../../review/replay_wording.py" line="39" />
         <source>{value}, held {seconds} s, {ended}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="57" />
-        <source>completed</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="59" />
-        <source>let go</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="61" />
-        <source>ended with the arm out of sight</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="63" />
-        <source>stopped</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="65" />
-        <source>ended with the recording</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/replay_wording.py" line="72" />
+        <location filename="../../review/replay_wording.py" line="50" />
         <source>pain not given</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="73" />
+        <location filename="../../review/replay_wording.py" line="51" />
         <source>pain before {before}, after {after}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/report.py" line="115" />
-        <location filename="../../review/replay_wording.py" line="80" />
+        <location filename="../../review/replay_wording.py" line="58" />
         <source>not given</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="81" />
+        <location filename="../../review/replay_wording.py" line="59" />
         <source>{score} of 10</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="88" />
+        <location filename="../../review/replay_wording.py" line="66" />
         <source>No compensation noted in the hold</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="89" />
+        <location filename="../../review/replay_wording.py" line="67" />
         <source>Compensation in the hold: {faults}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="97" />
+        <location filename="../../review/replay_wording.py" line="75" />
         <source>no frame here</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="101" />
+        <location filename="../../review/replay_wording.py" line="79" />
         <source>no value: unknown</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="102" />
+        <location filename="../../review/replay_wording.py" line="80" />
         <source>no value: {why}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="113" />
+        <location filename="../../review/replay_wording.py" line="91" />
         <source>not seen</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="126" />
+        <location filename="../../review/replay_wording.py" line="104" />
         <source>{repetition}: {moment}, {seconds} s after the hold</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="129" />
+        <location filename="../../review/replay_wording.py" line="107" />
         <source>{repetition}: {moment}, {seconds} s before the hold</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/replay_wording.py" line="131" />
+        <location filename="../../review/replay_wording.py" line="109" />
         <source>{repetition}: {moment}, {seconds} s into the hold</source>
         <translation type="unfinished" />
     </message>
@@ -6969,107 +7489,137 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="32" />
+        <location filename="../../review/wording.py" line="33" />
         <source>Flexion</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="34" />
+        <location filename="../../review/wording.py" line="35" />
         <source>Extension</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="36" />
+        <location filename="../../review/wording.py" line="37" />
         <source>Abduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="38" />
+        <location filename="../../review/wording.py" line="39" />
         <source>External rotation at side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="40" />
+        <location filename="../../review/wording.py" line="41" />
         <source>External rotation at 90°</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="42" />
+        <location filename="../../review/wording.py" line="43" />
         <source>Horizontal adduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="44" />
+        <location filename="../../review/wording.py" line="45" />
         <source>Hand behind back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="49" />
+        <location filename="../../review/wording.py" line="50" />
         <source>left</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="49" />
+        <location filename="../../review/wording.py" line="50" />
         <source>right</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="56" />
+        <location filename="../../review/wording.py" line="57" />
         <source>standing</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="58" />
+        <location filename="../../review/wording.py" line="59" />
         <source>sitting</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="60" />
+        <location filename="../../review/wording.py" line="61" />
         <source>supine</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="62" />
+        <location filename="../../review/wording.py" line="63" />
         <source>prone</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="64" />
+        <location filename="../../review/wording.py" line="65" />
         <source>side-lying</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="66" />
+        <location filename="../../review/wording.py" line="67" />
         <source>doorway</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="73" />
+        <location filename="../../review/wording.py" line="74" />
         <source>front</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="75" />
+        <location filename="../../review/wording.py" line="76" />
         <source>side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="77" />
+        <location filename="../../review/wording.py" line="78" />
         <source>back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="79" />
+        <location filename="../../review/wording.py" line="80" />
         <source>foot</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="185" />
+        <location filename="../../review/wording.py" line="85" />
+        <source>{movement}, {side}, {position}, camera: {view}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="97" />
+        <source>completed</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="99" />
+        <source>let go</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="101" />
+        <source>ended with the arm out of sight</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="103" />
+        <source>stopped</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="105" />
+        <source>ended with the recording</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/wording.py" line="211" />
         <source>{begin} to {end}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="202" />
+        <location filename="../../review/wording.py" line="228" />
         <source>{first} and {last}</source>
         <translation type="unfinished" />
     </message>
@@ -7079,17 +7629,17 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="54" />
         <location filename="../therapist/import_run.py" line="106" />
-        <location filename="../../app/review.py" line="50" />
+        <location filename="../../app/review.py" line="47" />
         <source>Shoulder review</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="73" />
+        <location filename="../../app/review.py" line="70" />
         <source>The passphrase of the practice's key, to open sealed files (Cancel: go on without, and unlock it later with {key}):</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/review.py" line="84" />
+        <location filename="../../app/review.py" line="81" />
         <source>The passphrase of the store:</source>
         <translation type="unfinished" />
     </message>

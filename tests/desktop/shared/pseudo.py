@@ -62,7 +62,7 @@ class _Table(QTranslator):
 def install(application: QApplication) -> None:
     """Speak it from here on; ``choose_language`` goes back."""
     application.installTranslator(_Table(application))
-    texts.choose(CODE, ".", QCoreApplication.translate)
+    texts.choose(CODE, ".", ",", QCoreApplication.translate)
 
 
 def bare(text: str, data: re.Pattern[str]) -> str:
