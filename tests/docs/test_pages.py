@@ -101,3 +101,28 @@ def test_the_figures_of_the_worked_case_are_those_of_the_program(tmp_path: Path)
     quoted = fenced(ROOT / "docs" / "guide_therapist.md", "text")
     assert len(quoted) > 20
     assert [line for line in quoted if line not in said] == []
+
+
+PICTURE = re.compile(r"!\[[^\]]+\]\(screens/(\w+)\.png\)")
+
+
+def shape(page: Path) -> list[str]:
+    """Give what a page is made of: headings, points, rows of tables, pictures, in their order."""
+    marks = [re.match(r"#+ |- |\||```", line) for line in page.read_text("utf-8").splitlines()]
+    return [mark[0] for mark in marks if mark]
+
+
+def test_the_patients_guides_tell_the_same_in_every_language() -> None:
+    english = ROOT / "docs" / "guide_patient.md"
+    others = sorted((ROOT / "docs").glob("guide_patient_*.md"))
+    assert others
+    pictures = PICTURE.findall(english.read_text("utf-8"))
+    assert len(pictures) >= 6
+    figures = re.findall(r"\d+", PICTURE.sub("", english.read_text("utf-8")))
+    for other in others:
+        code, text = other.stem.rpartition("_")[2], other.read_text("utf-8")
+        assert shape(other) == shape(english)
+        assert PICTURE.findall(text) == [f"{name}_{code}" for name in pictures]
+        assert re.findall(r"\d+", PICTURE.sub("", text)) == figures
+        words = len(text.split()), len(english.read_text("utf-8").split())
+        assert words[0] == pytest.approx(words[1], rel=0.1)
