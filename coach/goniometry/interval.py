@@ -51,6 +51,7 @@ left on a person whom the fit has not seen, more where few were seen (sitting, p
 LITE: dict[tuple[Movement, Position, View], KnownError] = {
     (Movement.FLEXION, _STANDING, View.SIDE): KnownError(9.5, (1.3, 1.0, -1.0)),
     (Movement.FLEXION, _SITTING, View.SIDE): KnownError(10.0, (-2.4, -0.8, -0.8)),
+    (Movement.FLEXION, _SUPINE, View.SIDE): KnownError(10.5, (-1.4, -0.1, -1.4)),
     (Movement.EXTENSION, _STANDING, View.SIDE): KnownError(9.0, (-1.3, 0.3, -0.8)),
     (Movement.ABDUCTION, _STANDING, View.FRONT): KnownError(8.0, (1.3, 0.7, -1.0)),
     (Movement.ABDUCTION, _SITTING, View.FRONT): KnownError(8.5, (0.6, 0.6, -1.0)),

@@ -50,7 +50,7 @@ def readings_of(
         values = (values + np.array(flat)) / 2
     known = task.movement, task.position, task.view
     out = []
-    seen = forms(stance, sights, start, expectation, task.movement, task.view)
+    seen = forms(stance, sights, start, expectation, task)
     for i, form in enumerate(seen):
         model = sights[i].pose.model
         assert model is not None  # Task.doubt_of refuses points of no known model

@@ -15,16 +15,17 @@ import pytest
 from coach.app.measure import Tracked, track
 from coach.capture.sources import open_source
 from coach.documents.measurement import Measurement
+from coach.domain.pose import PoseModel
 from tests.tracing import ROOT, can_trace, traced
 
 CLIPS = ROOT / "sample_videos"
 
 
 @functools.cache
-def tracked(name: str) -> Tracked:
+def tracked(name: str, model: PoseModel = PoseModel.FULL) -> Tracked:
     source = open_source(CLIPS / f"{name}.mp4")
     try:
-        return track(source)
+        return track(source, model=model)
     finally:
         source.close()
 

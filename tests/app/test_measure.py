@@ -19,6 +19,7 @@ from coach.documents.measurement import (
     measurement_json,
 )
 from coach.domain.movement import Movement, Position, Side, Unit, View, needed_view
+from coach.domain.pose import PoseModel
 from coach.domain.progress import EndedBecause, Repetition
 from coach.domain.reading import Doubt, Form, Reading
 from coach.goniometry import DEFINITIONS
@@ -40,15 +41,25 @@ FORM = {
 }  # fmt: skip
 
 
-def measured(name: str, movement: Movement, side: Side) -> Measurement:
+def measured(
+    name: str, movement: Movement, side: Side, model: PoseModel = PoseModel.FULL
+) -> Measurement:
     view = needed_view(movement, Position.STANDING)
-    return measure(tracked(name), movement, side, view, Position.STANDING)
+    return measure(tracked(name, model), movement, side, view, Position.STANDING)
 
 
-@pytest.mark.parametrize(("name", "movement", "side"), EXERCISES)
-def test_holds_and_angles_are_those_of_the_clip(name: str, movement: Movement, side: Side) -> None:
+@pytest.mark.parametrize(
+    ("name", "movement", "side", "model"),
+    [
+        *((*exercise, PoseModel.FULL) for exercise in EXERCISES),
+        *((*exercise, PoseModel.LITE) for exercise in EXERCISES[1:4]),
+    ],
+)
+def test_holds_and_angles_are_those_of_the_clip(
+    name: str, movement: Movement, side: Side, model: PoseModel
+) -> None:
     true = truth(name)
-    found = measured(name, movement, side)
+    found = measured(name, movement, side, model)
     assert len(found.repetitions) == len(true["holds"])
     for repetition, hold in zip(found.repetitions, true["holds"], strict=True):
         assert repetition.held_s == pytest.approx(hold["held_s"], abs=0.7)

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from functools import cache
 
 import numpy as np
 import pytest
 
 from coach.domain.movement import Movement, Position, Side, View
+from coach.domain.pose import PoseModel
 from coach.domain.reading import Form
 from tests.goniometry.stick_body import Way, recording
 from tests.goniometry.ways import DISTINCT, USUAL_MARKS, end_of, read, seen_from
@@ -211,3 +213,24 @@ def test_behind_the_back_no_arm_is_claimed() -> None:
     form = forms(Movement.HAND_BEHIND_BACK, STANDING, View.BACK, Side.LEFT)["nothing"]
     assert form.elbow_flexion_deg is form.elbow_drift_deg is None
     assert form.elbow_flexion_error_deg is form.elbow_drift_error_deg is None
+
+
+@pytest.mark.parametrize(
+    ("model", "position", "error_deg"),
+    [
+        (PoseModel.FULL, SITTING, 5.0),
+        (PoseModel.LITE, SITTING, 7.0),
+        (PoseModel.LITE, STANDING, 5.0),
+    ],
+)
+def test_a_lean_sitting_is_worth_less_with_the_small_model(
+    model: PoseModel, position: Position, error_deg: float
+) -> None:
+    """Half widths of docs/measurement.md, "The small pose model"."""
+    poses = recording(
+        FLEXION, np.full(10, 60.0), Side.LEFT, seen_from(View.SIDE, FLEXION), position=position,
+        marks=USUAL_MARKS,
+    )  # fmt: skip
+    seen = [(time_s, pose and replace(pose, model=model)) for time_s, pose in poses]
+    readings = read(seen, FLEXION, Side.LEFT, View.SIDE, position).readings
+    assert {reading.form.trunk_lean_error_deg for reading in readings} == {error_deg}

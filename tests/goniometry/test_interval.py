@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import re
+from pathlib import Path
+
 import numpy as np
 import pytest
 from hypothesis import given
@@ -83,3 +86,22 @@ def test_the_full_model_measures_every_way_and_the_small_one_some() -> None:
     assert all(measures(PoseModel.FULL, *way) for way in WAYS)
     assert 0 < sum(measures(PoseModel.LITE, *way) for way in WAYS) < len(WAYS)
     assert not any(measures(None, *way) for way in WAYS)
+
+
+def test_the_small_model_measures_what_the_documentation_has_figures_for_and_as_widely() -> None:
+    document = Path(__file__).parents[2] / "docs" / "measurement.md"
+    section = document.read_text("utf-8").split("### The small pose model")[1].split("\n### ")[0]
+    row = re.compile(
+        r"^\| ([\w-]+), (\w+), (\w+) \|.*\| (?:([\d.]+) \(([\d.]+)\)|not allowed) \|$", re.M
+    )
+    told = {
+        (Movement(m), Position(p), View(v)): (lite, full)
+        for m, p, v, lite, full in row.findall(section)
+    }
+    assert len(told) == 8
+    for way in WAYS:
+        lite, full = told.get(way, ("", ""))
+        assert measures(PoseModel.LITE, *way) is bool(lite), way
+        if lite:
+            widths = [error_of(*way, 30.0, 0.0, model=m) for m in (PoseModel.LITE, PoseModel.FULL)]
+            assert widths == [float(lite), float(full)]
