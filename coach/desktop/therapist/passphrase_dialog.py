@@ -77,8 +77,8 @@ class PassphraseDialog(QDialog):
         buttons = QHBoxLayout()
         buttons.setSpacing(SPACES_PX[2])
         buttons.addStretch(1)
-        buttons.addWidget(self.put_aside)
         buttons.addWidget(self.enter)
+        buttons.addWidget(self.put_aside)
         # The same height whether it asks, unlocks or says why it did not.
         self.message.setMinimumHeight(4 * self.fontMetrics().lineSpacing())
         self.message.setAlignment(Qt.AlignmentFlag.AlignTop)

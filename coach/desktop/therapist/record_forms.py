@@ -137,8 +137,11 @@ class RecordForm(QDialog):
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
         form.setHorizontalSpacing(SPACES_PX[2])
         form.setVerticalSpacing(SPACES_PX[1])
-        for label, entry in fields.values():
-            form.addRow(named(label, entry.widget), entry.widget)
+        for words, entry in fields.values():
+            label = named(words, entry.widget)
+            if not isinstance(entry, LongEntry):  # its label stands by the first of its lines
+                label.setMinimumHeight(entry.widget.sizeHint().height())
+            form.addRow(label, entry.widget)
         self.message = said("caution")
         self.message.setAccessibleName(translate("records", "What to correct"))
         self.message.hide()

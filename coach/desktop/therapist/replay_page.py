@@ -26,6 +26,8 @@ from coach.texts import translate
 
 _TICK_MS = 33
 _MARGINS_PX = 20
+_FIGURES_SHARE, _TRACES_SHARE = (4, 6), 6
+"""Of the width; two figures get more of it than one."""
 _TOLERANCE_S = 1e-6
 
 
@@ -98,8 +100,8 @@ class ReplayPage(QDialog):
             traces.addWidget(trace)
         self._middle = QHBoxLayout()
         self._middle.setSpacing(SPACES_PX[3])
-        self._middle.addLayout(figures, 2)
-        self._middle.addLayout(traces, 3)
+        self._middle.addLayout(figures, _FIGURES_SHARE[0])
+        self._middle.addLayout(traces, _TRACES_SHARE)
         keys_line = QLabel(keys_told())
         keys_line.setWordWrap(True)
         keys_line.setProperty("role", "soft")
@@ -204,9 +206,11 @@ class ReplayPage(QDialog):
 
     def _show(self) -> None:
         exercise, number = self._places[self._at]
-        shown = [_cut(self._session, exercise, number)]
+        chosen = _cut(self._session, exercise, number)
+        shown = [chosen]
         if self._other is not None:
-            shown.append(_cut(self._other, *same_exercise(self._other, shown[0])))
+            shown.append(_cut(self._other, *same_exercise(self._other, chosen)))
+            shown.sort(key=lambda each: each.started_at)  # before stands on the left of after
         self._pause()
         self._message.hide()
         self.shown = tuple(shown)
@@ -218,7 +222,7 @@ class ReplayPage(QDialog):
         title = translate("replay", "{exercise}, repetition {number} of {count} of the session")
         self._title.setText(
             title.format(
-                exercise=exercise_name(shown[0]), number=self._at + 1, count=len(self._places)
+                exercise=exercise_name(chosen), number=self._at + 1, count=len(self._places)
             )
         )
         for i, (figure, trace) in enumerate(zip(self.figures, self.traces, strict=True)):
@@ -227,6 +231,7 @@ class ReplayPage(QDialog):
             if i < len(shown):
                 figure.show_replay(shown[i])
                 trace.show_replay(shown[i], span, covered)
+        self._middle.setStretch(0, _FIGURES_SHARE[len(shown) - 1])
         self.reflow(self._width_px)
         self.move_to(0.0)
 

@@ -192,3 +192,12 @@ def test_a_sealed_file_is_opened_with_the_practices_key(
     assert len(found.landmarks.time_s) > 0
     with pytest.raises(Fault, match="is sealed"):
         choose_session(None, store, None)
+
+
+def test_before_stands_on_the_left_of_after(app, stored, qtbot):
+    for chosen, other in ((stored(0), stored(3)), (stored(3), stored(0))):
+        page = ReplayPage(chosen, lambda _: None)
+        qtbot.addWidget(page)
+        page.compare_with(other)
+        before, after = page.shown
+        assert before.started_at < after.started_at
