@@ -5,7 +5,7 @@ from __future__ import annotations
 from PyQt6.QtCore import QBuffer, QIODevice, QMarginsF, QPointF, QRectF
 from PyQt6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
-from coach.desktop.shared.canvas import Align, Canvas, broken
+from coach.desktop.shared.canvas import LINE_EM, Align, Canvas, broken
 from coach.desktop.shared.chart import paint_chart
 from coach.desktop.shared.palettes import LIGHT, Palette
 from coach.desktop.shared.pdf_text import with_true_spaces
@@ -27,6 +27,7 @@ _CELL_SIZE = 0.97
 _LINE = 1.2
 _MOST_ROWS = 12
 _MOST_CHARTS = 6
+_DONE_EM, _WEEKS_SHARE = 11.5, 0.45
 _RIGHT = frozenset(COLUMNS) - {"Movement", "Verdict"}
 
 
@@ -68,7 +69,7 @@ def paint_report(
     top = _table(canvas, box, top, report) + 1.1 * em
     foot = _foot_height(canvas, box, report)
     bottom = box.bottom() - foot
-    strip = 11.5 * em
+    strip = max(_DONE_EM * em, _facts_height(canvas, box, report))
     charts = QRectF(box.left(), top, box.width(), bottom - strip - 1.6 * em - top)
     _charts(canvas, charts, report)
     _done(canvas, QRectF(box.left(), bottom - strip, box.width(), strip - em), report)
@@ -192,23 +193,32 @@ def _charts(canvas: Canvas, box: QRectF, report: Report) -> None:
 
 def _done(canvas: Canvas, box: QRectF, report: Report) -> None:
     em, colours = canvas.em, canvas.palette
-    half = box.width() * 0.45
+    half = box.width() * _WEEKS_SHARE
     title = QRectF(box.left(), box.top(), half, 1.6 * em)
     words = translate("report", "Sessions by week, done / asked for")
     canvas.text(title, words, size=1.1, bold=True)
     weeks = QRectF(box.left(), title.bottom() + 0.3 * em, half, box.bottom() - title.bottom())
     paint_weeks(canvas.painter, weeks, report.adherence.weeks, 0.95 * em, colours)
-    left = box.left() + half + 2 * em
-    title = QRectF(left, box.top(), box.right() - left, 1.6 * em)
+    left, width, name_width = _facts_columns(canvas, box, report)
     words = translate("report", "What was done, pain, camera")
-    canvas.text(title, words, size=1.1, bold=True)
+    canvas.text(QRectF(left, box.top(), box.right() - left, 1.6 * em), words, size=1.1, bold=True)
     y = title.bottom() + 0.2 * em
-    name_width = max(canvas.width(name) for name, _ in report.facts) + em
     for name, text in report.facts:
-        canvas.text(QRectF(left, y, name_width, 1.4 * em), name, colour=colours.ink_soft)
-        value = QRectF(left + name_width, y, box.right() - left - name_width, 1.4 * em)
-        canvas.text(value, text)
-        y += 1.4 * em
+        canvas.text(QRectF(left, y, name_width, LINE_EM * em), name, colour=colours.ink_soft)
+        y += canvas.paragraph(QRectF(left + name_width, y, width, em), text) + 0.08 * em
+
+
+def _facts_columns(canvas: Canvas, box: QRectF, report: Report) -> tuple[float, float, float]:
+    """Give the left edge of the facts, the width of what they say and that of their names."""
+    name_width = max(canvas.width(name) for name, _ in report.facts) + canvas.em
+    left = box.left() + _WEEKS_SHARE * box.width() + 2 * canvas.em
+    return left, box.right() - left - name_width, name_width
+
+
+def _facts_height(canvas: Canvas, box: QRectF, report: Report) -> float:
+    _, width, _ = _facts_columns(canvas, box, report)
+    lines = [len(broken(text, canvas.metrics(), width)) for _, text in report.facts]
+    return (2.8 + LINE_EM * sum(lines) + 0.08 * len(lines)) * canvas.em
 
 
 def _foot_lines(report: Report) -> tuple[str, ...]:

@@ -6,6 +6,7 @@ from datetime import date
 import pytest
 from pypdf import PdfReader
 
+from coach.desktop.shared.language import choose_language
 from coach.desktop.shared.report_page import report_pdf
 from coach.review.report import report
 from coach.review.report_columns import COLUMNS
@@ -60,3 +61,17 @@ def test_names_are_text_and_nothing_else(app, invented):
     code = "<b>O'Neil</b> & (Söhne) /../ =1+1"
     _, _, text = read_back(report_pdf(report([invented.make_session(code=code)])))
     assert code in text
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_no_fact_is_shortened(app, invented, language):
+    choose_language(app, language)
+    try:
+        documents = [invented.make_session(n) for n in range(3)]
+        content = report(documents, until=date(2026, 3, 1), printed_on=date(2026, 3, 1))
+        _, _, text = read_back(report_pdf(content))
+        for name, said in content.facts:
+            assert f"{name} {said}" in text
+        assert "\N{HORIZONTAL ELLIPSIS}" not in text
+    finally:
+        choose_language(app, "en")
