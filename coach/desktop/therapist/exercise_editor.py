@@ -6,12 +6,7 @@ from collections.abc import Mapping, Sequence
 
 import msgspec
 from PyQt6.QtCore import Qt, pyqtSignal
-from PyQt6.QtWidgets import (
-    QCheckBox,
-    QComboBox,
-    QVBoxLayout,
-    QWidget,
-)
+from PyQt6.QtWidgets import QCheckBox, QComboBox, QVBoxLayout, QWidget
 
 from coach.catalogue import exercise_title
 from coach.desktop.shared.theme import SPACES_PX, type_scale
@@ -139,7 +134,12 @@ class ExerciseEditor(QWidget):
         self.rule.toggled.connect(lambda _: self._tell())
 
     def show_exercise(
-        self, planned: PlannedExercise | None, unusual: Sequence[str], *, both_sides: bool
+        self,
+        planned: PlannedExercise | None,
+        unusual: Sequence[str],
+        source: str = "",
+        *,
+        both_sides: bool,
     ) -> None:
         """Show an exercise with what is unusual in it; its side is free where both are treated."""
         self._planned = planned
@@ -155,6 +155,7 @@ class ExerciseEditor(QWidget):
             self._fill(planned)
         finally:
             self._filling = False
+        self.measured.setText("\n".join(filter(None, (measured_text(planned), source))))
         degrees = planned.movement is not None and planned.movement.unit is Unit.DEGREES
         for widget in (self.target, self._target_label, self.at_least, self._at_least_label):
             widget.setVisible(degrees)
@@ -168,7 +169,6 @@ class ExerciseEditor(QWidget):
 
     def _fill(self, planned: PlannedExercise) -> None:
         self.name.setText(exercise_name(planned, self._names))
-        self.measured.setText(measured_text(planned))
         self.hold.setValue(planned.hold_s)
         self.repetitions.setValue(planned.repetitions)
         self.rest.setValue(planned.rest_s)

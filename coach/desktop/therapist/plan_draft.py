@@ -16,6 +16,7 @@ from coach.domain.exercise import Exercise, Irritability
 from coach.domain.fault import Fault
 from coach.domain.movement import Side
 from coach.domain.plan import OtherSide, Plan, PlannedExercise
+from coach.review.dose_sources import source_words
 from coach.review.plan_changes import plan_changes
 from coach.review.plan_wording import dose_text, exercise_name
 from coach.review.plans import proposed, time_a_day, unusual
@@ -136,6 +137,14 @@ class PlanDraft:
         if planned.exercise is None or self.irritability is None:
             return ()
         return unusual(planned, self._known[planned.exercise], self.irritability)
+
+    def source(self, planned: PlannedExercise) -> str:
+        """Say where the usual dose is from; nothing where there is none to compare with."""
+        if planned.exercise is None or self.irritability is None:
+            return ""
+        dose = self._known[planned.exercise].doses[self.irritability]
+        told = translate("plans", "Usual dose. {source}")
+        return told.format(source=source_words(dose.source))
 
     def texts(self) -> list[str]:
         """Give each exercise in a few lines."""

@@ -208,7 +208,8 @@ class PlanPage(QWidget):
         self._show_texts(row)
         planned = self.draft.exercises[row] if row >= 0 else None
         hints = () if planned is None else self.draft.unusual(planned)
-        self.editor.show_exercise(planned, hints, both_sides=self.draft.side is None)
+        source = "" if planned is None else self.draft.source(planned)
+        self.editor.show_exercise(planned, hints, source, both_sides=self.draft.side is None)
 
     def _show_texts(self, row: int) -> None:
         self.plan.show_texts(self.draft.texts(), row)

@@ -2522,7 +2522,7 @@
         <translation>Es gibt keinen Bildschirm für ein Fenster: Starten Sie das Programm von einer Arbeitsoberfläche aus, oder nehmen Sie einen Befehl, der keinen braucht.</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="50" />
+        <location filename="../shared/report_page.py" line="51" />
         <source>The report could not be drawn: try again, and restart the program if it fails.</source>
         <translation>Der Bericht ließ sich nicht zeichnen: Versuchen Sie es noch einmal, und starten Sie das Programm neu, wenn es wieder misslingt.</translation>
     </message>
@@ -5213,129 +5213,129 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Gemessen: {movement}; {camera}</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="59" />
+        <location filename="../therapist/exercise_editor.py" line="54" />
         <source>What is unusual in this dose</source>
         <translation>Was an dieser Dosis unüblich ist</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="60" />
+        <location filename="../therapist/exercise_editor.py" line="55" />
         <source>Hold</source>
         <translation>Halten</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="61" />
+        <location filename="../therapist/exercise_editor.py" line="56" />
         <source>Repetitions</source>
         <translation>Wiederholungen</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="62" />
+        <location filename="../therapist/exercise_editor.py" line="57" />
         <source>Rest</source>
         <translation>Pause</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="63" />
+        <location filename="../therapist/exercise_editor.py" line="58" />
         <source>Times a day</source>
         <translation>Mal am Tag</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="64" />
+        <location filename="../therapist/exercise_editor.py" line="59" />
         <source>Pain limit</source>
         <translation>Schmerzgrenze</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="65" />
+        <location filename="../therapist/exercise_editor.py" line="60" />
         <source>Not beyond, in degrees</source>
         <translation>Höchstens bis, in Grad</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="66" />
+        <location filename="../therapist/exercise_editor.py" line="61" />
         <source>Side of this exercise</source>
         <translation>Seite dieser Übung</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="68" />
+        <location filename="../therapist/exercise_editor.py" line="63" />
         <source>Ne&amp;xt step after</source>
         <translation>&amp;Nächster Schritt nach</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="69" />
+        <location filename="../therapist/exercise_editor.py" line="64" />
         <source>Sittings in a row</source>
         <translation>Sitzungen in Folge</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="70" />
+        <location filename="../therapist/exercise_editor.py" line="65" />
         <source>At least, in degrees</source>
         <translation>Mindestens, in Grad</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="112" />
-        <location filename="../therapist/exercise_editor.py" line="71" />
+        <location filename="../therapist/exercise_editor.py" line="107" />
+        <location filename="../therapist/exercise_editor.py" line="66" />
         <source>Pain at most</source>
         <translation>Schmerz höchstens</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="73" />
+        <location filename="../therapist/exercise_editor.py" line="68" />
         <source>What to propose</source>
         <translation>Was vorgeschlagen wird</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="78" />
+        <location filename="../therapist/exercise_editor.py" line="73" />
         <source>Dose &amp;anew</source>
         <translation>&amp;Dosis neu</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="79" />
+        <location filename="../therapist/exercise_editor.py" line="74" />
         <source>Propose this exercise's dose anew</source>
         <translation>Dosis dieser Übung neu vorschlagen</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="87" />
+        <location filename="../therapist/exercise_editor.py" line="82" />
         <source>Not &amp;beyond °</source>
         <translation>Höchstens &amp;bis °</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="88" />
+        <location filename="../therapist/exercise_editor.py" line="83" />
         <source>Reaching °</source>
         <translation>Erreicht °</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="93" />
+        <location filename="../therapist/exercise_editor.py" line="88" />
         <source>Ho&amp;ld</source>
         <translation>&amp;Halten</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="94" />
+        <location filename="../therapist/exercise_editor.py" line="89" />
         <source>&amp;Repetitions</source>
         <translation>Wiede&amp;rholungen</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="97" />
+        <location filename="../therapist/exercise_editor.py" line="92" />
         <source>R&amp;est</source>
         <translation>Paus&amp;e</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="98" />
+        <location filename="../therapist/exercise_editor.py" line="93" />
         <source>Times a da&amp;y</source>
         <translation>&amp;Mal am Tag</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="100" />
+        <location filename="../therapist/exercise_editor.py" line="95" />
         <source>Pai&amp;n limit</source>
         <translation>Schmer&amp;zgrenze</translation>
     </message>
     <message>
         <location filename="../therapist/plan_head.py" line="36" />
-        <location filename="../therapist/exercise_editor.py" line="101" />
+        <location filename="../therapist/exercise_editor.py" line="96" />
         <source>Side</source>
         <translation>Seite</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="107" />
+        <location filename="../therapist/exercise_editor.py" line="102" />
         <source>Sittings</source>
         <translation>Sitzungen</translation>
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="114" />
+        <location filename="../therapist/exercise_editor.py" line="109" />
         <source>Propose</source>
         <translation>Vorschlag</translation>
     </message>
@@ -5365,62 +5365,67 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Unüblich. {reason}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="71" />
+        <location filename="../therapist/plan_draft.py" line="72" />
         <source>A plan has at most {most} exercises: remove one first.</source>
         <translation>Ein Plan hat höchstens {most} Übungen: Entfernen Sie zuerst eine.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="101" />
+        <location filename="../therapist/plan_draft.py" line="102" />
         <source>The plan has no patient code: write the practice's code for the person.</source>
         <translation>Der Plan hat keinen Patientencode: Tragen Sie den Code ein, den die Praxis für die Person verwendet.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="107" />
+        <location filename="../therapist/plan_draft.py" line="108" />
         <source>The plan has no exercise: add one from the catalogue.</source>
         <translation>Der Plan hat keine Übung: Fügen Sie eine aus dem Katalog hinzu.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="115" />
+        <location filename="../therapist/plan_draft.py" line="116" />
         <source>The plan</source>
         <translation>Der Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="151" />
+        <location filename="../therapist/plan_draft.py" line="146" />
+        <source>Usual dose. {source}</source>
+        <translation>Übliche Dosis. {source}</translation>
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="160" />
         <source>Outside the usual dose</source>
         <translation>Außerhalb der üblichen Dosis</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="157" />
+        <location filename="../therapist/plan_draft.py" line="166" />
         <source>No exercises yet. {find} to the catalogue, {enter} adds.</source>
         <translation>Noch keine Übungen. {find} führt zum Katalog, {enter} fügt hinzu.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="160" />
+        <location filename="../therapist/plan_draft.py" line="169" />
         <source>{count} exercises</source>
         <translation>{count} Übungen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="162" />
+        <location filename="../therapist/plan_draft.py" line="171" />
         <source>1 exercise</source>
         <translation>1 Übung</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="166" />
+        <location filename="../therapist/plan_draft.py" line="175" />
         <source>no irritability said: proposed as for high, doses not compared</source>
         <translation>Irritierbarkeit nicht genannt: vorgeschlagen wie für hohe, Dosen nicht verglichen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="169" />
+        <location filename="../therapist/plan_draft.py" line="178" />
         <source>{count} outside the usual dose</source>
         <translation>{count} außerhalb der üblichen Dosis</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="178" />
+        <location filename="../therapist/plan_draft.py" line="187" />
         <source>The practice key is mistyped or cut short: copy it again from the practice's own, or leave it empty.</source>
         <translation>Der Praxisschlüssel ist vertippt oder abgeschnitten: Kopieren Sie den öffentlichen Schlüssel Ihrer Praxis noch einmal, oder lassen Sie das Feld leer.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="194" />
+        <location filename="../therapist/plan_draft.py" line="203" />
         <source>Plans (*.json);;All files (*)</source>
         <translation>Pläne (*.json);;Alle Dateien (*)</translation>
     </message>
@@ -5605,17 +5610,17 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Hinzugefügt: {exercise}, {dose}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="226" />
+        <location filename="../therapist/plan_page.py" line="227" />
         <source>What changed against revision {revision}</source>
         <translation>Änderungen gegenüber Fassung {revision}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="228" />
+        <location filename="../therapist/plan_page.py" line="229" />
         <source>What changed against revision {revision} of {day}</source>
         <translation>Änderungen gegenüber Fassung {revision} vom {day}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="235" />
+        <location filename="../therapist/plan_page.py" line="236" />
         <source>Nothing.</source>
         <translation>Keine.</translation>
     </message>
@@ -5894,33 +5899,33 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>nicht genannt</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="143" />
+        <location filename="../therapist/record_forms.py" line="146" />
         <source>What to correct</source>
         <translation>Was zu berichtigen ist</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="146" />
+        <location filename="../therapist/record_forms.py" line="149" />
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="149" />
+        <location filename="../therapist/record_forms.py" line="152" />
         <source>{enter}, or {save} out of a text of several lines</source>
         <translation>{enter}, oder {save} aus einem Text mit mehreren Zeilen</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="197" />
+        <location filename="../therapist/record_forms.py" line="200" />
         <source>{side}, since {day}</source>
         <translation>{side}, seit {day}</translation>
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="47" />
-        <location filename="../therapist/record_forms.py" line="201" />
+        <location filename="../therapist/record_forms.py" line="204" />
         <source>&amp;Episode</source>
         <translation>&amp;Episode</translation>
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="201" />
+        <location filename="../therapist/record_forms.py" line="204" />
         <source>none</source>
         <translation>keine</translation>
     </message>
@@ -6237,23 +6242,23 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Strichfigur</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="50" />
+        <location filename="../therapist/replay_page.py" line="52" />
         <source>The session of {day} has no measured repetition to replay; choose another one.</source>
         <translation>Die Sitzung vom {day} hat keine gemessene Wiederholung, die sich wiedergeben ließe; wählen Sie eine andere.</translation>
     </message>
     <message>
         <location filename="../therapist/replay_sessions.py" line="49" />
-        <location filename="../therapist/replay_page.py" line="67" />
+        <location filename="../therapist/replay_page.py" line="69" />
         <source>Replay</source>
         <translation>Wiedergabe</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="79" />
+        <location filename="../therapist/replay_page.py" line="81" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="218" />
+        <location filename="../therapist/replay_page.py" line="222" />
         <source>{exercise}, repetition {number} of {count} of the session</source>
         <translation>{exercise}, Wiederholung {number} von {count} der Sitzung</translation>
     </message>
@@ -6310,42 +6315,42 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
 </context><context>
     <name>report</name>
     <message>
-        <location filename="../shared/report_page.py" line="79" />
+        <location filename="../shared/report_page.py" line="80" />
         <source>Shoulder report: {patient_code}</source>
         <translation>Schulterbericht: {patient_code}</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="90" />
+        <location filename="../shared/report_page.py" line="91" />
         <source>Written on {day}</source>
         <translation>Geschrieben am {day}</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="93" />
+        <location filename="../shared/report_page.py" line="94" />
         <source>{period}, {sessions}. Plan: {title}</source>
         <translation>{period}, {sessions}. Plan: {title}</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="95" />
+        <location filename="../shared/report_page.py" line="96" />
         <source>{period}, {sessions}</source>
         <translation>{period}, {sessions}</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="137" />
+        <location filename="../shared/report_page.py" line="138" />
         <source>1 more movement in the program</source>
         <translation>1 weitere Bewegung im Programm</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="139" />
+        <location filename="../shared/report_page.py" line="140" />
         <source>{count} more movements in the program</source>
         <translation>{count} weitere Bewegungen im Programm</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="177" />
+        <location filename="../shared/report_page.py" line="178" />
         <source>No session gave a value to draw.</source>
         <translation>Keine Sitzung ergab einen Wert zum Zeichnen.</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="197" />
+        <location filename="../shared/report_page.py" line="198" />
         <source>Sessions by week, done / asked for</source>
         <translation>Sitzungen je Woche, gemacht / vorgesehen</translation>
     </message>
@@ -6355,12 +6360,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Durchführung, Schmerz, Kamera</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="215" />
+        <location filename="../shared/report_page.py" line="225" />
         <source>Measured with {software}.</source>
         <translation>Gemessen mit {software}.</translation>
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="229" />
+        <location filename="../shared/report_page.py" line="239" />
         <source>How to read this</source>
         <translation>Zum Lesen</translation>
     </message>

@@ -2522,7 +2522,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="50" />
+        <location filename="../shared/report_page.py" line="51" />
         <source>The report could not be drawn: try again, and restart the program if it fails.</source>
         <translation type="unfinished" />
     </message>
@@ -5212,129 +5212,129 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="59" />
+        <location filename="../therapist/exercise_editor.py" line="54" />
         <source>What is unusual in this dose</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="60" />
+        <location filename="../therapist/exercise_editor.py" line="55" />
         <source>Hold</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="61" />
+        <location filename="../therapist/exercise_editor.py" line="56" />
         <source>Repetitions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="62" />
+        <location filename="../therapist/exercise_editor.py" line="57" />
         <source>Rest</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="63" />
+        <location filename="../therapist/exercise_editor.py" line="58" />
         <source>Times a day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="64" />
+        <location filename="../therapist/exercise_editor.py" line="59" />
         <source>Pain limit</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="65" />
+        <location filename="../therapist/exercise_editor.py" line="60" />
         <source>Not beyond, in degrees</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="66" />
+        <location filename="../therapist/exercise_editor.py" line="61" />
         <source>Side of this exercise</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="68" />
+        <location filename="../therapist/exercise_editor.py" line="63" />
         <source>Ne&amp;xt step after</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="69" />
+        <location filename="../therapist/exercise_editor.py" line="64" />
         <source>Sittings in a row</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="70" />
+        <location filename="../therapist/exercise_editor.py" line="65" />
         <source>At least, in degrees</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="112" />
-        <location filename="../therapist/exercise_editor.py" line="71" />
+        <location filename="../therapist/exercise_editor.py" line="107" />
+        <location filename="../therapist/exercise_editor.py" line="66" />
         <source>Pain at most</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="73" />
+        <location filename="../therapist/exercise_editor.py" line="68" />
         <source>What to propose</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="78" />
+        <location filename="../therapist/exercise_editor.py" line="73" />
         <source>Dose &amp;anew</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="79" />
+        <location filename="../therapist/exercise_editor.py" line="74" />
         <source>Propose this exercise's dose anew</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="87" />
+        <location filename="../therapist/exercise_editor.py" line="82" />
         <source>Not &amp;beyond °</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="88" />
+        <location filename="../therapist/exercise_editor.py" line="83" />
         <source>Reaching °</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="93" />
+        <location filename="../therapist/exercise_editor.py" line="88" />
         <source>Ho&amp;ld</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="94" />
+        <location filename="../therapist/exercise_editor.py" line="89" />
         <source>&amp;Repetitions</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="97" />
+        <location filename="../therapist/exercise_editor.py" line="92" />
         <source>R&amp;est</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="98" />
+        <location filename="../therapist/exercise_editor.py" line="93" />
         <source>Times a da&amp;y</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="100" />
+        <location filename="../therapist/exercise_editor.py" line="95" />
         <source>Pai&amp;n limit</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/plan_head.py" line="36" />
-        <location filename="../therapist/exercise_editor.py" line="101" />
+        <location filename="../therapist/exercise_editor.py" line="96" />
         <source>Side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="107" />
+        <location filename="../therapist/exercise_editor.py" line="102" />
         <source>Sittings</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exercise_editor.py" line="114" />
+        <location filename="../therapist/exercise_editor.py" line="109" />
         <source>Propose</source>
         <translation type="unfinished" />
     </message>
@@ -5364,62 +5364,67 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="71" />
+        <location filename="../therapist/plan_draft.py" line="72" />
         <source>A plan has at most {most} exercises: remove one first.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="101" />
+        <location filename="../therapist/plan_draft.py" line="102" />
         <source>The plan has no patient code: write the practice's code for the person.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="107" />
+        <location filename="../therapist/plan_draft.py" line="108" />
         <source>The plan has no exercise: add one from the catalogue.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="115" />
+        <location filename="../therapist/plan_draft.py" line="116" />
         <source>The plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="151" />
-        <source>Outside the usual dose</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../therapist/plan_draft.py" line="157" />
-        <source>No exercises yet. {find} to the catalogue, {enter} adds.</source>
+        <location filename="../therapist/plan_draft.py" line="146" />
+        <source>Usual dose. {source}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/plan_draft.py" line="160" />
-        <source>{count} exercises</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../therapist/plan_draft.py" line="162" />
-        <source>1 exercise</source>
+        <source>Outside the usual dose</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/plan_draft.py" line="166" />
-        <source>no irritability said: proposed as for high, doses not compared</source>
+        <source>No exercises yet. {find} to the catalogue, {enter} adds.</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/plan_draft.py" line="169" />
-        <source>{count} outside the usual dose</source>
+        <source>{count} exercises</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="171" />
+        <source>1 exercise</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="175" />
+        <source>no irritability said: proposed as for high, doses not compared</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/plan_draft.py" line="178" />
+        <source>{count} outside the usual dose</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/plan_draft.py" line="187" />
         <source>The practice key is mistyped or cut short: copy it again from the practice's own, or leave it empty.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_draft.py" line="194" />
+        <location filename="../therapist/plan_draft.py" line="203" />
         <source>Plans (*.json);;All files (*)</source>
         <translation type="unfinished" />
     </message>
@@ -5604,17 +5609,17 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="226" />
+        <location filename="../therapist/plan_page.py" line="227" />
         <source>What changed against revision {revision}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="228" />
+        <location filename="../therapist/plan_page.py" line="229" />
         <source>What changed against revision {revision} of {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_page.py" line="235" />
+        <location filename="../therapist/plan_page.py" line="236" />
         <source>Nothing.</source>
         <translation type="unfinished" />
     </message>
@@ -5893,33 +5898,33 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="143" />
+        <location filename="../therapist/record_forms.py" line="146" />
         <source>What to correct</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="146" />
+        <location filename="../therapist/record_forms.py" line="149" />
         <source>Save</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="149" />
+        <location filename="../therapist/record_forms.py" line="152" />
         <source>{enter}, or {save} out of a text of several lines</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="197" />
+        <location filename="../therapist/record_forms.py" line="200" />
         <source>{side}, since {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/record_words.py" line="47" />
-        <location filename="../therapist/record_forms.py" line="201" />
+        <location filename="../therapist/record_forms.py" line="204" />
         <source>&amp;Episode</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/record_forms.py" line="201" />
+        <location filename="../therapist/record_forms.py" line="204" />
         <source>none</source>
         <translation type="unfinished" />
     </message>
@@ -6236,23 +6241,23 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="50" />
+        <location filename="../therapist/replay_page.py" line="52" />
         <source>The session of {day} has no measured repetition to replay; choose another one.</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../therapist/replay_sessions.py" line="49" />
-        <location filename="../therapist/replay_page.py" line="67" />
+        <location filename="../therapist/replay_page.py" line="69" />
         <source>Replay</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="79" />
+        <location filename="../therapist/replay_page.py" line="81" />
         <source>Message</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_page.py" line="218" />
+        <location filename="../therapist/replay_page.py" line="222" />
         <source>{exercise}, repetition {number} of {count} of the session</source>
         <translation type="unfinished" />
     </message>
@@ -6309,42 +6314,42 @@ and back all of them up now with 'coach key back-up FILE'.</source>
 </context><context>
     <name>report</name>
     <message>
-        <location filename="../shared/report_page.py" line="79" />
+        <location filename="../shared/report_page.py" line="80" />
         <source>Shoulder report: {patient_code}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="90" />
+        <location filename="../shared/report_page.py" line="91" />
         <source>Written on {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="93" />
+        <location filename="../shared/report_page.py" line="94" />
         <source>{period}, {sessions}. Plan: {title}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="95" />
+        <location filename="../shared/report_page.py" line="96" />
         <source>{period}, {sessions}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="137" />
+        <location filename="../shared/report_page.py" line="138" />
         <source>1 more movement in the program</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="139" />
+        <location filename="../shared/report_page.py" line="140" />
         <source>{count} more movements in the program</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="177" />
+        <location filename="../shared/report_page.py" line="178" />
         <source>No session gave a value to draw.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="197" />
+        <location filename="../shared/report_page.py" line="198" />
         <source>Sessions by week, done / asked for</source>
         <translation type="unfinished" />
     </message>
@@ -6354,12 +6359,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="215" />
+        <location filename="../shared/report_page.py" line="225" />
         <source>Measured with {software}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/report_page.py" line="229" />
+        <location filename="../shared/report_page.py" line="239" />
         <source>How to read this</source>
         <translation type="unfinished" />
     </message>

@@ -238,6 +238,7 @@ def test_a_dose_outside_the_usual_is_a_hint_with_its_source_and_still_saved(
     window.open(written)
     editor = window.page.editor
     assert not editor.unusual.isVisible()
+    assert "Usual dose. " in editor.measured.text()
     editor.hold.setValue(45)
     assert "usual for low irritability is 20 to 30 s. Common practice" in editor.unusual.text()
     assert editor.unusual.isVisible()
