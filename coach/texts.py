@@ -25,6 +25,7 @@ Translate = Callable[[str, str], str]
 _KEPT: Final = "\N{START OF HEADING}"
 """Begins what is written down in more than one language; no sentence has it (``domain.text``)."""
 _IN_ENGLISH: ContextVar[bool] = ContextVar("in_english", default=False)
+_IN_BOTH: ContextVar[bool] = ContextVar("in_both", default=False)
 
 
 class _Numbers(string.Formatter):
@@ -36,7 +37,8 @@ class _Numbers(string.Formatter):
 class Sentence(str):
     """A sentence in the chosen language that also knows itself in English.
 
-    Numbers that are filled in are written as people of the language do.
+    Numbers that are filled in are written as people of the language do. What is filled in is plain
+    text again, which documents can hold, but ``in_both``.
     """
 
     english: str
@@ -47,11 +49,14 @@ class Sentence(str):
         made.english = english
         return made
 
-    def format(self, *args: object, **places: object) -> Sentence:
-        """Fill in both."""
+    def format(self, *args: object, **places: object) -> str:
+        """Fill it in."""
+        filled = _NUMBERS.vformat(str(self), args, places)
+        if not _IN_BOTH.get():
+            return filled
         own = {name: in_english_of(value) for name, value in places.items()}
         english = self.english.format(*map(in_english_of, args), **own)
-        return Sentence(_NUMBERS.vformat(str(self), args, places), english)
+        return Sentence(filled, english)
 
 
 _NUMBERS: Final = _Numbers()
@@ -102,6 +107,16 @@ def in_english() -> Iterator[None]:
         _IN_ENGLISH.reset(token)
 
 
+@contextmanager
+def in_both() -> Iterator[None]:
+    """Let sentences know themselves in English too, so that they can be ``kept``."""
+    token = _IN_BOTH.set(True)
+    try:
+        yield
+    finally:
+        _IN_BOTH.reset(token)
+
+
 def of(tables: Mapping[str, T], code: str | None = None) -> T:
     """Give what is there in a language, by default the chosen one; in English where it is not."""
     return (
@@ -115,7 +130,8 @@ def translate(context: str, sentence: str) -> str:
     """Give the sentence in the chosen language, or as it stands where there is none."""
     if _Chosen.table is None or _IN_ENGLISH.get():
         return sentence
-    return Sentence(_Chosen.table(context, sentence), sentence)
+    told = _Chosen.table(context, sentence)
+    return Sentence(told, sentence) if "{" in told or _IN_BOTH.get() else told
 
 
 def kept(told: str) -> str:
@@ -140,4 +156,5 @@ def localised(number: str) -> str:
     """Write a number of Python's own writing with the language's signs."""
     if _Chosen.table is None or _IN_ENGLISH.get():
         return number
-    return Sentence(number.translate(_Chosen.signs), number)
+    written = number.translate(_Chosen.signs)
+    return Sentence(written, number) if _IN_BOTH.get() else written

@@ -25,7 +25,7 @@ from coach.storage.store_refusals import ImportOutcome, Refusal, Refusals, note
 from coach.storage.store_rows import add_session, utc_text
 from coach.storage.store_sessions import stored_document
 from coach.storage.store_tables import files, imports, patients, sessions
-from coach.texts import kept, translate
+from coach.texts import in_both, kept, translate
 
 __all__ = [
     "LARGEST_FILE_BYTES",
@@ -128,7 +128,8 @@ class Store(PracticeRecords, Refusals, Doubts, Looks, Cohort):
                         ).format(file_name=file_name)
                     )
                 return Imported(ImportOutcome.KNOWN)
-            doubt = doubt_about(connection, document) or ""
+            with in_both():
+                doubt = doubt_about(connection, document) or ""
             add_session(
                 connection,
                 document,

@@ -11,7 +11,7 @@ from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.storage.sealed import PracticeIdentity, open_session_bytes
 from coach.storage.store import ImportOutcome, Store, new_batch
-from coach.texts import translate
+from coach.texts import in_both, translate
 
 _SESSION_FILES = ("*.shoulder*.zip", "*.shoulder*.age")
 """In folders; mail and browsers put a number before the ending of a second copy."""
@@ -77,6 +77,13 @@ def import_file(
     ``batch`` is the import the file belongs to, see ``new_batch``; by default one of its own.
     Raises Fault only where the store itself cannot be written.
     """
+    with in_both():  # what is refused or doubtful is kept, and read in other languages
+        return _imported(store, path, identity, batch)
+
+
+def _imported(
+    store: Store, path: Path, identity: PracticeIdentity | None, batch: str | None
+) -> FileOutcome:
     try:
         original = open_session_bytes(path, identity)
         # All of it is read, so that a file with a damaged table is refused now and not at replay.

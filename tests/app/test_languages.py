@@ -16,7 +16,8 @@ from coach.__main__ import main
 from coach.app import argparse_words
 from coach.app.arguments import asked_language, parser
 from coach.app.convert import run_convert
-from coach.app.demo import Played, beside_truth
+from coach.app.demo import Played, beside_truth, demo_plan
+from coach.app.example import example_plan
 from coach.app.measure import Asked, run_measure
 from coach.app.measure_summary import summary
 from coach.cues.wording import doubt_sentence
@@ -219,7 +220,7 @@ class Many(msgspec.Struct):
 
 def test_a_value_out_of_its_range_is_told_in_the_language_and_kept_in_english() -> None:
     raw = {"exercises": [{"gap_s": 0.1}]}
-    with spoken(), pytest.raises(Fault) as refused:
+    with spoken(), texts.in_both(), pytest.raises(Fault) as refused:
         convert(raw, Many, "x.json")
     told = refused.value.sentence
     assert left_over([told.replace("is 0.1", "")], ["x.json", "gap_s", "0.1"]) == []
@@ -229,6 +230,15 @@ def test_a_value_out_of_its_range_is_told_in_the_language_and_kept_in_english() 
         "x.json cannot be used: exercise 1, gap_s is 0.1, allowed are 0.5 to 20,000 seconds; "
         "correct it or ask for a new file."
     )
+
+
+def test_what_is_translated_can_stand_in_a_document() -> None:
+    with spoken():
+        told = texts.translate("x", "A title")
+        number = texts.translate("x", "{count:,} rows").format(count=1_000)
+        assert msgspec.json.decode(msgspec.json.encode([told, number])) == [told, number]
+        assert msgspec.json.encode(demo_plan())
+        assert msgspec.json.encode(example_plan())
 
 
 def test_the_language_that_was_asked_for_is_spoken_and_left_again(
