@@ -98,7 +98,7 @@ def test_the_small_model_measures_what_the_documentation_has_figures_for_and_as_
         (Movement(m), Position(p), View(v)): (lite, full)
         for m, p, v, lite, full in row.findall(section)
     }
-    assert len(told) == 8
+    assert len(told) == 10
     for way in WAYS:
         lite, full = told.get(way, ("", ""))
         assert measures(PoseModel.LITE, *way) is bool(lite), way
