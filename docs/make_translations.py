@@ -2,7 +2,8 @@
 
     python -m docs.make_translations            every language in coach/desktop/translations
     python -m docs.make_translations fr         begin a new one
-    python -m docs.make_translations --missing  what each language lacks: cues, catalogue, windows
+    python -m docs.make_translations --missing  what each language lacks: of what keeps people from
+                                                harm, then cues, catalogue, windows
 
 All but the last need ``pylupdate6`` (PyQt6) and ``lrelease`` (Qt's tools; Debian: qt6-l10n-tools).
 """
@@ -24,11 +25,25 @@ ROOT = Path(__file__).resolve().parent.parent
 FOLDER = ROOT / "coach" / "desktop" / "translations"
 
 
-def missing(table: Path) -> list[str]:
-    """Give the texts that a translation file (.ts) leaves in English, with their contexts."""
+SAFETY_CUES = (
+    "caution", "emergency", "pain-before", "pain-after", "pain-limit", "pain-by-hand",
+    *(f"pain.{score}" for score in range(11)), "pain-chosen", "pain-unanswered", "pain-stop",
+    "offer", "ease-off", "finished-caution",
+)  # fmt: skip
+SAFETY_PAGES = ("cautions_page.py", "pain_page.py", "offer_page.py")
+
+
+def missing(table: Path, pages: Sequence[str] = ()) -> list[str]:
+    """Give the texts that a translation file (.ts) leaves in English, with their contexts.
+
+    With ``pages`` only those that stand in source files of these names.
+    """
     lacking = []
     for context in ElementTree.parse(table).getroot().iter("context"):
         for message in context.iter("message"):
+            files = {Path(at.get("filename", "")).name for at in message.iter("location")}
+            if pages and not files & {*pages}:
+                continue
             translation = message.find("translation")
             if translation is None or translation.get("type") in ("vanished", "obsolete"):
                 continue
@@ -38,10 +53,19 @@ def missing(table: Path) -> list[str]:
 
 
 def missing_of(code: str) -> dict[str, list[str]]:
-    """Give what a language leaves in English in each of the three places where texts stand."""
+    """Give what a language leaves in English in each of the three places where texts stand.
+
+    What keeps people from harm comes first, over all three: a page of cautions that is half in a
+    language reads as if it were whole.
+    """
     spoken = languages()[code].sentences if code in languages() else {}
     table = FOLDER / f"{code}.ts"
     return {
+        "safety": [
+            *(f"rule {rule.id}" for rule in safety().rules if code not in rule.text),
+            *(f"cue {key}" for key in SAFETY_CUES if key not in spoken),
+            *(missing(table, SAFETY_PAGES) if table.exists() else ["no table yet"]),
+        ],
         "cues": [key for key in languages()[FALLBACK].sentences if key not in spoken],
         "catalogue": [
             *(f"exercise {e.exercise}" for e in catalogue().all if code not in e.telling),

@@ -71,7 +71,7 @@ def test_the_numbers_of_pain() -> None:
         ("pain_rise = 2\n", "", "missing required field pain_rise"),
         ('id = "fall"', 'id = "pop"', "the rule pop stands there 2 times"),
         ('when = "stop-now"', 'when = "later"', "invalid enum value 'later'"),
-        ('text.en = "If you have chest', 'text.fr = "If you have chest', "chest-pain has no text"),
+        ('text.en = "If you have chest', 'text.xx = "If you have chest', "chest-pain has no text"),
         ("[[rules]]", "[[rule]]", "unknown field rule"),
         ("pain_rise_minutes = 30", "pain_rise_minutes =", "it is not TOML"),
     ],

@@ -6,37 +6,37 @@
     <message>
         <location filename="../patient/cautions_page.py" line="56" />
         <source>Close</source>
-        <translation type="unfinished">Fermer</translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="58" />
         <source>Read aloud</source>
-        <translation type="unfinished" />
+        <translation>Lire à voix haute</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="61" />
         <source>I have read all of this</source>
-        <translation type="unfinished" />
+        <translation>J’ai tout lu</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="61" />
         <source>Space</source>
-        <translation type="unfinished">Espace</translation>
+        <translation>Espace</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="85" />
         <source>Cautions</source>
-        <translation type="unfinished" />
+        <translation>Précautions</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="93" />
         <source>Read all of it. Then press Space, or raise your good hand.</source>
-        <translation type="unfinished" />
+        <translation>Lisez tout. Puis appuyez sur Espace, ou levez la bonne main.</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="134" />
         <source>First read all that stands on the screen. Press A to have it read to you. Then press the space bar, or raise your good hand.</source>
-        <translation type="unfinished" />
+        <translation>Lisez d’abord tout ce qui est à l’écran. Appuyez sur A pour l’entendre. Puis appuyez sur la barre d’espace, ou levez la bonne main.</translation>
     </message>
 </context><context>
     <name>ExercisePage</name>
@@ -44,7 +44,7 @@
         <location filename="../patient/exercise_page.py" line="119" />
         <location filename="../patient/exercise_page.py" line="66" />
         <source>Pause</source>
-        <translation type="unfinished" />
+        <translation>Pause</translation>
     </message>
     <message>
         <location filename="../patient/exercise_page.py" line="66" />
@@ -54,23 +54,23 @@
     <message>
         <location filename="../patient/exercise_page.py" line="67" />
         <source>Skip</source>
-        <translation type="unfinished" />
+        <translation>Passer</translation>
     </message>
     <message>
         <location filename="../patient/exercise_page.py" line="68" />
         <source>Stop</source>
-        <translation type="unfinished" />
+        <translation>Arrêter</translation>
     </message>
     <message>
         <location filename="../patient/exercise_page.py" line="119" />
         <source>Go on</source>
-        <translation type="unfinished" />
+        <translation>Continuer</translation>
     </message>
     <message>
         <location filename="../patient/exercise_page.py" line="179" />
         <location filename="../patient/exercise_page.py" line="120" />
         <source>Paused</source>
-        <translation type="unfinished" />
+        <translation>En pause</translation>
     </message>
     <message>
         <location filename="../patient/exercise_page.py" line="143" />
@@ -204,34 +204,34 @@
     <message>
         <location filename="../patient/hand_gauge.py" line="59" />
         <source>Hand up: begin</source>
-        <translation type="unfinished" />
+        <translation>Main levée : commencer</translation>
     </message>
     <message>
         <location filename="../patient/hand_gauge.py" line="61" />
         <source>Hand up: choose</source>
-        <translation type="unfinished" />
+        <translation>Main levée : choisir</translation>
     </message>
     <message>
         <location filename="../patient/hand_gauge.py" line="67" />
         <location filename="../patient/hand_gauge.py" line="65" />
         <location filename="../patient/hand_gauge.py" line="63" />
         <source>Keep it up to stop</source>
-        <translation type="unfinished" />
+        <translation>Gardez-la levée : arrêter</translation>
     </message>
     <message>
         <location filename="../patient/hand_gauge.py" line="63" />
         <source>Hand up: pause</source>
-        <translation type="unfinished" />
+        <translation>Main levée : pause</translation>
     </message>
     <message>
         <location filename="../patient/hand_gauge.py" line="65" />
         <source>Hand up: go on</source>
-        <translation type="unfinished" />
+        <translation>Main levée : continuer</translation>
     </message>
     <message>
         <location filename="../patient/hand_gauge.py" line="67" />
         <source>Hand up: easier one</source>
-        <translation type="unfinished" />
+        <translation>Main levée : plus facile</translation>
     </message>
 </context><context>
     <name>HoldCount</name>
@@ -250,7 +250,7 @@
     <message>
         <location filename="../patient/controls.py" line="49" />
         <source>Key: {key}</source>
-        <translation type="unfinished" />
+        <translation>Touche : {key}</translation>
     </message>
 </context><context>
     <name>LaptopPlace</name>
@@ -306,7 +306,7 @@
     <message>
         <location filename="../patient/offer_page.py" line="30" />
         <source>Try the easier one</source>
-        <translation type="unfinished" />
+        <translation>Essayer le plus facile</translation>
     </message>
     <message>
         <location filename="../patient/offer_page.py" line="30" />
@@ -316,44 +316,44 @@
     <message>
         <location filename="../patient/offer_page.py" line="32" />
         <source>Go on without it</source>
-        <translation type="unfinished" />
+        <translation>Continuer sans</translation>
     </message>
     <message>
         <location filename="../patient/offer_page.py" line="33" />
         <source>Stop for today</source>
-        <translation type="unfinished" />
+        <translation>Arrêter pour aujourd’hui</translation>
     </message>
     <message>
         <location filename="../patient/offer_page.py" line="41" />
         <source>That hurt more than your plan allows. This one stops here.</source>
-        <translation type="unfinished" />
+        <translation>Cela a fait plus mal que votre plan ne permet. Cet exercice s’arrête ici.</translation>
     </message>
     <message>
         <location filename="../patient/offer_page.py" line="49" />
         <source>There is an easier one:</source>
-        <translation type="unfinished" />
+        <translation>Il y en a un plus facile :</translation>
     </message>
     <message>
         <location filename="../patient/offer_page.py" line="56" />
         <source>What is offered</source>
-        <translation type="unfinished" />
+        <translation>Ce qui est proposé</translation>
     </message>
     <message>
         <location filename="../patient/offer_page.py" line="68" />
         <source>Raise your good hand, or press Space, to try it.</source>
-        <translation type="unfinished" />
+        <translation>Levez la bonne main, ou appuyez sur Espace, pour l’essayer.</translation>
     </message>
     <message>
         <location filename="../patient/offer_page.py" line="78" />
         <source>Ask your therapist before you do it again: {name}</source>
-        <translation type="unfinished" />
+        <translation>Demandez à votre cabinet avant de le refaire : {name}</translation>
     </message>
 </context><context>
     <name>PainPage</name>
     <message>
         <location filename="../patient/pain_page.py" line="45" />
         <source>Go on</source>
-        <translation type="unfinished" />
+        <translation>Continuer</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="45" />
@@ -363,77 +363,77 @@
     <message>
         <location filename="../patient/pain_page.py" line="46" />
         <source>Stop for today</source>
-        <translation type="unfinished" />
+        <translation>Arrêter pour aujourd’hui</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="57" />
         <source>no pain</source>
-        <translation type="unfinished" />
+        <translation>aucune douleur</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="59" />
         <source>worst pain you can think of</source>
-        <translation type="unfinished" />
+        <translation>la pire douleur que vous puissiez imaginer</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="61" />
         <source>Keys: 0 to 9, {key} for 10, or the arrows</source>
-        <translation type="unfinished" />
+        <translation>Touches : 0 à 9, {key} pour 10, ou les flèches</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="90" />
         <source>Before: {name}</source>
-        <translation type="unfinished" />
+        <translation>Avant : {name}</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="91" />
         <source>How much does your shoulder hurt now?</source>
-        <translation type="unfinished" />
+        <translation>À combien votre épaule fait-elle mal maintenant ?</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="93" />
         <source>After: {name}</source>
-        <translation type="unfinished" />
+        <translation>Après : {name}</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="94" />
         <source>And how much does it hurt now?</source>
-        <translation type="unfinished" />
+        <translation>Et maintenant, à combien fait-elle mal ?</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="116" />
         <source>Press Space to go on with {score}</source>
-        <translation type="unfinished" />
+        <translation>Espace : continuer avec {score}</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="118" />
         <source>You chose {score}. Wrong? Raise your good hand again</source>
-        <translation type="unfinished" />
+        <translation>Vous avez choisi {score}. Faux ? Levez encore la bonne main</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="122" />
         <source>Raise your good hand at your number</source>
-        <translation type="unfinished" />
+        <translation>Levez la bonne main à votre chiffre</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="124" />
         <source>Choose your number</source>
-        <translation type="unfinished" />
+        <translation>Choisissez votre chiffre</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="165" />
         <source>More than the {limit} your plan allows, so this exercise is left out today. Ask your therapist.</source>
-        <translation type="unfinished" />
+        <translation>C’est plus que les {limit} que votre plan permet, cet exercice n’est donc pas fait aujourd’hui. Demandez à votre cabinet.</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="170" />
         <source>More than the {limit} your plan allows. Ask your therapist before you do this exercise again.</source>
-        <translation type="unfinished" />
+        <translation>C’est plus que les {limit} que votre plan permet. Demandez à votre cabinet avant de refaire cet exercice.</translation>
     </message>
     <message>
         <location filename="../patient/pain_page.py" line="175" />
         <source>That is a lot. Stop here and ask your therapist before you go on.</source>
-        <translation type="unfinished" />
+        <translation>C’est beaucoup. Arrêtez ici et demandez à votre cabinet avant de continuer.</translation>
     </message>
 </context><context>
     <name>PatientWindow</name>
@@ -469,17 +469,17 @@
     <message>
         <location filename="../patient/prepare_page.py" line="50" />
         <source>Pause</source>
-        <translation type="unfinished" />
+        <translation>Pause</translation>
     </message>
     <message>
         <location filename="../patient/prepare_page.py" line="51" />
         <source>Skip</source>
-        <translation type="unfinished" />
+        <translation>Passer</translation>
     </message>
     <message>
         <location filename="../patient/prepare_page.py" line="52" />
         <source>Stop</source>
-        <translation type="unfinished" />
+        <translation>Arrêter</translation>
     </message>
     <message>
         <location filename="../patient/prepare_page.py" line="99" />
@@ -506,12 +506,12 @@
     <message>
         <location filename="../patient/score_button.py" line="63" />
         <source>Pain {score} of 10</source>
-        <translation type="unfinished" />
+        <translation>Douleur {score} sur 10</translation>
     </message>
     <message>
         <location filename="../patient/score_button.py" line="65" />
         <source>Key: {key}</source>
-        <translation type="unfinished" />
+        <translation>Touche : {key}</translation>
     </message>
 </context><context>
     <name>SummaryPage</name>
@@ -538,12 +538,12 @@
     <message>
         <location filename="../patient/summary_page.py" line="77" />
         <source>Done for today</source>
-        <translation type="unfinished" />
+        <translation>Fini pour aujourd’hui</translation>
     </message>
     <message>
         <location filename="../patient/summary_page.py" line="79" />
         <source>Stopped because of the pain. What you did is kept.</source>
-        <translation type="unfinished" />
+        <translation>Arrêté à cause de la douleur. Ce que vous avez fait est gardé.</translation>
     </message>
     <message>
         <location filename="../patient/summary_page.py" line="81" />
@@ -553,7 +553,7 @@
     <message>
         <location filename="../patient/summary_page.py" line="83" />
         <source>Stopped. What you did is kept.</source>
-        <translation type="unfinished" />
+        <translation>Arrêté. Ce que vous avez fait est gardé.</translation>
     </message>
     <message>
         <location filename="../patient/summary_page.py" line="85" />
@@ -583,24 +583,24 @@
     <message>
         <location filename="../patient/summary_page.py" line="130" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
-        <translation type="unfinished" />
+        <translation>Reposez le bras, et appelez votre cabinet avant de refaire des exercices : {contact}</translation>
     </message>
     <message>
         <location filename="../patient/summary_page.py" line="133" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
-        <translation type="unfinished" />
+        <translation>Reposez le bras, et appelez votre cabinet avant de refaire des exercices.</translation>
     </message>
     <message>
         <location filename="../patient/summary_page.py" line="143" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
-        <translation type="unfinished" />
+        <translation>Votre douleur a augmenté. Si elle reste plus forte plus d’une demi-heure, ou vous empêche de dormir, dites-le à votre cabinet avant la prochaine séance.</translation>
     </message>
 </context><context>
     <name>UnderstandingPage</name>
     <message>
         <location filename="../patient/understanding_page.py" line="46" />
         <source>Read aloud</source>
-        <translation type="unfinished" />
+        <translation>Lire à voix haute</translation>
     </message>
     <message>
         <location filename="../patient/understanding_page.py" line="68" />
@@ -710,7 +710,7 @@
     <message>
         <location filename="../patient/welcome_page.py" line="60" />
         <source>All cautions</source>
-        <translation type="unfinished" />
+        <translation>Toutes les précautions</translation>
     </message>
     <message>
         <location filename="../patient/welcome_page.py" line="61" />
@@ -765,7 +765,7 @@
     <message>
         <location filename="../patient/welcome_page.py" line="128" />
         <source>Stretch until it pulls, not until it hurts. Easing off is always right. This program does not replace your therapist.</source>
-        <translation type="unfinished" />
+        <translation>Étirez jusqu’à ce que ça tire, pas jusqu’à ce que ça fasse mal. Relâcher est toujours juste. Ce programme ne remplace pas vos soins.</translation>
     </message>
     <message>
         <location filename="../patient/welcome_page.py" line="136" />
@@ -775,7 +775,7 @@
     <message>
         <location filename="../patient/welcome_page.py" line="168" />
         <source>When to stop</source>
-        <translation type="unfinished" />
+        <translation>Quand arrêter</translation>
     </message>
     <message>
         <location filename="../patient/welcome_page.py" line="179" />
@@ -4562,42 +4562,42 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     <message>
         <location filename="../patient/beginning.py" line="38" />
         <source>Hand up: I have read it</source>
-        <translation type="unfinished" />
+        <translation>Main levée : j’ai lu</translation>
     </message>
     <message>
         <location filename="../patient/beginning.py" line="39" />
         <source>Read all of it first</source>
-        <translation type="unfinished" />
+        <translation>Lisez d’abord tout</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="161" />
         <source>Before you start</source>
-        <translation type="unfinished">Avant de commencer</translation>
+        <translation>Avant de commencer</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="167" />
         <source>Stop at once</source>
-        <translation type="unfinished">Arrêtez tout de suite</translation>
+        <translation>Arrêtez tout de suite</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="192" />
         <source>Pain above {limit} of 10 is more than your plan allows.</source>
-        <translation type="unfinished" />
+        <translation>Une douleur de plus de {limit} sur 10, c’est plus que votre plan ne permet.</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="195" />
         <source>Pain above {least} to {most} of 10, by exercise, is more than your plan allows.</source>
-        <translation type="unfinished" />
+        <translation>Une douleur de plus de {least} à {most} sur 10, selon l’exercice, c’est plus que votre plan ne permet.</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="204" />
         <source>Ring your practice: {contact}</source>
-        <translation type="unfinished" />
+        <translation>Appelez votre cabinet : {contact}</translation>
     </message>
     <message>
         <location filename="../patient/cautions_page.py" line="205" />
         <source>Ring your practice</source>
-        <translation type="unfinished" />
+        <translation>Appelez votre cabinet</translation>
     </message>
     <message>
         <location filename="../patient/prepare_page.py" line="148" />
@@ -6198,7 +6198,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     <message>
         <location filename="../therapist/replay_buttons.py" line="50" />
         <source>Close</source>
-        <translation type="unfinished">Fermer</translation>
+        <translation>Fermer</translation>
     </message>
     <message>
         <location filename="../therapist/replay_buttons.py" line="55" />
@@ -6208,7 +6208,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     <message>
         <location filename="../therapist/replay_buttons.py" line="82" />
         <source>Pause</source>
-        <translation type="unfinished" />
+        <translation>Pause</translation>
     </message>
     <message>
         <location filename="../therapist/replay_buttons.py" line="82" />

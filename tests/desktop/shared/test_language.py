@@ -11,9 +11,12 @@ from coach import texts
 from coach.app import chosen_language
 from coach.cues.language import languages
 from coach.cues.wording import sentence
+from coach.desktop.patient.cautions_page import CautionsPage
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.language import choose_language, system_language
-from docs.make_translations import FOLDER, ROOT, missing, missing_of
+from coach.domain.movement import Movement, Side
+from coach.domain.plan import Plan, PlannedExercise
+from docs.make_translations import FOLDER, ROOT, SAFETY_CUES, missing, missing_of
 
 TABLES = sorted(FOLDER.glob("*.ts"))
 
@@ -86,14 +89,47 @@ def test_back_in_english_nothing_german_is_left(german: QApplication) -> None:
 
 
 def test_what_a_language_lacks_is_listed_in_all_three_places() -> None:
-    assert missing_of("de") == {"cues": [], "catalogue": [], "windows": []}
+    assert missing_of("de") == {"safety": [], "cues": [], "catalogue": [], "windows": []}
     begun, unknown = missing_of("fr"), missing_of("xx")
     assert "hold" not in begun["cues"]
     assert "hold" in unknown["cues"]
-    assert {"exercise pendulum", "page stiff", "rule fracture"} <= set(begun["catalogue"])
+    assert {"exercise pendulum", "page stiff"} <= set(begun["catalogue"])
+    assert {"rule fracture", "cue pain-stop", "no table yet"} <= set(unknown["safety"])
     assert "WelcomePage: Start" not in begun["windows"]
     assert "WelcomePage: No picture" in begun["windows"]
     assert unknown["windows"] == ["no table yet"]
+
+
+def test_what_keeps_people_from_harm_is_whole_in_every_language_that_can_be_chosen() -> None:
+    """A page of cautions half in a language reads as if it were whole."""
+    assert set(SAFETY_CUES) <= set(languages()["en"].sentences)
+    assert missing_of("xx")["safety"] != []
+    assert {code: missing_of(code)["safety"] for code in languages() if code != "en"} == {
+        code: [] for code in languages() if code != "en"
+    }
+
+
+def test_a_page_of_cautions_is_of_one_language(qapp: QApplication) -> None:
+    plan = Plan(
+        patient_code="A",
+        contact="0",
+        exercises=(PlannedExercise(movement=Movement.FLEXION, side=Side.LEFT, repetitions=2,
+                                   hold_s=7.0),),
+    )  # fmt: skip
+    english = set(lines(CautionsPage(plan)))
+    for code in languages():
+        choose_language(qapp, code)
+        try:
+            told = set(lines(CautionsPage(plan)))
+        finally:
+            choose_language(qapp, "en")
+        assert told & english == (english if code == "en" else set()), code
+
+
+def lines(page: CautionsPage) -> list[str]:
+    """What is to be read on it, line by line, with its buttons."""
+    buttons = (page.stop_button, page.aloud_button, page.read_button)
+    return [*page.words.splitlines(), *(button.text() for button in buttons), page.prompt]
 
 
 def test_a_language_that_is_only_begun_is_never_chosen_by_itself(
@@ -111,7 +147,7 @@ def test_what_a_begun_language_lacks_is_said_and_shown_in_english(qapp: QApplica
         assert QCoreApplication.translate("WelcomePage", "Start") == "Commencer"
         assert QCoreApplication.translate("WelcomePage", "No picture") == "No picture"
         assert sentence("hold").spoken == "Tenez."
-        assert sentence("welcome").spoken == languages()["en"].sentences["welcome"][0]
+        assert sentence("rest").spoken == languages()["en"].sentences["rest"][0]
     finally:
         choose_language(qapp, "en")
 
