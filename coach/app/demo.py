@@ -175,7 +175,7 @@ def beside_truth(played: Played, truth: dict[str, Any]) -> str:
     """Put the measured holds beside those that the clip truly holds."""
     holds = truth["holds"]
     lines = [
-        translate("demo", "Holds of {movement} in the clip: {count}").format(
+        translate("demo", "Holds in the clip, {movement}: {count}").format(
             movement=movement_of(Movement.FLEXION, Side.RIGHT), count=len(holds)
         ),
         translate("demo", "            truth                      measured"),

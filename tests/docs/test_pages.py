@@ -2,21 +2,31 @@
 
 from __future__ import annotations
 
+import importlib
 import importlib.util
+import pkgutil
 import re
 import shlex
+from enum import StrEnum
 from pathlib import Path
 
 import pytest
 
+import coach.domain
 from coach.app.arguments import parser
+from coach.domain.moment import Order
+from coach.domain.plan import Weekday
+from coach.domain.reading import Doubt
 from docs.make_case import make_case, told
+from tests.app.test_languages import names, parsers
 
 ROOT = Path(__file__).parents[2]
 PAGES = [ROOT / "README.md", ROOT / "DEVELOPERS.md", *sorted((ROOT / "docs").glob("*.md"))]
 NAMES = [str(page.relative_to(ROOT)) for page in PAGES]
 LINK = re.compile(r"\[[^\]]*\]\(([^)\s]+)\)")
 FENCED = re.compile(r"^```(\w*)\n(.*?)^```$", re.MULTILINE | re.DOTALL)
+NOT_IN_GLOSSARY = {Doubt, Weekday, Order}
+"""Told there as a kind, days of a week, and what passes inside the program alone."""
 PLACEHOLDERS = {"DIR": "out", "FILE": "x.json", "CODE": "SH-1", "FOLDER": "folder"}
 
 
@@ -87,6 +97,29 @@ def test_the_contributors_table_has_every_package() -> None:
     parts = [part for part in (ROOT / "coach").iterdir() if not part.name.startswith("_")]
     assert len(parts) > 20
     assert [part.name for part in parts if f"| `coach/{part.name}` |" not in table] == []
+
+
+def test_every_word_of_the_command_line_and_of_the_files_is_in_the_glossary() -> None:
+    """Doubts are told as a kind: their list is that of the schema, which another test holds."""
+    text = " ".join((ROOT / "docs" / "glossary.md").read_text("utf-8").lower().split())
+    words = {word for found in parsers() for word in names(found) if not word.startswith("-h")}
+    words -= {found.prog for found in parsers()} | {"1.0"}
+    for module in pkgutil.iter_modules(coach.domain.__path__):
+        for kind in vars(importlib.import_module(f"coach.domain.{module.name}")).values():
+            if isinstance(kind, type) and issubclass(kind, StrEnum) and kind not in NOT_IN_GLOSSARY:
+                words |= {str(word) for word in kind}
+    assert len(words) > 100
+    assert sorted(w for w in words if w not in text and w.replace("-", " ") not in text) == []
+
+
+def test_no_option_or_command_in_the_glossary_is_stale() -> None:
+    text = (ROOT / "docs" / "glossary.md").read_text("utf-8")
+    known = {word for found in parsers() for word in names(found)}
+    assert set(re.findall(r"--[a-z][a-z-]+", text)) <= known
+    (commands,) = re.findall(r"^\| (.*) \| plain \| commands,", text, re.MULTILINE)
+    assert set(re.findall(r"`(\w+)`", commands)) | {"coach"} == {
+        p.prog.split()[-1] for p in parsers()
+    }
 
 
 def test_every_page_is_in_the_built_pages_list() -> None:

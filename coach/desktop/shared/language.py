@@ -37,7 +37,13 @@ def choose_language(application: QCoreApplication, language: str) -> None:
 def choose_texts(language: str) -> None:
     """Write in this language from here on where no window is shown."""
     own = None if language == texts.ENGLISH else _own(language)
-    _choose(language, None if own is None else lambda *what: own.translate(*what) or what[-1])
+
+    def looked_up(context: str, sentence: str) -> str:
+        # A str is taken for ASCII here; only QCoreApplication's own takes it for UTF-8.
+        found = own.translate(context.encode(), sentence.encode()) if own else ""  # type: ignore[arg-type]
+        return found or sentence
+
+    _choose(language, None if own is None else looked_up)
 
 
 def _choose(language: str, table: texts.Translate | None) -> None:

@@ -1723,7 +1723,7 @@
     </message>
     <message>
         <location filename="../../app/demo.py" line="178" />
-        <source>Holds of {movement} in the clip: {count}</source>
+        <source>Holds in the clip, {movement}: {count}</source>
         <translation type="unfinished" />
     </message>
     <message>

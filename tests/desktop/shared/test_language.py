@@ -13,7 +13,7 @@ from coach.cues.language import languages
 from coach.cues.wording import sentence
 from coach.desktop.patient.cautions_page import CautionsPage
 from coach.desktop.shared.application import create_application
-from coach.desktop.shared.language import choose_language, system_language
+from coach.desktop.shared.language import choose_language, choose_texts, system_language
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
 from docs.make_translations import FOLDER, ROOT, SAFETY_CUES, missing, missing_of
@@ -63,6 +63,15 @@ def test_a_table_knows_every_text_of_the_code_and_its_compiled_form_is_of_today(
             assert QCoreApplication.translate(context, source) == (translation or source)
     finally:
         choose_language(qapp, "en")
+
+
+@pytest.mark.parametrize("table", TABLES, ids=lambda table: table.stem)
+def test_without_a_window_every_text_is_the_same(table: Path) -> None:
+    with texts.as_before():
+        choose_texts(table.stem)
+        for context, source, translation in messages(table):
+            assert texts.translate(context, source) == (translation or source)
+    assert texts.language() == "en"
 
 
 def test_german_lacks_nothing_and_keeps_the_places_of_every_text() -> None:
