@@ -35,7 +35,7 @@ from coach.review.wording import NONE
 from coach.texts import translate
 
 _COLUMNS = 4
-_LEAST_PX, _LAST_PX = 160, 120
+_LEAST_PX, _LAST_PX = 160, 100
 _ROLE = Qt.ItemDataRole.UserRole
 
 

@@ -7867,7 +7867,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/menus.py" line="44" />
         <source>L&amp;ist of patients</source>
-        <translation>Patientenl&amp;iste</translation>
+        <translation>Personenl&amp;iste</translation>
     </message>
     <message>
         <location filename="../therapist/menus.py" line="45" />
