@@ -10,15 +10,19 @@ import argparse
 import hashlib
 import os
 import platform
+import re
 import shutil
 import subprocess
 import sys
 import venv
 from pathlib import Path
 
+from lean import LeanError, make_lean
+
 HERE = Path(__file__).resolve().parent
 ROOT = HERE.parents[1]
 NAME = "shoulder-coach"
+SPOKEN = sorted(table.stem for table in (ROOT / "coach" / "cues" / "languages").glob("*.toml"))
 REWRITTEN = ("numpy", "cv2", "psycopg_binary")
 """Wheels whose libraries were rewritten when they were packed: they do not load once stripped."""
 
@@ -66,11 +70,21 @@ def unpacked(out: Path, python: Path) -> Path:
     folder = out / NAME
     if sys.platform == "linux":
         strip(folder / "_internal")
+        make_lean(folder / "_internal", SPOKEN)
         second = folder / "coach-review"
         second.unlink(missing_ok=True)
         second.symlink_to("coach")
     shutil.copy(ROOT / "LICENSE", folder / "LICENSE")
     return folder
+
+
+def newest_glibc(folder: Path) -> str:
+    """Give the version of the C library that the folder's own libraries ask for."""
+    asked = {(2, 28)}
+    for library in (folder / "coach", *(folder / "_internal").rglob("*.so*")):
+        told = run("readelf", "--version-info", "--wide", library)
+        asked |= {(int(a), int(b)) for a, b in re.findall(r"GLIBC_(\d+)\.(\d+)", told)}
+    return ".".join(map(str, max(asked)))
 
 
 def debian(folder: Path, tree: Path, version: str, file: Path) -> None:
@@ -99,6 +113,7 @@ def debian(folder: Path, tree: Path, version: str, file: Path) -> None:
         ("@VERSION@", version),
         ("@ARCH@", run("dpkg", "--print-architecture")),
         ("@SIZE@", str(size_kb)),
+        ("@GLIBC@", newest_glibc(folder)),
     ):
         control = control.replace(place, value)
     (tree / "DEBIAN" / "control").write_text(control, "utf-8")
@@ -152,4 +167,7 @@ def main() -> None:
 
 
 if __name__ == "__main__":
-    main()
+    try:
+        main()
+    except LeanError as refused:
+        sys.exit(f"build: {refused}")

@@ -5,6 +5,7 @@ cannot be done is told in a box as well, for there is no terminal to read it in.
 """
 
 import io
+import multiprocessing
 import sys
 from pathlib import Path
 
@@ -61,4 +62,6 @@ def start() -> int:
 
 
 if __name__ == "__main__":
+    # Clips of a folder are measured by processes of their own, which start as this program again.
+    multiprocessing.freeze_support()
     sys.exit(start())
