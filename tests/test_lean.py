@@ -85,8 +85,10 @@ def test_a_package_is_read_as_it_was_written(lean: ModuleType) -> None:
 def test_a_link_stands_for_an_equal_file_beside_it(lean: ModuleType, tmp_path: Path) -> None:
     for name, content in (("liba.so", b"a"), ("liba.so.1", b"a"), ("libb.so", b"b")):
         (tmp_path / name).write_bytes(content)
+    (tmp_path / "liblost.so").symlink_to("left_out.so")
     (tmp_path / "other").mkdir()
     (tmp_path / "other" / "liba.so").write_bytes(b"a")
     lean.make_lean(tmp_path, ["en"])
     assert (tmp_path / "liba.so.1").readlink() == Path("liba.so")
     assert not (tmp_path / "other" / "liba.so").is_symlink()
+    assert not (tmp_path / "liblost.so").is_symlink()

@@ -29,10 +29,13 @@ class LeanError(Exception):
 
 
 def make_lean(internal: Path, spoken: Collection[str]) -> None:
-    """Make the libraries of a folder smaller and let one file stand for equal ones.
+    """Make the libraries of a folder smaller, let one file stand for equal ones, end loose links.
 
     ``spoken``: the program's languages, ISO 639-1.
     """
+    for link in internal.rglob("*"):
+        if link.is_symlink() and not link.exists():  # what it named was left out
+            link.unlink()
     for library in (internal / "PyQt6" / "Qt6" / "lib").glob("libicudata.so.*"):
         _without_other_services(library, spoken)
     for library in internal.glob("opencv_python_headless.libs/libopenblas*"):

@@ -2,24 +2,15 @@
 
 from __future__ import annotations
 
-from pathlib import Path
-
 from PyQt6.QtCore import Qt, pyqtSignal
-from PyQt6.QtWidgets import (
-    QFileDialog,
-    QFrame,
-    QHBoxLayout,
-    QScrollArea,
-    QSizePolicy,
-    QVBoxLayout,
-    QWidget,
-)
+from PyQt6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
 from coach.catalogue import safety
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.prose import ProsePage
 from coach.desktop.patient.record_card import record_card, what_is_shown
+from coach.desktop.shared.file_questions import ask_folder
 from coach.domain.session import ExerciseRecord, SessionEnd
 
 
@@ -121,9 +112,9 @@ class SummaryPage(ProsePage):
 
     def _choose_folder(self) -> None:
         title = self.tr("Choose a folder for the session file")
-        if folder := QFileDialog.getExistingDirectory(self, title, str(Path.home())):
+        if folder := ask_folder(self, title):
             self.folder_button.setEnabled(False)  # until it is known what came of it
-            self.elsewhere.emit(folder)
+            self.elsewhere.emit(str(folder))
 
     def _ring(self, contact: str) -> str:
         if contact:

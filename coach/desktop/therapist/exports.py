@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from datetime import date, datetime
-from pathlib import Path
 
 from PyQt6.QtCore import QObject, QThread, pyqtSignal
-from PyQt6.QtWidgets import QApplication, QFileDialog, QWidget
+from PyQt6.QtWidgets import QApplication, QWidget
 
+from coach.desktop.shared.file_questions import ask_new_file
 from coach.desktop.therapist.export_words import exported_file
 from coach.domain.fault import Fault
 from coach.domain.practice import PatientRecords
@@ -110,10 +110,9 @@ class Exports(QObject):
         file = exported_file(kind)
         ending = file.ending
         proposed = file_name(code, on, file.word, ending)
-        name, _ = QFileDialog.getSaveFileName(self._over(), file.title, proposed, file.kinds)
-        if not name:
+        path = ask_new_file(self._over(), file.title, proposed, file.kinds)
+        if path is None:
             return
-        path = Path(name)
         path = path if path.suffix.lower() == ending else path.with_name(path.name + ending)
 
         def work() -> bytes:

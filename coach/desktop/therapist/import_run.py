@@ -8,8 +8,9 @@ from pathlib import Path
 
 from PyQt6.QtCore import QObject, QTimer, pyqtSignal
 from PyQt6.QtGui import QDropEvent
-from PyQt6.QtWidgets import QFileDialog, QMessageBox, QWidget
+from PyQt6.QtWidgets import QMessageBox, QWidget
 
+from coach.desktop.shared.file_questions import ask_files, ask_folder
 from coach.desktop.therapist.practice_key import ask_practice_key
 from coach.desktop.therapist.replay_sessions import session_file_kinds
 from coach.desktop.therapist.side_panel import files_counted
@@ -82,17 +83,15 @@ class ImportRun(QObject):
 
     def ask_files(self) -> None:
         """Ask which files to import."""
-        names, _ = QFileDialog.getOpenFileNames(
-            self._over(), translate("therapist", "Import session files"), "", session_file_kinds()
-        )
-        self.add(map(Path, names))
+        title = translate("therapist", "Import session files")
+        self.add(ask_files(self._over(), title, session_file_kinds()))
 
     def ask_folder(self) -> None:
         """Ask which folder to import."""
         title = translate("therapist", "Import a folder of session files")
-        name = QFileDialog.getExistingDirectory(self._over(), title)
-        if name:
-            self.add([Path(name)])
+        folder = ask_folder(self._over(), title)
+        if folder is not None:
+            self.add([folder])
 
     def ask_undo(self) -> None:
         """Ask whether to take the last import back, where there is one."""

@@ -8,10 +8,11 @@ from pathlib import Path
 
 from PyQt6.QtCore import Qt, pyqtSignal
 from PyQt6.QtGui import QKeySequence, QShortcut
-from PyQt6.QtWidgets import QFileDialog, QHBoxLayout, QMessageBox, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QHBoxLayout, QMessageBox, QVBoxLayout, QWidget
 
 from coach.catalogue import catalogue
 from coach.desktop.shared.enlarged import beside_or_below, let_scroll, scaled
+from coach.desktop.shared.file_questions import ask_file, ask_new_file
 from coach.desktop.shared.theme import SPACES_PX, type_scale
 from coach.desktop.therapist.button import Button
 from coach.desktop.therapist.keys import key_name
@@ -183,12 +184,10 @@ class PlanWindow(QWidget):
     def _ask_open(self) -> None:
         if not self.may_discard():
             return
-        name, _ = QFileDialog.getOpenFileName(
-            self, translate("plans", "Open a plan"), "", plan_kinds()
-        )
+        path = ask_file(self, translate("plans", "Open a plan"), plan_kinds())
         try:
-            if name:
-                self.open(Path(name))
+            if path is not None:
+                self.open(path)
         except Fault as fault:
             self._warn(str(fault))
 
@@ -201,12 +200,10 @@ class PlanWindow(QWidget):
             self._warn(str(fault))
             return
         proposed = plan_name(self._issue.numbered(made) if self._issue is not None else made)
-        name, _ = QFileDialog.getSaveFileName(
-            self, translate("plans", "Save the plan"), proposed, plan_kinds()
-        )
-        if not name:
+        path = ask_new_file(self, translate("plans", "Save the plan"), proposed, plan_kinds())
+        if path is None:
             return
-        path = Path(name if name.lower().endswith(".json") else f"{name}.json")
+        path = path if path.suffix.lower() == ".json" else path.with_name(f"{path.name}.json")
         try:
             made = self.save(path)
         except Fault as fault:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime
-from pathlib import Path
 
-from PyQt6.QtWidgets import QFileDialog, QInputDialog, QWidget
+from PyQt6.QtWidgets import QInputDialog, QWidget
 
+from coach.desktop.shared.file_questions import ask_file
 from coach.documents.archive import StoredSession, unpack_session
 from coach.domain.fault import Fault
 from coach.review.replay import Replay, repetitions_of
@@ -55,10 +55,9 @@ def choose_session(
             where = translate("replay", "the session of {session}").format(session=chosen)
             return unpack_session(store.original(names[chosen]), where)
     title = translate("replay", "Session file to replay")
-    name, _ = QFileDialog.getOpenFileName(parent, title, "", session_file_kinds())
-    if not name:
+    path = ask_file(parent, title, session_file_kinds())
+    if path is None:
         return None
-    path = Path(name)
     return unpack_session(open_session_bytes(path, identity), path.name)
 
 

@@ -142,7 +142,7 @@ def test_what_could_not_be_saved_is_saved_in_another_folder_by_one_key(
 ) -> None:
     chosen = ["", "/first", "/second"]
     monkeypatch.setattr(
-        "coach.desktop.patient.summary_page.QFileDialog.getExistingDirectory",
+        "coach.desktop.shared.file_questions.QFileDialog.getExistingDirectory",
         lambda *told: chosen.pop(0),
     )
     coaching = Unsaved()

@@ -6,6 +6,7 @@ import csv
 import io
 import json
 from datetime import date
+from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
@@ -60,7 +61,9 @@ def window(app, store, invented, qtbot):
 
 
 def test_each_kind_is_written_from_the_keyboard(window, qtbot, tmp_path, monkeypatch):
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *a: (str(tmp_path / a[2]), ""))
+    monkeypatch.setattr(
+        QFileDialog, "getSaveFileName", lambda *a: (str(tmp_path / Path(a[2]).name), "")
+    )
     for key, modifier in (
         (Qt.Key.Key_P, CONTROL),
         (Qt.Key.Key_N, CONTROL | SHIFT),

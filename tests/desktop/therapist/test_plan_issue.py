@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from pathlib import Path
 
 import msgspec
 import pytest
@@ -115,7 +116,9 @@ def test_a_plan_that_another_desk_gave_out_meanwhile_is_asked_about(
         return buttons.Yes if anyway else buttons.No
 
     monkeypatch.setattr(QMessageBox, "question", answer)
-    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *a: (str(tmp_path / a[2]), ""))
+    monkeypatch.setattr(
+        QFileDialog, "getSaveFileName", lambda *a: (str(tmp_path / Path(a[2]).name), "")
+    )
     window.page.add("stick-flexion-lying")
     window._ask_save()
     assert "was given revision 1 of a plan" in asked[0]

@@ -60,7 +60,8 @@ class Walk:
         def asked(where: str) -> Callable[..., Any]:
             def ask(*parts: object) -> Any:
                 texts = [p for part in parts for p in (part if isinstance(part, list) else [part])]
-                self.heard |= {(where, text) for text in texts if isinstance(text, str)}
+                words = [text for text in texts if isinstance(text, str)]
+                self.heard |= {(where, text) for text in words if not Path(text).is_absolute()}
                 return self.answer
 
             return ask
