@@ -43,6 +43,7 @@ from coach.domain.reading import Doubt, Reading
 from coach.domain.settings import Appearance, Settings
 from coach.review.diary import diary
 from coach.session.agenda import easier_than
+from docs.patient_troubles import photograph_troubles
 from docs.shots import SIZES, Shot, camera_of, in_language
 from docs.therapist_screens import photograph_therapist
 from tests.review.six_patients import LAST_DAY, six_patients
@@ -199,6 +200,8 @@ def photograph_patient(window: FedWindow, shot: Shot) -> None:
     window.banner.hide()
     window._finish(Outcome(DIARY[-1], "Sessions/2026-02-15.shoulder.zip"))
     shot("patient_summary", window)
+    asked = moment(0, Stage.PAIN_AFTER, asked=Asked(offered=3))
+    photograph_troubles(window, shot, (moment(0, Stage.PREPARE), at_work(), asked), DIARY[-1])
 
 
 def main(arguments: list[str] | None = None) -> None:
