@@ -25,6 +25,7 @@ from coach.desktop.shared.application import create_application
 from coach.domain.moment import Order, Stage
 from coach.domain.movement import Movement, Side
 from coach.domain.plan import Plan, PlannedExercise
+from coach.domain.progress import Phase
 
 WIDTH_PX, EACH_MS, LASTS_S = 560, 250, 13.0
 PLAN = Plan(
@@ -41,7 +42,7 @@ _ANSWERS = {
 
 
 def film(place: Path) -> list[Image.Image]:
-    """Give what the window shows, a picture every ``EACH_MS`` of the exercise."""
+    """Give what the window shows, a picture every ``EACH_MS`` from the arm's first move on."""
     application = create_application(["film"])
     # The machine that films may have no sound output; what it says of that is not of the film.
     Speech._mute = lambda *_: None
@@ -68,7 +69,7 @@ def film(place: Path) -> list[Image.Image]:
         stage = done.moment.stage
         if stage in _ANSWERS:
             window.engine.order(*_ANSWERS[stage])
-        elif stage is Stage.EXERCISE and not timer.isActive():
+        elif done.moment.phase is Phase.MOVING and not timer.isActive():
             timer.start()
 
     window.engine.stepped.connect(step)
