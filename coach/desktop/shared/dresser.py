@@ -11,6 +11,7 @@ from PyQt6.QtGui import QColor, QFontDatabase, QFontInfo, QPalette
 from PyQt6.QtWidgets import QApplication
 
 from coach.desktop.shared.looks import Looks, looks, wear
+from coach.desktop.shared.motion import system_is_still
 from coach.desktop.shared.palettes import DARK, LIGHT, Palette
 from coach.desktop.shared.theme import style_sheet, type_scale
 from coach.desktop.shared.typeface import font
@@ -107,14 +108,6 @@ def system_text() -> float:
     own = QFontInfo(QFontDatabase.systemFont(QFontDatabase.SystemFont.GeneralFont)).pixelSize()
     wanted = 100 * own / _USUAL_PX.get(sys.platform, _USUAL_ELSEWHERE_PX)
     return next_size(round(wanted), 0) / 100 if wanted > TEXT_SIZES[0] else 1.0
-
-
-def system_is_still() -> bool:
-    """Say whether the system asks for no animation, where Qt tells it: on Windows, by its menus.
-
-    Elsewhere Qt 6.11 does not know; there it is chosen.
-    """
-    return sys.platform == "win32" and not QApplication.isEffectEnabled(Qt.UIEffect.UI_AnimateMenu)
 
 
 def qt_palette(palette: Palette) -> QPalette:
