@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import io
 import multiprocessing
-import os
 import signal
 import sys
 from collections.abc import Iterable, Sequence
@@ -20,6 +19,7 @@ from coach.desktop.shared.language import choose_texts
 from coach.domain.fault import Fault
 from coach.domain.text import shown_text
 from coach.storage.atomic import make_folder
+from coach.storage.cores import cores
 from coach.texts import language, translate
 
 VIDEO_SUFFIXES = frozenset(
@@ -110,13 +110,6 @@ def clips_of(what: Iterable[Path]) -> tuple[Path, ...]:
             )
         found.update(dict.fromkeys(inside))
     return tuple(found)
-
-
-def cores() -> int:
-    """Give how many cores this process may use."""
-    if hasattr(os, "sched_getaffinity"):
-        return len(os.sched_getaffinity(0))
-    return os.cpu_count() or 1
 
 
 def _begin(spoken: str) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import numpy as np
 from numpy.typing import NDArray
 
-from coach.documents.cells import check_range, number
+from coach.documents.cells import number
 from coach.domain.pose import Card
 
 Floats = NDArray[np.float64]
@@ -52,7 +52,6 @@ def card_of(values: Floats) -> Card | None:
     return Card(axes, float(values[_AXIS_COLUMNS]), float(values[_AXIS_COLUMNS + 1]))
 
 
-def check_card(values: Floats, name: str, where: str) -> None:
-    """Refuse a card's column, (n,), that cannot be."""
-    least, most = (0.0, _MOST_ERROR_DEG) if name.endswith("_error_deg") else (-1.0, 1.0)
-    check_range(values, least, most, name, where)
+def card_limits(name: str) -> tuple[float, float]:
+    """Give the least and the most that a card's column may hold."""
+    return (0.0, _MOST_ERROR_DEG) if name.endswith("_error_deg") else (-1.0, 1.0)

@@ -1,10 +1,11 @@
-"""Bounded reading and writing of tables of text: RFC 4180 without quotes."""
+"""Cells of a table of text: written, and read as numbers within limits."""
 
 from __future__ import annotations
 
 import math
 import re
 import warnings
+from collections.abc import Sequence
 
 import msgspec
 import numpy as np
@@ -27,63 +28,27 @@ def number(value: float | None, decimals: int) -> str:
     return text if text.strip("-0.") else text.removeprefix("-")
 
 
-def split_table(
-    data: bytes, where: str, *, max_bytes: int, max_rows: int, max_columns: int
-) -> tuple[list[str], str]:
-    """Give the header's cells and the text below it, whose rows have as many cells each."""
-    if len(data) > max_bytes:
-        raise too_large(
-            where, translate("faults", "{count:,} bytes").format(count=len(data)), max_bytes
-        )
-    rows = data.count(b"\n")
-    if rows > max_rows + 1:
-        raise too_large(where, translate("faults", "{count:,} rows").format(count=rows), max_rows)
-    try:
-        text = data.decode("utf-8-sig")
-    except UnicodeDecodeError as error:
-        raise Fault(
-            translate(
-                "faults",
-                "{where} is not UTF-8 text; check that this is the right file.",
-            ).format(where=where)
-        ) from error
-    first, _, body = text.replace("\r\n", "\n").removesuffix("\n").partition("\n")
-    header = first.split(",")
-    if len(header) > max_columns:
-        raise too_large(
-            where,
-            translate("faults", "{count:,} columns").format(count=len(header)),
-            max_columns,
-        )
-    commas = len(header) - 1
-    for number_, line in enumerate(body.split("\n") if body else (), start=2):
-        if line.count(",") != commas:
-            raise Fault(
-                translate(
-                    "faults",
-                    "{where}, line {number}, has {count} cells where the header has "
-                    "{header}; ask for the file again.",
-                ).format(where=where, number=number_, count=line.count(",") + 1, header=len(header))
-            )
-    return header, body
+def number_grid(
+    body: str, columns: Sequence[int], first_line: int, where: str
+) -> NDArray[np.float64]:
+    """Give rows of numbers as an array (rows, columns), NaN for empty cells.
 
-
-def number_grid(body: str, columns: int, where: str) -> NDArray[np.float64]:
-    """Give rows of numbers as an array (rows, columns), NaN for empty cells."""
-    if not body:
-        return np.empty((0, columns))
+    ``columns`` are their places in the table, counted from 0, and ``first_line`` the first row's
+    from 1, for what is said of a cell.
+    """
     if body.encode().translate(None, b"0123456789eE+-.,\n"):
-        raise not_a_number(body, where)
+        raise _not_a_number(body, columns, first_line, where)
     rows = body.count("\n") + 1
     filled = f",{body},".replace("\n", ",")
     filled = filled.replace(",,", ",null,").replace(",,", ",null,")[1:-1]
+    grid: NDArray[np.float64] | None
     try:
         grid = _of_json(filled.encode())
     except msgspec.DecodeError:
-        grid = _of_text(filled.replace("null", "nan"), body, where)
-    if grid.size != rows * columns:
-        raise not_a_number(body, where)
-    return grid.reshape(rows, columns)
+        grid = _of_text(filled.replace("null", "nan"))
+    if grid is None or grid.size != rows * len(columns):
+        raise _not_a_number(body, columns, first_line, where)
+    return grid.reshape(rows, len(columns))
 
 
 def _of_json(cells: bytes) -> NDArray[np.float64]:
@@ -103,26 +68,26 @@ def _of_json(cells: bytes) -> NDArray[np.float64]:
     return np.concatenate(parts)
 
 
-def _of_text(cells: str, body: str, where: str) -> NDArray[np.float64]:
+def _of_text(cells: str) -> NDArray[np.float64] | None:
     try:
         with warnings.catch_warnings():
             warnings.simplefilter("error", DeprecationWarning)
             return np.fromstring(cells, dtype=np.float64, sep=",")
-    except (ValueError, DeprecationWarning) as error:
-        raise not_a_number(body, where) from error
+    except (ValueError, DeprecationWarning):
+        return None
 
 
-def not_a_number(body: str, where: str) -> Fault:
+def _not_a_number(body: str, columns: Sequence[int], first_line: int, where: str) -> Fault:
     """Find the first cell that is no number."""
-    for row, line in enumerate(body.split("\n"), start=2):
-        for column, cell in enumerate(line.split(","), start=1):
+    for row, line in enumerate(body.split("\n"), start=first_line):
+        for column, cell in zip(columns, line.split(","), strict=True):
             if cell and not NUMBER.fullmatch(cell):
                 return Fault(
                     translate(
                         "faults",
                         "{where}, line {row}, column {column}, holds {cell!a} where a "
                         "number belongs; ask for the file again.",
-                    ).format(where=where, row=row, column=column, cell=cell[:40])
+                    ).format(where=where, row=row, column=column + 1, cell=cell[:40])
                 )
     return Fault(
         translate(
@@ -132,25 +97,39 @@ def not_a_number(body: str, where: str) -> Fault:
     )
 
 
-def check_range(
-    values: NDArray[np.float64], low: float, high: float, name: str, where: str
+def check_ranges(
+    grid: NDArray[np.float64],
+    limits: Sequence[tuple[float, float]],
+    names: Sequence[str],
+    where: str,
 ) -> None:
-    """Refuse numbers outside ``low`` to ``high``; NaN passes."""
-    wrong = np.flatnonzero(~((values >= low) & (values <= high)) & ~np.isnan(values))
-    if wrong.size:
-        row = int(wrong[0])
-        raise Fault(
-            translate(
-                "faults",
-                "{where}, line {row}, {name} is {value:g}, allowed are {low:g} to "
-                "{high:g}; ask for the file again.",
-            ).format(where=where, row=row + 2, name=name, value=values[row], low=low, high=high)
+    """Refuse numbers (rows, columns) outside their column's limits; NaN passes."""
+    if not len(grid):
+        return
+    least, most = np.array(limits, dtype=np.float64).reshape(-1, 2).T
+    wrong = (np.fmin.reduce(grid, axis=0) < least) | (np.fmax.reduce(grid, axis=0) > most)
+    if not wrong.any():
+        return
+    column = int(np.argmax(wrong))
+    values, (low, high) = grid[:, column], limits[column]
+    row = int(np.argmax((values < low) | (values > high)))
+    raise Fault(
+        translate(
+            "faults",
+            "{where}, line {row}, {name} is {value:g}, allowed are {low:g} to "
+            "{high:g}; ask for the file again.",
+        ).format(
+            where=where, row=row + 2, name=names[column], value=values[row], low=low, high=high
         )
+    )
+
+
+TIME_LIMITS_S = 0.0, 86_400.0
+"""A day."""
 
 
 def check_times(time_s: NDArray[np.float64], where: str) -> None:
-    """Refuse times that are missing, out of a day, or run backwards."""
-    check_range(time_s, 0, 86_400, "time_s", where)
+    """Refuse times that are missing or run backwards."""
     missing = np.flatnonzero(np.isnan(time_s))
     if missing.size:
         raise Fault(

@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 
 import numpy as np
 
-from coach.documents.cells import check_range, check_times, number_grid, split_table
+from coach.documents.cells import TIME_LIMITS_S, check_ranges, check_times
 from coach.documents.landmarks import MAX_LANDMARK_ROWS, MAX_LANDMARKS_BYTES, MAX_M
 from coach.documents.tables import Floats, LandmarkTable
+from coach.documents.text_table import split_table
 from coach.domain.fault import Fault
 from coach.domain.pose import Landmark
 from coach.texts import translate
@@ -138,15 +140,16 @@ def landmark_table(joints: JointTable, viewpoint: Viewpoint) -> LandmarkTable:
 
 def read_joints(data: bytes, where: str) -> JointTable:
     """Read a table of joint centres; ``where`` names it in a ``Fault``."""
-    header, body = split_table(
+    text = split_table(
         data,
         where,
         max_bytes=MAX_LANDMARKS_BYTES,
         max_rows=MAX_LANDMARK_ROWS,
         max_columns=1 + len(_COLUMNS),
     )
+    header = text.header
     landmarks = _points(header, where)
-    grid = number_grid(body, len(header), where)
+    grid, _ = text.cells(where)
     if not len(grid):
         raise Fault(
             translate(
@@ -154,11 +157,10 @@ def read_joints(data: bytes, where: str) -> JointTable:
                 "{where} has no rows; check that this is the right file.",
             ).format(where=where)
         )
+    limits = [TIME_LIMITS_S if name == "time_s" else (-MAX_M, MAX_M) for name in header]
+    check_ranges(grid, limits, header, where)
     columns = dict(zip(header, grid.T, strict=True))
     check_times(columns["time_s"], where)
-    for name in header:
-        if name != "time_s":
-            check_range(columns[name], -MAX_M, MAX_M, name, where)
     points = np.array(
         [[columns[f"{each.name.lower()}_{axis}"] for axis in AXES] for each in landmarks]
     )
@@ -174,7 +176,7 @@ def read_joints(data: bytes, where: str) -> JointTable:
     return table
 
 
-def _points(header: list[str], where: str) -> tuple[Landmark, ...]:
+def _points(header: Sequence[str], where: str) -> tuple[Landmark, ...]:
     """Check the names of the columns; give the points they hold."""
     if len(set(header)) != len(header):
         raise Fault(

@@ -2,18 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
+
 import numpy as np
 
-from coach.documents.card_columns import CARD_COLUMNS, card_cells, check_card
-from coach.documents.cells import (
-    check_range,
-    check_times,
-    number,
-    number_grid,
-    split_table,
-    too_large,
-)
+from coach.documents.card_columns import CARD_COLUMNS, card_cells, card_limits
+from coach.documents.cells import TIME_LIMITS_S, check_ranges, check_times, number
 from coach.documents.tables import STORED_LANDMARKS, Floats, LandmarkTable
+from coach.documents.text_table import split_table
 from coach.domain.fault import Fault
 from coach.domain.pose import Landmark, Pose
 from coach.texts import translate
@@ -26,14 +22,22 @@ MAX_LANDMARK_ROWS = 200_000
 MAX_CELLS = 7_500_000
 """A session's columns, the card's among them, for two hours at ten rows a second."""
 
-MAX_PX = 100_000
-MAX_M = 100
+MAX_PX = 100_000.0
+MAX_M = 100.0
 """Coordinates further out are not known."""
 
 _SCALES = np.array([10.0, 10.0, 1000.0, 1000.0, 1000.0, 100.0])
 _LIMITS = np.array([MAX_PX, MAX_PX, MAX_M, MAX_M, MAX_M, 1.0])
 
 _REQUIRED = FRAME_COLUMNS[:3]
+_SIZE_LIMITS_PX = 1.0, 20_000.0
+_FRAME_LIMITS = dict(
+    zip(
+        FRAME_COLUMNS,
+        (TIME_LIMITS_S, _SIZE_LIMITS_PX, _SIZE_LIMITS_PX, (0.0, 1_000.0), (0.0, 1.0)),
+        strict=True,
+    )
+)
 
 
 def point_columns(landmark: Landmark) -> tuple[str, ...]:
@@ -102,51 +106,68 @@ def read_landmarks(data: bytes, where: str) -> LandmarkTable:
     Columns may stand in any order. ``time_s`` and the picture's size must be there; a column that
     is not there is not known throughout, one of an unknown name is refused.
     """
-    header, body = split_table(
+    table = split_table(
         data,
         where,
         max_bytes=MAX_LANDMARKS_BYTES,
         max_rows=MAX_LANDMARK_ROWS,
         max_columns=len(FRAME_COLUMNS) + len(Landmark) * len(POINT_COLUMNS) + len(CARD_COLUMNS),
+        max_cells=MAX_CELLS,
     )
+    header = table.header
     landmarks = _known_landmarks(header, where)
-    cells = body.count(",") + body.count("\n")
-    if cells > MAX_CELLS:
-        found = translate("faults", "{count:,} cells").format(count=cells)
-        raise too_large(where, found, MAX_CELLS)
-    grid = number_grid(body, len(header), where)
-    columns = dict(zip(header, grid.T, strict=True))
-    unknown = np.full(len(grid), np.nan)
-    _check_frames(columns, where)
-    for name in header:
-        if name.endswith("_visibility"):
-            check_range(columns[name], 0, 1, name, where)
-        elif name in CARD_COLUMNS:
-            check_card(columns[name], name, where)
-        elif name.endswith("_m"):
-            check_range(columns[name], -MAX_M, MAX_M, name, where)
-        elif name not in FRAME_COLUMNS:
-            check_range(columns[name], -MAX_PX, MAX_PX, name, where)
-    points = np.array(
-        [[columns.get(name, unknown) for name in point_columns(landmark)] for landmark in landmarks]
-    ).reshape(len(landmarks), len(POINT_COLUMNS), len(grid))
-    points = points.transpose(2, 0, 1)
-    sizes = np.stack([columns[name] for name in _REQUIRED[1:]], axis=1)
-    people = columns.get("people", unknown)
+    grid, _ = table.cells(where)
+    check_ranges(grid, [_limits(name) for name in header], header, where)
+    place = {name: column for column, name in enumerate(header)}
+    time_s, width_px, height_px = (grid[:, place[name]] for name in _REQUIRED)
+    check_times(time_s, where)
+    for name in _REQUIRED[1:]:
+        if np.isnan(grid[:, place[name]]).any():
+            raise Fault(
+                translate(
+                    "faults",
+                    "{where} has rows without {name}; ask for the file again.",
+                ).format(where=where, name=name)
+            )
+    names = [name for landmark in landmarks for name in point_columns(landmark)]
+    points = _taken(grid, place, names).reshape(len(grid), len(landmarks), len(POINT_COLUMNS))
+    people, brightness = _taken(grid, place, FRAME_COLUMNS[3:]).T
     return LandmarkTable(
         landmarks=landmarks,
-        time_s=columns["time_s"],
-        size_px=sizes.astype(np.int64),
+        time_s=time_s,
+        size_px=np.stack([width_px, height_px], axis=1).astype(np.int64),
         people=np.where(np.isnan(people), 1, people).astype(np.int64),
-        brightness=columns.get("brightness", unknown),
+        brightness=brightness,
         image_px=points[:, :, 0:2],
         world_m=points[:, :, 2:5],
         visibility=points[:, :, 5],
-        card=np.stack([columns.get(name, unknown) for name in CARD_COLUMNS], axis=1),
+        card=_taken(grid, place, CARD_COLUMNS),
     )
 
 
-def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
+def _taken(grid: Floats, place: Mapping[str, int], names: Sequence[str]) -> Floats:
+    """Give the columns of these names, (rows, names); not known where there is none."""
+    columns = [place.get(name, -1) for name in names]
+    if columns and columns[0] >= 0 and columns == list(range(columns[0], columns[-1] + 1)):
+        return grid[:, columns[0] : columns[-1] + 1]
+    taken = grid[:, columns]
+    taken[:, [column < 0 for column in columns]] = np.nan
+    return taken
+
+
+def _limits(name: str) -> tuple[float, float]:
+    """Give the least and the most that a column may hold."""
+    if name in _FRAME_LIMITS:
+        return _FRAME_LIMITS[name]
+    if name in CARD_COLUMNS:
+        return card_limits(name)
+    if name.endswith("_visibility"):
+        return 0.0, 1.0
+    most = MAX_M if name.endswith("_m") else MAX_PX
+    return -most, most
+
+
+def _known_landmarks(header: Sequence[str], where: str) -> tuple[Landmark, ...]:
     if len(set(header)) != len(header):
         raise Fault(
             translate(
@@ -176,20 +197,3 @@ def _known_landmarks(header: list[str], where: str) -> tuple[Landmark, ...]:
             )
         found.add(landmark)
     return tuple(sorted(found))
-
-
-def _check_frames(columns: dict[str, Floats], where: str) -> None:
-    check_times(columns["time_s"], where)
-    for name in _REQUIRED[1:]:
-        check_range(columns[name], 1, 20_000, name, where)
-        if np.isnan(columns[name]).any():
-            raise Fault(
-                translate(
-                    "faults",
-                    "{where} has rows without {name}; ask for the file again.",
-                ).format(where=where, name=name)
-            )
-    if "people" in columns:
-        check_range(columns["people"], 0, 1_000, "people", where)
-    if "brightness" in columns:
-        check_range(columns["brightness"], 0, 1, "brightness", where)

@@ -9,6 +9,7 @@ from pathlib import Path
 from coach.documents.archive import unpack_session
 from coach.domain.fault import Fault
 from coach.domain.text import shown_text
+from coach.storage.reading_ahead import Proved, ReadingAhead
 from coach.storage.sealed import PracticeIdentity, open_session_bytes
 from coach.storage.store import ImportOutcome, Store, new_batch
 from coach.texts import in_both, translate
@@ -70,25 +71,33 @@ def import_file(
     path: Path,
     identity: PracticeIdentity | None = None,
     batch: str | None = None,
+    proved: Proved | None = None,
 ) -> FileOutcome:
     """Import one file; a file that cannot be taken changes nothing but the list of refusals.
 
     Sealed files need the practice's ``identity``; what is kept of them is the zip inside.
     ``batch`` is the import the file belongs to, see ``new_batch``; by default one of its own.
-    Raises Fault only where the store itself cannot be written.
+    ``proved`` is what was read of the file already. Raises Fault only where the store itself
+    cannot be written.
     """
     with in_both():  # what is refused or doubtful is kept, and read in other languages
-        return _imported(store, path, identity, batch)
+        return _imported(store, path, identity, batch, proved)
 
 
 def _imported(
-    store: Store, path: Path, identity: PracticeIdentity | None, batch: str | None
+    store: Store,
+    path: Path,
+    identity: PracticeIdentity | None,
+    batch: str | None,
+    proved: Proved | None,
 ) -> FileOutcome:
     try:
-        original = open_session_bytes(path, identity)
-        # All of it is read, so that a file with a damaged table is refused now and not at replay.
-        document = unpack_session(original, path.name).document
-        imported = store.import_session(document, original, path.name, batch)
+        if proved is None:
+            original = open_session_bytes(path, identity)
+            # All of it is read, so that a damaged table is refused now and not at replay.
+            proved = Proved(original, unpack_session(original, path.name).document)
+        document = proved.document
+        imported = store.import_session(document, proved.original, path.name, batch)
     except Fault as fault:
         store.note_refusal(path.name, fault.sentence)
         return FileOutcome(path, ImportOutcome.REFUSED, str(fault))
@@ -99,6 +108,11 @@ def import_paths(
     store: Store, paths: Iterable[Path], identity: PracticeIdentity | None = None
 ) -> Iterator[FileOutcome]:
     """Import files and folders as one import, yielding each outcome as soon as it is known."""
-    batch = new_batch()
-    for path in session_files(paths):
-        yield import_file(store, path, identity, batch)
+    batch, ahead = new_batch(), ReadingAhead(identity)
+    try:
+        ahead.add(session_files(paths))
+        while len(ahead):
+            path, proved = ahead.take()
+            yield import_file(store, path, identity, batch, proved)
+    finally:
+        ahead.clear()

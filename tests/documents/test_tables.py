@@ -10,7 +10,6 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.extra.numpy import arrays
 
-from coach.documents.cells import NUMBER, number_grid
 from coach.documents.landmarks import landmark_header, read_landmarks, write_landmarks
 from coach.documents.readings import (
     COLUMNS,
@@ -269,33 +268,3 @@ def test_a_long_name_of_a_column_is_cut() -> None:
     header = b"time_s,picture_width_px,picture_height_px," + b"x" * 5_000 + b"\n"
     with pytest.raises(Fault, match=r"unknown column 'x{60}'"):
         read_landmarks(header, "x")
-
-
-WRITTEN = st.one_of(
-    st.floats(allow_nan=False, allow_infinity=False).map(repr),
-    st.integers(-(10**25), 10**25).map(str),
-    st.from_regex(NUMBER, fullmatch=True),
-    st.just(""),
-)
-
-
-@given(st.lists(st.lists(WRITTEN, min_size=3, max_size=3), min_size=1, max_size=40))
-@settings(max_examples=300, deadline=None)
-def test_every_number_is_read_as_python_reads_it(rows: list[list[str]]) -> None:
-    """Those that JSON knows, and those that it does not: +1, .5, 5. and 007."""
-    body = "\n".join(",".join(row) for row in rows)
-    expected = [[float(cell or "nan") for cell in row] for row in rows]
-    np.testing.assert_array_equal(number_grid(body, 3, "a table"), expected)
-
-
-def test_a_table_of_many_parts_is_read_whole() -> None:
-    values = np.random.default_rng(3).normal(0, 1000, (9_000, 4)).round(3)
-    values[::7, 2] = np.nan
-    body = "\n".join(",".join("" if np.isnan(v) else repr(float(v)) for v in r) for r in values)
-    np.testing.assert_array_equal(number_grid(body, 4, "a table"), values)
-
-
-@pytest.mark.parametrize("cell", ["1e", "--1", "1.2.3", ".", "e5", "+", "1-2"])
-def test_what_only_looks_like_a_number_is_refused_with_its_place(cell: str) -> None:
-    with pytest.raises(Fault, match=r"a table, line 3, column 2, holds"):
-        number_grid(f"1,2,3\n4,{cell},6\n7,8,9", 3, "a table")

@@ -16,16 +16,21 @@ from coach.desktop.therapist.replay_sessions import session_file_kinds
 from coach.desktop.therapist.side_panel import files_counted
 from coach.domain.fault import Fault
 from coach.review.counts import sessions_counted
+from coach.storage.reading_ahead import ReadingAhead
 from coach.storage.sealed import PracticeIdentity
 from coach.storage.store import ImportOutcome, Store, new_batch
 from coach.storage.store_import import FileOutcome, import_file, session_files
 from coach.texts import translate
 
+_LOOKS_AGAIN_MS = 4
+"""While the next file is still being read."""
+
 
 class ImportRun(QObject):
     """Takes one file at a time between two rounds of the event loop, on the window's own thread.
 
-    A file is whole in the store before the next begins, so stopping loses nothing.
+    A file is whole in the store before the next begins, so stopping loses nothing. Of many files
+    the next are read meanwhile in processes of their own.
     """
 
     advanced = pyqtSignal(int, int)
@@ -49,14 +54,17 @@ class ImportRun(QObject):
         """Begin idle; ``identity`` opens sealed files, which are refused without."""
         super().__init__(parent)
         self._store = store
-        self.identity = identity
-        self._waiting: list[Path] = []
+        self._ahead = ReadingAhead(identity)
         self._outcomes: list[FileOutcome] = []
         self._total = 0
         self.batch = new_batch()
         self._timer = QTimer(self)
-        self._timer.setInterval(0)
         self._timer.timeout.connect(self._next)
+
+    @property
+    def identity(self) -> PracticeIdentity | None:
+        """What opens sealed files, once it is unlocked."""
+        return self._ahead.identity
 
     @property
     def running(self) -> bool:
@@ -66,7 +74,7 @@ class ImportRun(QObject):
     @property
     def progress(self) -> tuple[int, int]:
         """Files done, files in all; none of none where nothing runs."""
-        return (self._total - len(self._waiting), self._total) if self.running else (0, 0)
+        return (self._total - len(self._ahead), self._total) if self.running else (0, 0)
 
     def add(self, paths: Iterable[Path]) -> None:
         """Queue files and folders; may be called while running."""
@@ -77,9 +85,9 @@ class ImportRun(QObject):
             return
         if not self.running:
             self._outcomes, self._total, self.batch = [], 0, new_batch()
-        self._waiting.extend(files)
+        self._ahead.add(files)
         self._total += len(files)
-        self._timer.start()
+        self._timer.start(0)
 
     def ask_files(self) -> None:
         """Ask which files to import."""
@@ -119,7 +127,7 @@ class ImportRun(QObject):
             self.failed.emit(str(fault))
             return
         if identity is not None:
-            self.identity = identity
+            self._ahead.identity = identity
             self.told.emit(
                 translate(
                     "therapist",
@@ -134,18 +142,24 @@ class ImportRun(QObject):
 
     def stop(self) -> None:
         """Leave out what still waits."""
-        self._waiting.clear()
+        self._ahead.clear()
 
     def _next(self) -> None:
-        if not self._waiting:
+        if not len(self._ahead):
             self._timer.stop()
+            self._ahead.clear()
             self.finished.emit(self._outcomes)
             return
+        if not self._ahead.ready:
+            self._timer.setInterval(_LOOKS_AGAIN_MS)
+            return
+        self._timer.setInterval(0)
         try:
-            path = self._waiting.pop(0)
-            self._outcomes.append(import_file(self._store, path, self.identity, batch=self.batch))
+            path, proved = self._ahead.take()
+            done = import_file(self._store, path, self.identity, self.batch, proved)
+            self._outcomes.append(done)
         except Fault as fault:
-            self._waiting.clear()
+            self._ahead.clear()
             self.failed.emit(str(fault))
         self.advanced.emit(*self.progress)
 

@@ -15,7 +15,7 @@ from collections.abc import Callable
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from coach.desktop.shared.application import create_application
-from tests.bench.speed import clips, live, network, patient, practice, slow
+from tests.bench.speed import clips, importing, live, network, patient, practice, slow
 from tests.bench.speed.table import Row
 
 PARTS: dict[str, Callable[[], list[Row]]] = {
@@ -26,7 +26,7 @@ PARTS: dict[str, Callable[[], list[Row]]] = {
     "waiting": patient.waiting,
     "measure": clips.against_bare,
     "folder": clips.at_once,
-    "import": practice.importing,
+    "import": importing.importing,
     "review": practice.opening,
     "network": network.network,
 }

@@ -11,12 +11,12 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 from coach.app.measure import measure, track
-from coach.app.measure_many import cores
 from coach.capture.sources import open_source
 from coach.capture.video_file import VideoFile
 from coach.documents.measurement import measurement_json
 from coach.domain.movement import Movement, Position, Side, needed_view
 from coach.pose.library import import_mediapipe
+from coach.storage.cores import cores
 from tests.bench.speed.film import CLIPS, ROOT, model
 from tests.bench.speed.table import Row
 
