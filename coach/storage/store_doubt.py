@@ -67,9 +67,9 @@ def doubt_about(connection: Connection, document: SessionDocument) -> str | None
 
 def _alike(connection: Connection, code: str) -> str | None:
     """Give the known code that a new one is but for spaces, signs and capitals."""
-    known = connection.scalars(select(patients.c.code).order_by(patients.c.code)).all()
-    if code in known:
+    if connection.scalar(select(patients.c.id).where(patients.c.code == code)) is not None:
         return None
+    known = connection.scalars(select(patients.c.code).order_by(patients.c.code))
     return next((k for k in known if _bare(k) == _bare(code)), None)
 
 

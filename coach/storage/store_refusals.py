@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from enum import StrEnum
 
-from sqlalchemy import Connection, delete, insert, select
+from sqlalchemy import Connection, and_, delete, insert, select
 
 from coach.domain.text import shown_text
 from coach.storage.store_database import Database
@@ -34,6 +34,10 @@ class Refusal:
     reason: str
 
 
+# Files that were taken have a session: by its index those are passed over, however many there are.
+_REFUSED = and_(imports.c.session_id.is_(None), imports.c.outcome == ImportOutcome.REFUSED)
+
+
 class Refusals(Database):
     """Remembers what could not be imported until it can, or is forgotten."""
 
@@ -44,7 +48,7 @@ class Refusals(Database):
     def refusals(self) -> tuple[Refusal, ...]:
         """List the files that could not be taken, newest first."""
         c = imports.c
-        query = select(c.at_utc, c.file_name, c.reason).where(c.outcome == ImportOutcome.REFUSED)
+        query = select(c.at_utc, c.file_name, c.reason).where(_REFUSED)
         with self._read() as connection:
             rows = connection.execute(query.order_by(c.id.desc()))
             return tuple(
@@ -53,8 +57,7 @@ class Refusals(Database):
 
     def forget_refusals(self) -> None:
         """Empty the list of refused files."""
-        refused = imports.c.outcome == ImportOutcome.REFUSED
-        self._write(lambda connection: connection.execute(delete(imports).where(refused)))
+        self._write(lambda connection: connection.execute(delete(imports).where(_REFUSED)))
 
 
 def note(
@@ -66,8 +69,7 @@ def note(
 ) -> None:
     """Write down what became of a file; a refusal of the same name is taken back."""
     name = shown_text(file_name)[:255]
-    refused = imports.c.outcome == ImportOutcome.REFUSED
-    connection.execute(delete(imports).where(refused, imports.c.file_name == name))
+    connection.execute(delete(imports).where(_REFUSED, imports.c.file_name == name))
     row = {
         "at_utc": utc_text(datetime.now(UTC)),
         "file_name": name,

@@ -4,12 +4,16 @@ from __future__ import annotations
 
 import itertools
 import re
+import sqlite3
+from contextlib import closing
 from datetime import date, datetime, timedelta, timezone
 from pathlib import Path
 from types import ModuleType
+from typing import Any
 
 import msgspec
 import pytest
+from sqlalchemy import event
 
 from coach.domain.fault import Fault
 from coach.domain.form import FormFault
@@ -295,3 +299,30 @@ def test_a_session_is_given_to_known_people_only(store: Store, doubted: SessionD
     with pytest.raises(Fault, match="no person with the code SH-9"):
         store.decide(doubt, Decision.BELONGS, "SH-9")
     assert store.doubts() == (doubt,)
+
+
+def test_no_import_looks_through_the_list_of_those_before_it(
+    tmp_path: Path, invented: ModuleType
+) -> None:
+    store = Store(tmp_path / "s.sqlite")
+    asked: list[tuple[str, Any]] = []
+
+    @event.listens_for(store._engine, "before_cursor_execute")
+    def _asked(_c: Any, _cursor: Any, statement: str, given: Any, *_: Any) -> None:
+        asked.append((statement, given))
+
+    for number in (0, 1):
+        path = tmp_path / f"{number}.shoulder.zip"
+        path.write_bytes(invented.session_file(invented.make_session(number)))
+        asked.clear()
+        assert import_file(store, path).outcome is ImportOutcome.ACCEPTED
+    store.close()
+    with closing(sqlite3.connect(tmp_path / "s.sqlite")) as connection:
+        ways = [
+            row[3]
+            for statement, given in asked
+            if statement.startswith(("SELECT", "DELETE", "UPDATE"))
+            for row in connection.execute(f"EXPLAIN QUERY PLAN {statement}", given)
+        ]
+    assert len(ways) >= 4
+    assert [way for way in ways if way.startswith("SCAN")] == []
