@@ -40,11 +40,11 @@ def mail(tmp_path, invented):
 
 def test_all_files_come_in_and_the_processes_go(window, mail, qtbot):
     seen, ticks = [], []
-    window._imports.advanced.connect(lambda done, total: seen.append((done, total)))
+    window.imports.advanced.connect(lambda done, total: seen.append((done, total)))
     ticking = QTimer(window)
     ticking.timeout.connect(lambda: ticks.append(len(seen)))
     ticking.start(0)
-    with qtbot.waitSignal(window._imports.finished, timeout=60_000) as ended:
+    with qtbot.waitSignal(window.imports.finished, timeout=60_000) as ended:
         window.import_paths([mail])
         assert len(multiprocessing.active_children()) == 2
     outcomes = ended.args[0]
@@ -62,10 +62,10 @@ def test_an_import_that_is_stopped_keeps_what_came_in_and_leaves_no_process(
 ):
     def end(done, _total):
         if done == 3:
-            window.close() if way == "close" else window._imports.stop()
+            window.close() if way == "close" else window.imports.stop()
 
-    window._imports.advanced.connect(end)
-    with qtbot.waitSignal(window._imports.finished, timeout=60_000) as ended:
+    window.imports.advanced.connect(end)
+    with qtbot.waitSignal(window.imports.finished, timeout=60_000) as ended:
         window.import_paths([mail])
     assert len(ended.args[0]) == 3
     assert [entry.sessions for entry in store.patients()] == [3]
