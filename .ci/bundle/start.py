@@ -62,6 +62,6 @@ def start() -> int:
 
 
 if __name__ == "__main__":
-    # Processes that measure clips of a folder, or read files to import, start as this program again.
+    # Processes that measure clips or read files to import start as this program again.
     multiprocessing.freeze_support()
     sys.exit(start())
