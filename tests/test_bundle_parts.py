@@ -69,6 +69,10 @@ def test_it_stays_small() -> None:
     assert sum(path.lstat().st_size for path in BUNDLE.rglob("*")) < MOST_BYTES
 
 
+def test_no_link_leads_nowhere() -> None:
+    assert [path for path in BUNDLE.rglob("*") if path.is_symlink() and not path.exists()] == []
+
+
 def test_the_usual_films_are_read(tmp_path: Path) -> None:
     films = tmp_path / "films"
     films.mkdir()

@@ -33,9 +33,6 @@ def make_lean(internal: Path, spoken: Collection[str]) -> None:
 
     ``spoken``: the program's languages, ISO 639-1.
     """
-    for link in internal.rglob("*"):
-        if link.is_symlink() and not link.exists():  # what it named was left out
-            link.unlink()
     for library in (internal / "PyQt6" / "Qt6" / "lib").glob("libicudata.so.*"):
         _without_other_services(library, spoken)
     for library in internal.glob("opencv_python_headless.libs/libopenblas*"):
@@ -44,6 +41,9 @@ def make_lean(internal: Path, spoken: Collection[str]) -> None:
             for file in library.parent.glob(f"{runtime}-*"):
                 file.unlink()
     _link_equal(internal)
+    for link in list(internal.rglob("*")):
+        if link.is_symlink() and not link.exists():  # what it named was left out
+            link.unlink()
 
 
 def kept_items(names: Collection[str], spoken: Collection[str]) -> list[str]:
