@@ -32,8 +32,9 @@ class Calendar(QWidget):
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def show_days(self, days: tuple[Day, ...]) -> None:
-        """Show these days; the first is a Monday."""
-        self._days = days
+        """Show these days; the first is a Monday. Weeks before the beginning take no room."""
+        known = [index for index, day in enumerate(days) if day.mark is not Mark.UNKNOWN]
+        self._days = days[min(known, default=len(days) - 1) // _ROWS * _ROWS :]
         told = [
             translate("calendar", "{mark}: {count}").format(
                 mark=name(mark), count=sum(day.mark is mark for day in days)

@@ -257,6 +257,31 @@ def test_marks_can_be_seen_and_told_apart_without_colour(
         assert apart.mean() > 0.01, other
 
 
+def test_weeks_before_the_beginning_take_no_room(app: QApplication, qtbot: QtBot) -> None:
+    def shot(unknown: int) -> np.ndarray:
+        monday = date(2026, 1, 5) - timedelta(weeks=unknown)
+        calendar = Calendar()
+        qtbot.addWidget(calendar)
+        calendar.resize(640, 560)
+        calendar.show_days(
+            tuple(
+                Day(
+                    monday + timedelta(days=i),
+                    1,
+                    0,
+                    0,
+                    None,
+                    None,
+                    Mark.UNKNOWN if i < 7 * unknown + 3 else Mark.DONE,
+                )
+                for i in range(7 * unknown + 42)
+            )
+        )
+        return pixels(calendar)
+
+    assert np.array_equal(shot(6), shot(0))
+
+
 @pytest.mark.parametrize("count", [0, 1, 2, 40, 700])
 def test_any_number_of_sessions_looks_right(
     weeks: WeeksPage, make_session: Make, count: int
