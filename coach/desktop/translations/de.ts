@@ -516,82 +516,82 @@
 </context><context>
     <name>SummaryPage</name>
     <message>
-        <location filename="../patient/summary_page.py" line="43" />
+        <location filename="../patient/summary_page.py" line="34" />
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="43" />
+        <location filename="../patient/summary_page.py" line="34" />
         <source>Enter</source>
         <translation>Eingabe</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="45" />
+        <location filename="../patient/summary_page.py" line="36" />
         <source>Save in another folder</source>
         <translation>In anderem Ordner speichern</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="54" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>What was done</source>
         <translation>Was geschafft wurde</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="77" />
+        <location filename="../patient/summary_page.py" line="68" />
         <source>Done for today</source>
         <translation>Fertig für heute</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="79" />
+        <location filename="../patient/summary_page.py" line="70" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation>Wegen des Schmerzes beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="81" />
+        <location filename="../patient/summary_page.py" line="72" />
         <source>Stopped because of the pain</source>
         <translation>Wegen des Schmerzes beendet</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="83" />
+        <location filename="../patient/summary_page.py" line="74" />
         <source>Stopped. What you did is kept.</source>
         <translation>Beendet. Was Sie gemacht haben, ist gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="85" />
+        <location filename="../patient/summary_page.py" line="76" />
         <source>Stopped</source>
         <translation>Beendet</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="93" />
+        <location filename="../patient/summary_page.py" line="84" />
         <source>Saved for your therapist: {path}</source>
         <translation>Gespeichert für die Praxis: {path}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="96" />
+        <location filename="../patient/summary_page.py" line="87" />
         <source>Nothing was saved.</source>
         <translation>Nichts wurde gespeichert.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="107" />
+        <location filename="../patient/summary_page.py" line="98" />
         <source>No exercise was begun.</source>
         <translation>Keine Übung wurde begonnen.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="123" />
+        <location filename="../patient/summary_page.py" line="114" />
         <source>Choose a folder for the session file</source>
         <translation>Ordner für die Sitzungsdatei wählen</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="130" />
+        <location filename="../patient/summary_page.py" line="121" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben: {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="133" />
+        <location filename="../patient/summary_page.py" line="124" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation>Lassen Sie den Arm ruhen, und rufen Sie in der Praxis an, bevor Sie wieder üben.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="143" />
+        <location filename="../patient/summary_page.py" line="134" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation>Ihr Schmerz ist gestiegen. Bleibt er über eine halbe Stunde oder hält er Sie wach, sagen Sie es in der Praxis vor dem nächsten Üben.</translation>
     </message>
@@ -790,77 +790,77 @@
 </context><context>
     <name>calendar</name>
     <message>
-        <location filename="../patient/calendar.py" line="38" />
+        <location filename="../patient/calendar.py" line="39" />
         <source>{mark}: {count}</source>
         <translation>{mark}: {count}</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="45" />
+        <location filename="../patient/calendar.py" line="46" />
         <source>The last 12 weeks. {days}</source>
         <translation>Die letzten 12 Wochen. {days}</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="113" />
+        <location filename="../patient/calendar.py" line="114" />
         <source>done</source>
         <translation>geschafft</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="115" />
+        <location filename="../patient/calendar.py" line="116" />
         <source>partly done</source>
         <translation>zum Teil</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="117" />
+        <location filename="../patient/calendar.py" line="118" />
         <source>nothing done</source>
         <translation>nichts gemacht</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="119" />
+        <location filename="../patient/calendar.py" line="120" />
         <source>rest day</source>
         <translation>Ruhetag</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="121" />
+        <location filename="../patient/calendar.py" line="122" />
         <source>still to do today</source>
         <translation>heute noch offen</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="123" />
+        <location filename="../patient/calendar.py" line="124" />
         <source>before the beginning</source>
         <translation>vor dem Beginn</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="173" />
+        <location filename="../patient/calendar.py" line="174" />
         <source>Mon</source>
         <translation>Mo</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="174" />
+        <location filename="../patient/calendar.py" line="175" />
         <source>Tue</source>
         <translation>Di</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="175" />
+        <location filename="../patient/calendar.py" line="176" />
         <source>Wed</source>
         <translation>Mi</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="176" />
+        <location filename="../patient/calendar.py" line="177" />
         <source>Thu</source>
         <translation>Do</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="177" />
+        <location filename="../patient/calendar.py" line="178" />
         <source>Fri</source>
         <translation>Fr</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="178" />
+        <location filename="../patient/calendar.py" line="179" />
         <source>Sat</source>
         <translation>Sa</translation>
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="179" />
+        <location filename="../patient/calendar.py" line="180" />
         <source>Sun</source>
         <translation>So</translation>
     </message>
@@ -2165,7 +2165,7 @@
         <translation>Die Notiz liegt in der Zwischenablage: Fügen Sie sie in Ihre Dokumentation ein.</translation>
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="155" />
+        <location filename="../therapist/exports.py" line="154" />
         <source>The export ended without a result: try again, and tell who keeps the program.</source>
         <translation>Die Ausgabe endete ohne Ergebnis: Versuchen Sie es noch einmal und sagen Sie denen Bescheid, die das Programm pflegen.</translation>
     </message>
@@ -2613,110 +2613,80 @@
         <translation>{where} ist beschädigt oder abgeschnitten; lassen Sie sich die Datei noch einmal schicken.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="36" />
-        <source>{count:,} bytes</source>
-        <translation>{count:,} Byte</translation>
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="40" />
-        <source>{count:,} rows</source>
-        <translation>{count:,} Zeilen</translation>
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="45" />
-        <source>{where} is not UTF-8 text; check that this is the right file.</source>
-        <translation>{where} ist kein UTF-8-Text; prüfen Sie, ob es die richtige Datei ist.</translation>
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="55" />
-        <source>{count:,} columns</source>
-        <translation>{count:,} Spalten</translation>
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="62" />
-        <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
-        <translation>{where}, Zeile {number}, hat {count} Zellen, die Kopfzeile aber {header}; bitten Sie noch einmal um die Datei.</translation>
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="121" />
+        <location filename="../../documents/cells.py" line="86" />
         <source>{where}, line {row}, column {column}, holds {cell!a} where a number belongs; ask for the file again.</source>
         <translation>{where}, Zeile {row}, Spalte {column}, enthält {cell!a}, wo eine Zahl stehen muss; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="128" />
+        <location filename="../../documents/cells.py" line="93" />
         <source>{where} holds cells that are no numbers; ask for the file again.</source>
         <translation>{where} enthält Zellen, die keine Zahlen sind; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="143" />
+        <location filename="../../documents/cells.py" line="117" />
         <source>{where}, line {row}, {name} is {value:g}, allowed are {low:g} to {high:g}; ask for the file again.</source>
         <translation>{where}, Zeile {row}: {name} ist {value:g}, erlaubt sind {low:g} bis {high:g}; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="157" />
+        <location filename="../../documents/cells.py" line="136" />
         <source>{where}, line {line}, has no time_s; ask for the file again.</source>
         <translation>{where}, Zeile {line}, hat kein time_s; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="165" />
+        <location filename="../../documents/cells.py" line="144" />
         <source>{where}, line {line}, time_s runs backwards; ask for the file again.</source>
         <translation>{where}, Zeile {line}: time_s läuft rückwärts; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="175" />
+        <location filename="../../documents/cells.py" line="154" />
         <source>{where} is too large: {found}, at most {allowed:,} are read; check that this is the right file.</source>
         <translation>{where} ist zu groß: {found}, gelesen werden höchstens {allowed:,}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="100" />
+        <location filename="../../documents/joints.py" line="102" />
         <source>Shoulders and hips lie above each other where {up} points up; name the axis that points to the ceiling.</source>
         <translation>Wenn {up} nach oben zeigt, liegen Schultern und Hüften nicht übereinander, wie sie sollten; nennen Sie die Achse, die zur Decke zeigt.</translation>
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="152" />
+        <location filename="../../documents/joints.py" line="155" />
         <source>{where} has no rows; check that this is the right file.</source>
         <translation>{where} hat keine Zeilen; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="169" />
+        <location filename="../../documents/joints.py" line="171" />
         <source>{where} never knows {lower}; the trunk must be in it.</source>
         <translation>{where} kennt {lower} nirgends; der Rumpf muss darin sein.</translation>
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="152" />
-        <location filename="../../documents/joints.py" line="181" />
+        <location filename="../../documents/landmarks.py" line="173" />
+        <location filename="../../documents/joints.py" line="183" />
         <source>{where} names a column twice; check that this is the right file.</source>
         <translation>{where} nennt eine Spalte zweimal; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="189" />
+        <location filename="../../documents/joints.py" line="191" />
         <source>{where} has the unknown column {name!a}; columns are time_s and left_shoulder_x_m, left_shoulder_y_m and so on.</source>
         <translation>{where} hat die unbekannte Spalte {name!a}; Spalten sind time_s und left_shoulder_x_m, left_shoulder_y_m und so weiter.</translation>
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="201" />
+        <location filename="../../documents/joints.py" line="203" />
         <source>{where} has no column {name}; add it, empty where it is not known.</source>
         <translation>{where} hat keine Spalte {name}; ergänzen Sie sie, leer, wo sie nicht bekannt ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="115" />
-        <source>{count:,} cells</source>
-        <translation>{count:,} Zellen</translation>
+        <location filename="../../documents/landmarks.py" line="127" />
+        <source>{where} has rows without {name}; ask for the file again.</source>
+        <translation>{where} hat Zeilen ohne {name}; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="160" />
+        <location filename="../../documents/landmarks.py" line="181" />
         <source>{where} has no column {name}; check that this is the right file.</source>
         <translation>{where} hat keine Spalte {name}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="172" />
+        <location filename="../../documents/landmarks.py" line="193" />
         <source>{where} has the unknown column {name!a}; check that this is the right file.</source>
         <translation>{where} hat die unbekannte Spalte {name!a}; prüfen Sie, ob es die richtige Datei ist.</translation>
-    </message>
-    <message>
-        <location filename="../../documents/landmarks.py" line="187" />
-        <source>{where} has rows without {name}; ask for the file again.</source>
-        <translation>{where} hat Zeilen ohne {name}; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
         <location filename="../../documents/plan.py" line="62" />
@@ -2809,22 +2779,17 @@
         <translation>er gilt bis {valid_until} und wurde erst danach ausgestellt, am {issued_on}</translation>
     </message>
     <message>
-        <location filename="../../documents/readings.py" line="91" />
+        <location filename="../../documents/readings.py" line="77" />
         <source>{where} does not begin with the columns {columns}; check that this is the right file.</source>
         <translation>{where} beginnt nicht mit den Spalten {columns}; prüfen Sie, ob es die richtige Datei ist.</translation>
     </message>
     <message>
-        <location filename="../../documents/readings.py" line="124" />
+        <location filename="../../documents/readings.py" line="95" />
         <source>{where} has a planned_index that is no whole number; ask for it again.</source>
         <translation>{where} hat einen planned_index, der keine ganze Zahl ist; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
-        <location filename="../../documents/readings.py" line="161" />
-        <source>{where}, line {row}, {column} is {cell!a}, allowed are {known}; ask for the file again.</source>
-        <translation>{where}, Zeile {row}: {column} ist {cell!a}, erlaubt sind {known}; bitten Sie noch einmal um die Datei.</translation>
-    </message>
-    <message>
-        <location filename="../../documents/readings.py" line="182" />
+        <location filename="../../documents/readings.py" line="140" />
         <source>{where}, line {line}, must have either a value with its error or a doubt; ask for the file again.</source>
         <translation>{where}, Zeile {line}, muss entweder einen Wert mit seinem Fehler oder einen Zweifel haben; bitten Sie noch einmal um die Datei.</translation>
     </message>
@@ -3082,6 +3047,41 @@
         <location filename="../../documents/strict_json.py" line="138" />
         <source>a list of {count}</source>
         <translation>eine Liste von {count}</translation>
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="115" />
+        <source>{where}, line {row}, {column} is {cell!a}, allowed are {known}; ask for the file again.</source>
+        <translation>{where}, Zeile {row}: {column} ist {cell!a}, erlaubt sind {known}; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="142" />
+        <source>{count:,} bytes</source>
+        <translation>{count:,} Byte</translation>
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="146" />
+        <source>{count:,} rows</source>
+        <translation>{count:,} Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="152" />
+        <source>{count:,} columns</source>
+        <translation>{count:,} Spalten</translation>
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="158" />
+        <source>{count:,} cells</source>
+        <translation>{count:,} Zellen</translation>
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="191" />
+        <source>{where} is not UTF-8 text; check that this is the right file.</source>
+        <translation>{where} ist kein UTF-8-Text; prüfen Sie, ob es die richtige Datei ist.</translation>
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="213" />
+        <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
+        <translation>{where}, Zeile {number}, hat {count} Zellen, die Kopfzeile aber {header}; bitten Sie noch einmal um die Datei.</translation>
     </message>
     <message>
         <location filename="../../documents/versions.py" line="24" />
@@ -3675,7 +3675,7 @@
         <translation>Der Eintrag ({name_of}) von {code} wurde inzwischen an einem anderen Arbeitsplatz geändert oder entfernt: Sehen Sie noch einmal nach, und wiederholen Sie die Änderung.</translation>
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="59" />
+        <location filename="../../storage/store_import.py" line="60" />
         <source>There are more than {most_files} session files in {path}: import a smaller folder at a time.</source>
         <translation>In {path} sind mehr als {most_files} Sitzungsdateien: Lesen Sie jeweils einen kleineren Ordner ein.</translation>
     </message>
@@ -3960,22 +3960,22 @@
 </context><context>
     <name>import</name>
     <message>
-        <location filename="../../storage/store_import.py" line="38" />
+        <location filename="../../storage/store_import.py" line="39" />
         <source>{name}: refused. {reason}</source>
         <translation>{name}: abgewiesen. {reason}</translation>
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="40" />
+        <location filename="../../storage/store_import.py" line="41" />
         <source>{name}: doubtful ({code}). {reason}</source>
         <translation>{name}: zweifelhaft ({code}). {reason}</translation>
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="42" />
+        <location filename="../../storage/store_import.py" line="43" />
         <source>{name}: already known ({code})</source>
         <translation>{name}: schon bekannt ({code})</translation>
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="44" />
+        <location filename="../../storage/store_import.py" line="45" />
         <source>{name}: accepted ({code})</source>
         <translation>{name}: übernommen ({code})</translation>
     </message>
@@ -4381,12 +4381,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../../exchange/note.py" line="153" />
         <source>Phase, as set by the therapist: {phase_said}</source>
-        <translation>Phase, therapeutisch festgelegt: {phase_said}</translation>
+        <translation>Phase laut Praxis: {phase_said}</translation>
     </message>
     <message>
         <location filename="../../exchange/note.py" line="156" />
         <source>Irritability, as set by the therapist: {irritable}</source>
-        <translation>Irritierbarkeit, therapeutisch festgelegt: {irritable}</translation>
+        <translation>Irritierbarkeit laut Praxis: {irritable}</translation>
     </message>
     <message>
         <location filename="../../exchange/note.py" line="164" />
@@ -5625,60 +5625,60 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Keine.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="231" />
-        <location filename="../therapist/plan_window.py" line="171" />
-        <location filename="../therapist/plan_window.py" line="51" />
+        <location filename="../therapist/plan_window.py" line="228" />
+        <location filename="../therapist/plan_window.py" line="172" />
+        <location filename="../therapist/plan_window.py" line="52" />
         <source>Plan</source>
         <translation>Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="56" />
+        <location filename="../therapist/plan_window.py" line="57" />
         <source>Message</source>
         <translation>Meldung</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="74" />
+        <location filename="../therapist/plan_window.py" line="75" />
         <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
         <translation>Das Programm schlägt übliche Dosen vor; es entscheidet, wer die Schulter untersucht hat und zur Behandlung zugelassen ist.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="108" />
-        <location filename="../therapist/plan_window.py" line="89" />
+        <location filename="../therapist/plan_window.py" line="109" />
+        <location filename="../therapist/plan_window.py" line="90" />
         <source>New plan</source>
         <translation>Neuer Plan</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="90" />
+        <location filename="../therapist/plan_window.py" line="91" />
         <source>Open plan…</source>
         <translation>Plan öffnen…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="91" />
+        <location filename="../therapist/plan_window.py" line="92" />
         <source>&amp;Save plan…</source>
         <translation>Plan spei&amp;chern…</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="108" />
+        <location filename="../therapist/plan_window.py" line="109" />
         <source>Plan for {code}</source>
         <translation>Plan für {code}</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="121" />
+        <location filename="../therapist/plan_window.py" line="122" />
         <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
         <translation>Der Plan hier hat Änderungen, die nicht gespeichert sind: Speichern Sie ihn oder beginnen Sie mit {key} neu, bevor einer für {code} entsteht.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="151" />
+        <location filename="../therapist/plan_window.py" line="152" />
         <source>Opened {file}.</source>
         <translation>{file} ist geöffnet.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="161" />
+        <location filename="../therapist/plan_window.py" line="162" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
         <translation>Der Praxisschlüssel wurde erneuert: Dieser Plan trägt den neuen.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="172" />
+        <location filename="../therapist/plan_window.py" line="173" />
         <source>The plan has changes that are not saved. Discard them?</source>
         <translation>Der Plan hat Änderungen, die nicht gespeichert sind. Verwerfen?</translation>
     </message>
@@ -5688,22 +5688,22 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Plan öffnen</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="205" />
+        <location filename="../therapist/plan_window.py" line="203" />
         <source>Save the plan</source>
         <translation>Plan speichern</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="215" />
+        <location filename="../therapist/plan_window.py" line="212" />
         <source>Revision {revision} of the plan is in {path}.</source>
         <translation>Fassung {revision} des Plans steht in {path}.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="217" />
+        <location filename="../therapist/plan_window.py" line="214" />
         <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
         <translation>Fassung {revision} des Plans steht in {path} und als ausgegeben in der Datenbank.</translation>
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="232" />
+        <location filename="../therapist/plan_window.py" line="229" />
         <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
         <translation>{code} hat Fassung {revision} eines Plans bekommen, die neuer ist als die, mit der dieser hier begonnen wurde. Diesen als nächste Fassung ausgeben?</translation>
     </message>
@@ -6298,7 +6298,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Sitzungsdatei, die wiedergegeben wird</translation>
     </message>
     <message>
-        <location filename="../therapist/replay_sessions.py" line="77" />
+        <location filename="../therapist/replay_sessions.py" line="76" />
         <source>The session of {day} has no repetition of {exercise}; choose another one.</source>
         <translation>Die Sitzung vom {day} hat keine Wiederholung von {exercise}; wählen Sie eine andere.</translation>
     </message>
@@ -7634,7 +7634,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     <message>
         <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="54" />
-        <location filename="../therapist/import_run.py" line="106" />
+        <location filename="../therapist/import_run.py" line="113" />
         <location filename="../../app/review.py" line="47" />
         <source>Shoulder review</source>
         <translation>Schulterverlauf</translation>
@@ -7747,52 +7747,52 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Keine: Ein Muster wird nur genannt, wo die Fehler keinen Zweifel daran lassen.</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="86" />
+        <location filename="../therapist/import_run.py" line="94" />
         <source>Import session files</source>
         <translation>Sitzungsdateien einlesen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="92" />
+        <location filename="../therapist/import_run.py" line="99" />
         <source>Import a folder of session files</source>
         <translation>Ordner mit Sitzungsdateien einlesen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="103" />
+        <location filename="../therapist/import_run.py" line="110" />
         <source>Take {sessions} of the last import out again?</source>
         <translation>{sessions} des letzten Einlesens wieder herausnehmen?</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="117" />
+        <location filename="../therapist/import_run.py" line="124" />
         <source>The passphrase of the practice's key:</source>
         <translation>Die Passphrase zum Praxisschlüssel:</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="125" />
+        <location filename="../therapist/import_run.py" line="132" />
         <source>The practice's key is unlocked: sealed files can be imported now.</source>
         <translation>Der Praxisschlüssel ist entsperrt: Versiegelte Dateien lassen sich jetzt einlesen.</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="158" />
+        <location filename="../therapist/import_run.py" line="171" />
         <source>{count} accepted</source>
         <translation>{count} angenommen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="159" />
+        <location filename="../therapist/import_run.py" line="172" />
         <source>{count} doubtful</source>
         <translation>{count} zweifelhaft</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="160" />
+        <location filename="../therapist/import_run.py" line="173" />
         <source>{count} already known</source>
         <translation>{count} schon bekannt</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="161" />
+        <location filename="../therapist/import_run.py" line="174" />
         <source>{count} refused</source>
         <translation>{count} abgewiesen</translation>
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="164" />
+        <location filename="../therapist/import_run.py" line="177" />
         <source>{files}: {outcomes}.</source>
         <translation>{files}: {outcomes}.</translation>
     </message>

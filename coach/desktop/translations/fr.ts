@@ -516,82 +516,82 @@
 </context><context>
     <name>SummaryPage</name>
     <message>
-        <location filename="../patient/summary_page.py" line="43" />
+        <location filename="../patient/summary_page.py" line="34" />
         <source>Close</source>
         <translation>Fermer</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="43" />
+        <location filename="../patient/summary_page.py" line="34" />
         <source>Enter</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="45" />
+        <location filename="../patient/summary_page.py" line="36" />
         <source>Save in another folder</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="54" />
+        <location filename="../patient/summary_page.py" line="45" />
         <source>What was done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="77" />
+        <location filename="../patient/summary_page.py" line="68" />
         <source>Done for today</source>
         <translation>Fini pour aujourd’hui</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="79" />
+        <location filename="../patient/summary_page.py" line="70" />
         <source>Stopped because of the pain. What you did is kept.</source>
         <translation>Arrêté à cause de la douleur. Ce que vous avez fait est gardé.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="81" />
+        <location filename="../patient/summary_page.py" line="72" />
         <source>Stopped because of the pain</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="83" />
+        <location filename="../patient/summary_page.py" line="74" />
         <source>Stopped. What you did is kept.</source>
         <translation>Arrêté. Ce que vous avez fait est gardé.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="85" />
+        <location filename="../patient/summary_page.py" line="76" />
         <source>Stopped</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="93" />
+        <location filename="../patient/summary_page.py" line="84" />
         <source>Saved for your therapist: {path}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="96" />
+        <location filename="../patient/summary_page.py" line="87" />
         <source>Nothing was saved.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="107" />
+        <location filename="../patient/summary_page.py" line="98" />
         <source>No exercise was begun.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="123" />
+        <location filename="../patient/summary_page.py" line="114" />
         <source>Choose a folder for the session file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="130" />
+        <location filename="../patient/summary_page.py" line="121" />
         <source>Rest your arm, and ring your practice before you exercise again: {contact}</source>
         <translation>Reposez le bras, et appelez votre cabinet avant de refaire des exercices : {contact}</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="133" />
+        <location filename="../patient/summary_page.py" line="124" />
         <source>Rest your arm, and ring your practice before you exercise again.</source>
         <translation>Reposez le bras, et appelez votre cabinet avant de refaire des exercices.</translation>
     </message>
     <message>
-        <location filename="../patient/summary_page.py" line="143" />
+        <location filename="../patient/summary_page.py" line="134" />
         <source>Your pain went up. If it stays up for more than half an hour, or keeps you awake, tell your therapist before the next session.</source>
         <translation>Votre douleur a augmenté. Si elle reste plus forte plus d’une demi-heure, ou vous empêche de dormir, dites-le à votre cabinet avant la prochaine séance.</translation>
     </message>
@@ -790,77 +790,77 @@
 </context><context>
     <name>calendar</name>
     <message>
-        <location filename="../patient/calendar.py" line="38" />
+        <location filename="../patient/calendar.py" line="39" />
         <source>{mark}: {count}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="45" />
+        <location filename="../patient/calendar.py" line="46" />
         <source>The last 12 weeks. {days}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="113" />
+        <location filename="../patient/calendar.py" line="114" />
         <source>done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="115" />
+        <location filename="../patient/calendar.py" line="116" />
         <source>partly done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="117" />
+        <location filename="../patient/calendar.py" line="118" />
         <source>nothing done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="119" />
+        <location filename="../patient/calendar.py" line="120" />
         <source>rest day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="121" />
+        <location filename="../patient/calendar.py" line="122" />
         <source>still to do today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="123" />
+        <location filename="../patient/calendar.py" line="124" />
         <source>before the beginning</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="173" />
+        <location filename="../patient/calendar.py" line="174" />
         <source>Mon</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="174" />
+        <location filename="../patient/calendar.py" line="175" />
         <source>Tue</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="175" />
+        <location filename="../patient/calendar.py" line="176" />
         <source>Wed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="176" />
+        <location filename="../patient/calendar.py" line="177" />
         <source>Thu</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="177" />
+        <location filename="../patient/calendar.py" line="178" />
         <source>Fri</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="178" />
+        <location filename="../patient/calendar.py" line="179" />
         <source>Sat</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="179" />
+        <location filename="../patient/calendar.py" line="180" />
         <source>Sun</source>
         <translation type="unfinished" />
     </message>
@@ -2165,7 +2165,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/exports.py" line="155" />
+        <location filename="../therapist/exports.py" line="154" />
         <source>The export ended without a result: try again, and tell who keeps the program.</source>
         <translation type="unfinished" />
     </message>
@@ -2613,109 +2613,79 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="36" />
-        <source>{count:,} bytes</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="40" />
-        <source>{count:,} rows</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="45" />
-        <source>{where} is not UTF-8 text; check that this is the right file.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="55" />
-        <source>{count:,} columns</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="62" />
-        <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/cells.py" line="121" />
+        <location filename="../../documents/cells.py" line="86" />
         <source>{where}, line {row}, column {column}, holds {cell!a} where a number belongs; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="128" />
+        <location filename="../../documents/cells.py" line="93" />
         <source>{where} holds cells that are no numbers; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="143" />
+        <location filename="../../documents/cells.py" line="117" />
         <source>{where}, line {row}, {name} is {value:g}, allowed are {low:g} to {high:g}; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="157" />
+        <location filename="../../documents/cells.py" line="136" />
         <source>{where}, line {line}, has no time_s; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="165" />
+        <location filename="../../documents/cells.py" line="144" />
         <source>{where}, line {line}, time_s runs backwards; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/cells.py" line="175" />
+        <location filename="../../documents/cells.py" line="154" />
         <source>{where} is too large: {found}, at most {allowed:,} are read; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="100" />
+        <location filename="../../documents/joints.py" line="102" />
         <source>Shoulders and hips lie above each other where {up} points up; name the axis that points to the ceiling.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="152" />
+        <location filename="../../documents/joints.py" line="155" />
         <source>{where} has no rows; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="169" />
+        <location filename="../../documents/joints.py" line="171" />
         <source>{where} never knows {lower}; the trunk must be in it.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="152" />
-        <location filename="../../documents/joints.py" line="181" />
+        <location filename="../../documents/landmarks.py" line="173" />
+        <location filename="../../documents/joints.py" line="183" />
         <source>{where} names a column twice; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="189" />
+        <location filename="../../documents/joints.py" line="191" />
         <source>{where} has the unknown column {name!a}; columns are time_s and left_shoulder_x_m, left_shoulder_y_m and so on.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/joints.py" line="201" />
+        <location filename="../../documents/joints.py" line="203" />
         <source>{where} has no column {name}; add it, empty where it is not known.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="115" />
-        <source>{count:,} cells</source>
+        <location filename="../../documents/landmarks.py" line="127" />
+        <source>{where} has rows without {name}; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="160" />
+        <location filename="../../documents/landmarks.py" line="181" />
         <source>{where} has no column {name}; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/landmarks.py" line="172" />
+        <location filename="../../documents/landmarks.py" line="193" />
         <source>{where} has the unknown column {name!a}; check that this is the right file.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/landmarks.py" line="187" />
-        <source>{where} has rows without {name}; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -2809,22 +2779,17 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/readings.py" line="91" />
+        <location filename="../../documents/readings.py" line="77" />
         <source>{where} does not begin with the columns {columns}; check that this is the right file.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/readings.py" line="124" />
+        <location filename="../../documents/readings.py" line="95" />
         <source>{where} has a planned_index that is no whole number; ask for it again.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../documents/readings.py" line="161" />
-        <source>{where}, line {row}, {column} is {cell!a}, allowed are {known}; ask for the file again.</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../documents/readings.py" line="182" />
+        <location filename="../../documents/readings.py" line="140" />
         <source>{where}, line {line}, must have either a value with its error or a doubt; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
@@ -3081,6 +3046,41 @@
     <message>
         <location filename="../../documents/strict_json.py" line="138" />
         <source>a list of {count}</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="115" />
+        <source>{where}, line {row}, {column} is {cell!a}, allowed are {known}; ask for the file again.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="142" />
+        <source>{count:,} bytes</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="146" />
+        <source>{count:,} rows</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="152" />
+        <source>{count:,} columns</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="158" />
+        <source>{count:,} cells</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="191" />
+        <source>{where} is not UTF-8 text; check that this is the right file.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../documents/text_table.py" line="213" />
+        <source>{where}, line {number}, has {count} cells where the header has {header}; ask for the file again.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -3675,7 +3675,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="59" />
+        <location filename="../../storage/store_import.py" line="60" />
         <source>There are more than {most_files} session files in {path}: import a smaller folder at a time.</source>
         <translation type="unfinished" />
     </message>
@@ -3960,22 +3960,22 @@
 </context><context>
     <name>import</name>
     <message>
-        <location filename="../../storage/store_import.py" line="38" />
+        <location filename="../../storage/store_import.py" line="39" />
         <source>{name}: refused. {reason}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="40" />
+        <location filename="../../storage/store_import.py" line="41" />
         <source>{name}: doubtful ({code}). {reason}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="42" />
+        <location filename="../../storage/store_import.py" line="43" />
         <source>{name}: already known ({code})</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../storage/store_import.py" line="44" />
+        <location filename="../../storage/store_import.py" line="45" />
         <source>{name}: accepted ({code})</source>
         <translation type="unfinished" />
     </message>
@@ -5624,60 +5624,60 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="231" />
-        <location filename="../therapist/plan_window.py" line="171" />
-        <location filename="../therapist/plan_window.py" line="51" />
+        <location filename="../therapist/plan_window.py" line="228" />
+        <location filename="../therapist/plan_window.py" line="172" />
+        <location filename="../therapist/plan_window.py" line="52" />
         <source>Plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="56" />
+        <location filename="../therapist/plan_window.py" line="57" />
         <source>Message</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="74" />
+        <location filename="../therapist/plan_window.py" line="75" />
         <source>The program proposes usual doses; the licensed practitioner who examined the shoulder decides.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="108" />
-        <location filename="../therapist/plan_window.py" line="89" />
+        <location filename="../therapist/plan_window.py" line="109" />
+        <location filename="../therapist/plan_window.py" line="90" />
         <source>New plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="90" />
+        <location filename="../therapist/plan_window.py" line="91" />
         <source>Open plan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="91" />
+        <location filename="../therapist/plan_window.py" line="92" />
         <source>&amp;Save plan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="108" />
+        <location filename="../therapist/plan_window.py" line="109" />
         <source>Plan for {code}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="121" />
+        <location filename="../therapist/plan_window.py" line="122" />
         <source>The plan shown here has changes that are not saved: save it, or begin anew with {key}, before one for {code} is made.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="151" />
+        <location filename="../therapist/plan_window.py" line="152" />
         <source>Opened {file}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="161" />
+        <location filename="../therapist/plan_window.py" line="162" />
         <source>The practice's key was renewed: this plan carries the new one.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="172" />
+        <location filename="../therapist/plan_window.py" line="173" />
         <source>The plan has changes that are not saved. Discard them?</source>
         <translation type="unfinished" />
     </message>
@@ -5687,22 +5687,22 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="205" />
+        <location filename="../therapist/plan_window.py" line="203" />
         <source>Save the plan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="215" />
+        <location filename="../therapist/plan_window.py" line="212" />
         <source>Revision {revision} of the plan is in {path}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="217" />
+        <location filename="../therapist/plan_window.py" line="214" />
         <source>Revision {revision} of the plan is in {path}, and in the store as given out.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/plan_window.py" line="232" />
+        <location filename="../therapist/plan_window.py" line="229" />
         <source>{code} was given revision {revision} of a plan, which is newer than the one this was begun from. Give this one out as the next revision?</source>
         <translation type="unfinished" />
     </message>
@@ -6297,7 +6297,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/replay_sessions.py" line="77" />
+        <location filename="../therapist/replay_sessions.py" line="76" />
         <source>The session of {day} has no repetition of {exercise}; choose another one.</source>
         <translation type="unfinished" />
     </message>
@@ -7633,7 +7633,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     <message>
         <location filename="../therapist/window.py" line="50" />
         <location filename="../therapist/passphrase_dialog.py" line="54" />
-        <location filename="../therapist/import_run.py" line="106" />
+        <location filename="../therapist/import_run.py" line="113" />
         <location filename="../../app/review.py" line="47" />
         <source>Shoulder review</source>
         <translation type="unfinished" />
@@ -7746,52 +7746,52 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="86" />
+        <location filename="../therapist/import_run.py" line="94" />
         <source>Import session files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="92" />
+        <location filename="../therapist/import_run.py" line="99" />
         <source>Import a folder of session files</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="103" />
+        <location filename="../therapist/import_run.py" line="110" />
         <source>Take {sessions} of the last import out again?</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="117" />
+        <location filename="../therapist/import_run.py" line="124" />
         <source>The passphrase of the practice's key:</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="125" />
+        <location filename="../therapist/import_run.py" line="132" />
         <source>The practice's key is unlocked: sealed files can be imported now.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="158" />
+        <location filename="../therapist/import_run.py" line="171" />
         <source>{count} accepted</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="159" />
+        <location filename="../therapist/import_run.py" line="172" />
         <source>{count} doubtful</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="160" />
+        <location filename="../therapist/import_run.py" line="173" />
         <source>{count} already known</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="161" />
+        <location filename="../therapist/import_run.py" line="174" />
         <source>{count} refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/import_run.py" line="164" />
+        <location filename="../therapist/import_run.py" line="177" />
         <source>{files}: {outcomes}.</source>
         <translation type="unfinished" />
     </message>
