@@ -9,7 +9,7 @@ from coach.documents.measurement import MeasuredRepetition, Measurement
 from coach.domain.movement import Unit
 from coach.domain.reading import Doubt
 from coach.review.levels import reach_band
-from coach.review.wording import ended_word, filmed
+from coach.review.wording import ended_word, filmed, half_width
 from coach.texts import translate
 
 
@@ -78,13 +78,13 @@ def _hold(number: int, rep: MeasuredRepetition) -> str:
 
 def _value(rep: MeasuredRepetition) -> str:
     if isinstance(rep.value_deg, float) and isinstance(rep.error_deg, float):
-        return translate("measure", "{value:.0f} ± {error:.0f} degrees").format(
-            value=rep.value_deg, error=rep.error_deg
+        return translate("measure", "{value:.0f} ± {error} degrees").format(
+            value=rep.value_deg, error=half_width(rep.error_deg)
         )
     if isinstance(rep.value_ratio, float) and isinstance(rep.error_ratio, float):
-        return translate("measure", "{value:.0f} ± {error:.0f} %, {levels}").format(
+        return translate("measure", "{value:.0f} ± {error} %, {levels}").format(
             value=100 * rep.value_ratio,
-            error=100 * rep.error_ratio,
+            error=half_width(100 * rep.error_ratio),
             levels=reach_band(rep.value_ratio, rep.error_ratio).words,
         )
     raise ValueError(rep)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from typing import assert_never
 
 from coach.domain.movement import Unit
@@ -88,5 +87,4 @@ def _told(value: float, error: float, unit: Unit) -> str:
         return translate("diary", "the thumb reached {levels}").format(
             levels=reach_band(value, error).words
         )
-    # Rounded up, as everywhere in the patient's window.
-    return with_error(value, math.ceil(error), unit)
+    return with_error(value, error, unit)

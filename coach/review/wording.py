@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from datetime import date
 from types import MappingProxyType
@@ -18,6 +19,8 @@ NONE = "\N{EN DASH}"
 """Stands where there is no value."""
 MINUS = "\N{MINUS SIGN}"
 PLUS_MINUS = "\N{PLUS-MINUS SIGN}"
+_NOISE = 1e-6
+"""What sums of floats are off by does not make an error another step larger."""
 
 
 def movement_of(movement: Movement, side: Side, position: Position = Position.STANDING) -> str:
@@ -122,14 +125,19 @@ def amount(value: float, unit: Unit, *, fine: bool = False) -> str:
 
 
 def with_error(value: float, error: float, unit: Unit, *, fine: bool = False) -> str:
-    """Write a value with the half width of its 95 % interval, which is never said to be nothing."""
+    """Write a value with the half width of its 95 % interval, which is never said to be less."""
     if unit is Unit.RATIO:
         return percent_with_error(100 * value, 100 * error, fine=fine)
-    return f"{amount(value, unit, fine=fine)} {PLUS_MINUS} {_error(error, fine=fine)}{DEGREE}"
+    return f"{amount(value, unit, fine=fine)} {PLUS_MINUS} {half_width(error, fine=fine)}{DEGREE}"
 
 
-def _error(error: float, *, fine: bool) -> str:
-    return whole(max(0.1 if fine else 1.0, error), fine=fine)
+def half_width(error: float, *, fine: bool = False) -> str:
+    """Write the half width of an interval: rounded up, and never nothing.
+
+    JCGM 100:2008 (GUM) 7.2.6 lets uncertainties be rounded up rather than to the nearest digit.
+    """
+    step = 0.1 if fine else 1.0
+    return whole(max(1, math.ceil(error / step - _NOISE)) * step, fine=fine)
 
 
 def reached(value: float, error: float, unit: Unit) -> str:
@@ -158,7 +166,7 @@ def percent(share: float) -> str:
 
 def percent_with_error(percentage: float, error: float, *, fine: bool = False) -> str:
     """Write a percentage with the half width of its 95 % interval."""
-    return f"{whole(percentage, fine=fine)} {PLUS_MINUS} {_error(error, fine=fine)} %"
+    return f"{whole(percentage, fine=fine)} {PLUS_MINUS} {half_width(error, fine=fine)} %"
 
 
 def day(value: date) -> str:

@@ -154,14 +154,14 @@ def test_the_next_step_is_met_by_sittings_in_a_row():
     assert next_step_met(FLEXION, good)
     assert next_step_met(FLEXION, good[::-1])
     assert next_step(FLEXION, good[:2]).reason == "2 of 3 sittings so far meet the rule."
-    assert "116° ± 6°" in next_step(FLEXION, good).reason
+    assert "116° ± 7°" in next_step(FLEXION, good).reason
 
 
 @pytest.mark.parametrize(
     ("last", "why"),
     [
         (sitting("A", 9, [hold(1, 114.9)]), "114.9° ± 6.2° were reached, not 115.0°"),
-        (sitting("A", 9, [hold(1, 112.0)]), "112° ± 6° were reached, not 115°"),
+        (sitting("A", 9, [hold(1, 112.0)]), "112° ± 7° were reached, not 115°"),
         (sitting("A", 9, [hold(1, 130.0)], pain=(2, 4)), "pain after it was 4, above 3"),
         (sitting("A", 9, [hold(1, 130.0)], pain=(2, None)), "no pain was given"),
         (sitting("A", 9, [hold(1, 130.0)], ended=SessionEnd.STOPPED), "not completed"),

@@ -90,6 +90,6 @@ def test_feigned_range_is_told(session):
     leaning = [hold(n, 130.0, (FormFault.LEAN,)) for n in (1, 2)]
     found = report([sitting("A", 0, [hold(1, 100.0), hold(2, 100.0)]), sitting("A", 1, leaning)])
     assert dict(found.facts)["Form"] == "trunk leaned or turned in 50 % of holds"
-    assert cells(found)["Best"] == "100° ± 6°"
+    assert cells(found)["Best"] == "100° ± 7°"
     assert cells(found)["Verdict"] == "too few sessions"
     assert any("1 value only from holds in which the trunk" in n for n in found.notes)

@@ -10,6 +10,7 @@ from coach.cues.wording import telling
 from coach.domain.movement import Movement, Position, Side, Unit
 from coach.domain.plan import PlannedExercise
 from coach.review.levels import reach_band
+from coach.review.wording import PLUS_MINUS, half_width
 
 translate = QCoreApplication.translate
 
@@ -98,7 +99,7 @@ def value_parts(value: float, error: float, unit: Unit) -> tuple[str, str]:
     if unit is Unit.RATIO:
         return reach_band(value, error).short, ""
     whole = f"{round(value)}°".replace("-", "\N{MINUS SIGN}")
-    return whole, f"± {max(1, -int(-error // 1))}°"
+    return whole, f"{PLUS_MINUS} {half_width(error)}°"
 
 
 def with_error(value: float, error: float, unit: Unit) -> str:

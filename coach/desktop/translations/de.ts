@@ -1635,72 +1635,72 @@
         <translation>So</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="166" />
+        <location filename="../../review/wording.py" line="174" />
         <source>{day} {month} {year}</source>
         <translation>{day}. {month} {year}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="172" />
+        <location filename="../../review/wording.py" line="180" />
         <source>{day} {month}</source>
         <translation>{day}. {month}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="180" />
+        <location filename="../../review/wording.py" line="188" />
         <source>Jan</source>
         <translation>Jan.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="182" />
+        <location filename="../../review/wording.py" line="190" />
         <source>Feb</source>
         <translation>Feb.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="184" />
+        <location filename="../../review/wording.py" line="192" />
         <source>Mar</source>
         <translation>März</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="186" />
+        <location filename="../../review/wording.py" line="194" />
         <source>Apr</source>
         <translation>Apr.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="188" />
+        <location filename="../../review/wording.py" line="196" />
         <source>May</source>
         <translation>Mai</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="190" />
+        <location filename="../../review/wording.py" line="198" />
         <source>Jun</source>
         <translation>Juni</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="192" />
+        <location filename="../../review/wording.py" line="200" />
         <source>Jul</source>
         <translation>Juli</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="194" />
+        <location filename="../../review/wording.py" line="202" />
         <source>Aug</source>
         <translation>Aug.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="196" />
+        <location filename="../../review/wording.py" line="204" />
         <source>Sep</source>
         <translation>Sept.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="198" />
+        <location filename="../../review/wording.py" line="206" />
         <source>Oct</source>
         <translation>Okt.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="200" />
+        <location filename="../../review/wording.py" line="208" />
         <source>Nov</source>
         <translation>Nov.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="202" />
+        <location filename="../../review/wording.py" line="210" />
         <source>Dec</source>
         <translation>Dez.</translation>
     </message>
@@ -1739,52 +1739,52 @@
 </context><context>
     <name>diary</name>
     <message>
-        <location filename="../../review/diary_wording.py" line="19" />
+        <location filename="../../review/diary_wording.py" line="18" />
         <source>No hold was measured yet.</source>
         <translation>Es wurde noch nichts gemessen.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="22" />
+        <location filename="../../review/diary_wording.py" line="21" />
         <source>In too few sessions the trunk kept still, so nothing can be said of a change.</source>
         <translation>Zu selten blieb der Rumpf still, darum lässt sich über eine Änderung nichts sagen.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="27" />
+        <location filename="../../review/diary_wording.py" line="26" />
         <source>Measured once, on {day}: {reached}. That is too little to speak of a change.</source>
         <translation>Einmal gemessen, am {day}: {reached}. Das ist zu wenig, um von einer Änderung zu sprechen.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="42" />
+        <location filename="../../review/diary_wording.py" line="41" />
         <source>Since the first sessions ({day}) there is no change larger than the error of measuring.</source>
         <translation>Seit dem Beginn ({day}) gibt es keine Änderung, die größer ist als der Messfehler.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="48" />
+        <location filename="../../review/diary_wording.py" line="47" />
         <source>Since the first sessions ({day}) no change can be told from the error of measuring yet; more sessions may tell.</source>
         <translation>Seit dem Beginn ({day}) lässt sich eine Änderung noch nicht vom Messfehler unterscheiden; weitere Sitzungen können es zeigen.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="59" />
+        <location filename="../../review/diary_wording.py" line="58" />
         <source>The arm goes {size} further than in the first sessions ({day}). That is more than the error of measuring.</source>
         <translation>Der Arm kommt {size} weiter als zu Beginn ({day}). Das ist mehr als der Messfehler.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="65" />
+        <location filename="../../review/diary_wording.py" line="64" />
         <source>The arm goes {size} less far than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
         <translation>Der Arm kommt {size} weniger weit als zu Beginn ({day}). Das ist mehr als der Messfehler. Zeigen Sie das in der Praxis.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="71" />
+        <location filename="../../review/diary_wording.py" line="70" />
         <source>The hand goes {size} of the back's length higher than in the first sessions ({day}). That is more than the error of measuring.</source>
         <translation>Die Hand kommt {size} der Rückenlänge höher als zu Beginn ({day}). Das ist mehr als der Messfehler.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="77" />
+        <location filename="../../review/diary_wording.py" line="76" />
         <source>The hand goes {size} of the back's length less high than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
         <translation>Die Hand kommt {size} der Rückenlänge weniger hoch als zu Beginn ({day}). Das ist mehr als der Messfehler. Zeigen Sie das in der Praxis.</translation>
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="88" />
+        <location filename="../../review/diary_wording.py" line="87" />
         <source>the thumb reached {levels}</source>
         <translation>der Daumen erreichte {levels}</translation>
     </message>
@@ -4232,13 +4232,13 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
     </message>
     <message>
         <location filename="../../app/measure_summary.py" line="81" />
-        <source>{value:.0f} ± {error:.0f} degrees</source>
-        <translation>{value:.0f} ± {error:.0f} Grad</translation>
+        <source>{value:.0f} ± {error} degrees</source>
+        <translation>{value:.0f} ± {error} Grad</translation>
     </message>
     <message>
         <location filename="../../app/measure_summary.py" line="85" />
-        <source>{value:.0f} ± {error:.0f} %, {levels}</source>
-        <translation>{value:.0f} ± {error:.0f} %, {levels}</translation>
+        <source>{value:.0f} ± {error} %, {levels}</source>
+        <translation>{value:.0f} ± {error} %, {levels}</translation>
     </message>
     <message>
         <location filename="../../app/measure_summary.py" line="96" />
@@ -4772,142 +4772,142 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Worauf bei jeder neuen Übung zu achten ist, wird vor ihr gezeigt und gesagt.</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="27" />
+        <location filename="../patient/wording.py" line="28" />
         <source>{name}, sitting</source>
         <translation>{name}, im Sitzen</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="29" />
+        <location filename="../patient/wording.py" line="30" />
         <source>{name}, lying on your back</source>
         <translation>{name}, auf dem Rücken</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="31" />
+        <location filename="../patient/wording.py" line="32" />
         <source>{name}, lying face down</source>
         <translation>{name}, auf dem Bauch</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="33" />
+        <location filename="../patient/wording.py" line="34" />
         <source>{name}, lying on your side</source>
         <translation>{name}, auf der Seite</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="35" />
+        <location filename="../patient/wording.py" line="36" />
         <source>{name}, at a door frame</source>
         <translation>{name}, am Türrahmen</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="45" />
+        <location filename="../patient/wording.py" line="46" />
         <source>Left arm forwards and up</source>
         <translation>Linker Arm nach vorn und hinauf</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="46" />
+        <location filename="../patient/wording.py" line="47" />
         <source>Right arm forwards and up</source>
         <translation>Rechter Arm nach vorn und hinauf</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="49" />
+        <location filename="../patient/wording.py" line="50" />
         <source>Left arm backwards</source>
         <translation>Linker Arm nach hinten</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="50" />
+        <location filename="../patient/wording.py" line="51" />
         <source>Right arm backwards</source>
         <translation>Rechter Arm nach hinten</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="53" />
+        <location filename="../patient/wording.py" line="54" />
         <source>Left arm out to the side</source>
         <translation>Linker Arm zur Seite</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="54" />
+        <location filename="../patient/wording.py" line="55" />
         <source>Right arm out to the side</source>
         <translation>Rechter Arm zur Seite</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="57" />
+        <location filename="../patient/wording.py" line="58" />
         <source>Left hand turned outwards</source>
         <translation>Linke Hand nach außen gedreht</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="58" />
+        <location filename="../patient/wording.py" line="59" />
         <source>Right hand turned outwards</source>
         <translation>Rechte Hand nach außen gedreht</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="61" />
+        <location filename="../patient/wording.py" line="62" />
         <source>Left forearm turned up and back</source>
         <translation>Linker Unterarm hinauf und zurück</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="62" />
+        <location filename="../patient/wording.py" line="63" />
         <source>Right forearm turned up and back</source>
         <translation>Rechter Unterarm hinauf und zurück</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="65" />
+        <location filename="../patient/wording.py" line="66" />
         <source>Left arm across the chest</source>
         <translation>Linker Arm vor der Brust</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="66" />
+        <location filename="../patient/wording.py" line="67" />
         <source>Right arm across the chest</source>
         <translation>Rechter Arm vor der Brust</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="69" />
+        <location filename="../patient/wording.py" line="70" />
         <source>Left hand up the back</source>
         <translation>Linke Hand den Rücken hinauf</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="70" />
+        <location filename="../patient/wording.py" line="71" />
         <source>Right hand up the back</source>
         <translation>Rechte Hand den Rücken hinauf</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="79" />
+        <location filename="../patient/wording.py" line="80" />
         <source>Arm against trunk, shoulder blade included</source>
         <translation>Arm gegen den Rumpf, Schulterblatt eingeschlossen</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="81" />
+        <location filename="../patient/wording.py" line="82" />
         <source>Forearm turned out from straight ahead</source>
         <translation>Unterarm nach außen, von geradeaus</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="83" />
+        <location filename="../patient/wording.py" line="84" />
         <source>Forearm turned up from straight ahead</source>
         <translation>Unterarm hinauf, von geradeaus</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="85" />
+        <location filename="../patient/wording.py" line="86" />
         <source>Arm inwards from straight out to the side</source>
         <translation>Arm nach innen, von gerade zur Seite</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="87" />
+        <location filename="../patient/wording.py" line="88" />
         <source>Tip of the thumb, by level of the spine</source>
         <translation>Daumenspitze, nach Höhe der Wirbelsäule</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="112" />
+        <location filename="../patient/wording.py" line="113" />
         <source>Left arm</source>
         <translation>Linker Arm</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="113" />
+        <location filename="../patient/wording.py" line="114" />
         <source>Right arm</source>
         <translation>Rechter Arm</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="119" />
+        <location filename="../patient/wording.py" line="120" />
         <source>{title} (left arm)</source>
         <translation>{title} (linker Arm)</translation>
     </message>
     <message>
-        <location filename="../patient/wording.py" line="120" />
+        <location filename="../patient/wording.py" line="121" />
         <source>{title} (right arm)</source>
         <translation>{title} (rechter Arm)</translation>
     </message>
@@ -6723,13 +6723,13 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{slope} pro Woche, {low} bis {high} ({count} Wochenmediane)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="148" />
+        <location filename="../../review/wording.py" line="156" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation>{change} tiefer</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="150" />
+        <location filename="../../review/wording.py" line="158" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation>{change} höher</translation>
@@ -7495,137 +7495,137 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>niedrig</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="33" />
+        <location filename="../../review/wording.py" line="36" />
         <source>Flexion</source>
         <translation>Flexion (Anteversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="35" />
+        <location filename="../../review/wording.py" line="38" />
         <source>Extension</source>
         <translation>Extension (Retroversion)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="37" />
+        <location filename="../../review/wording.py" line="40" />
         <source>Abduction</source>
         <translation>Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="39" />
+        <location filename="../../review/wording.py" line="42" />
         <source>External rotation at side</source>
         <translation>Außenrotation bei angelegtem Arm</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="41" />
+        <location filename="../../review/wording.py" line="44" />
         <source>External rotation at 90°</source>
         <translation>Außenrotation bei 90° Abduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="43" />
+        <location filename="../../review/wording.py" line="46" />
         <source>Horizontal adduction</source>
         <translation>Horizontale Adduktion</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="45" />
+        <location filename="../../review/wording.py" line="48" />
         <source>Hand behind back</source>
         <translation>Schürzengriff (Hand am Rücken)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="50" />
+        <location filename="../../review/wording.py" line="53" />
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="50" />
+        <location filename="../../review/wording.py" line="53" />
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="57" />
+        <location filename="../../review/wording.py" line="60" />
         <source>standing</source>
         <translation>im Stehen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="59" />
+        <location filename="../../review/wording.py" line="62" />
         <source>sitting</source>
         <translation>im Sitzen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="61" />
+        <location filename="../../review/wording.py" line="64" />
         <source>supine</source>
         <translation>in Rückenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="63" />
+        <location filename="../../review/wording.py" line="66" />
         <source>prone</source>
         <translation>in Bauchlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="65" />
+        <location filename="../../review/wording.py" line="68" />
         <source>side-lying</source>
         <translation>in Seitenlage</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="67" />
+        <location filename="../../review/wording.py" line="70" />
         <source>doorway</source>
         <translation>am Türrahmen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="74" />
+        <location filename="../../review/wording.py" line="77" />
         <source>front</source>
         <translation>von vorn</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="76" />
+        <location filename="../../review/wording.py" line="79" />
         <source>side</source>
         <translation>von der Seite</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="78" />
+        <location filename="../../review/wording.py" line="81" />
         <source>back</source>
         <translation>von hinten</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="80" />
+        <location filename="../../review/wording.py" line="83" />
         <source>foot</source>
         <translation>vom Fußende</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="85" />
+        <location filename="../../review/wording.py" line="88" />
         <source>{movement}, {side}, {position}, camera: {view}</source>
         <translation>{movement}, {side}, {position}, Kamera: {view}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="97" />
+        <location filename="../../review/wording.py" line="100" />
         <source>completed</source>
         <translation>vollständig</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="99" />
+        <location filename="../../review/wording.py" line="102" />
         <source>let go</source>
         <translation>gelöst</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="101" />
+        <location filename="../../review/wording.py" line="104" />
         <source>ended with the arm out of sight</source>
         <translation>beendet, als der Arm nicht zu sehen war</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="103" />
+        <location filename="../../review/wording.py" line="106" />
         <source>stopped</source>
         <translation>abgebrochen</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="105" />
+        <location filename="../../review/wording.py" line="108" />
         <source>ended with the recording</source>
         <translation>mit der Aufnahme beendet</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="211" />
+        <location filename="../../review/wording.py" line="219" />
         <source>{begin} to {end}</source>
         <translation>{begin} bis {end}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="228" />
+        <location filename="../../review/wording.py" line="236" />
         <source>{first} and {last}</source>
         <translation>{first} und {last}</translation>
     </message>

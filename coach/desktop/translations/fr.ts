@@ -1635,72 +1635,72 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="166" />
+        <location filename="../../review/wording.py" line="174" />
         <source>{day} {month} {year}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="172" />
+        <location filename="../../review/wording.py" line="180" />
         <source>{day} {month}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="180" />
+        <location filename="../../review/wording.py" line="188" />
         <source>Jan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="182" />
+        <location filename="../../review/wording.py" line="190" />
         <source>Feb</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="184" />
+        <location filename="../../review/wording.py" line="192" />
         <source>Mar</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="186" />
+        <location filename="../../review/wording.py" line="194" />
         <source>Apr</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="188" />
+        <location filename="../../review/wording.py" line="196" />
         <source>May</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="190" />
+        <location filename="../../review/wording.py" line="198" />
         <source>Jun</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="192" />
+        <location filename="../../review/wording.py" line="200" />
         <source>Jul</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="194" />
+        <location filename="../../review/wording.py" line="202" />
         <source>Aug</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="196" />
+        <location filename="../../review/wording.py" line="204" />
         <source>Sep</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="198" />
+        <location filename="../../review/wording.py" line="206" />
         <source>Oct</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="200" />
+        <location filename="../../review/wording.py" line="208" />
         <source>Nov</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="202" />
+        <location filename="../../review/wording.py" line="210" />
         <source>Dec</source>
         <translation type="unfinished" />
     </message>
@@ -1739,52 +1739,52 @@
 </context><context>
     <name>diary</name>
     <message>
-        <location filename="../../review/diary_wording.py" line="19" />
+        <location filename="../../review/diary_wording.py" line="18" />
         <source>No hold was measured yet.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="22" />
+        <location filename="../../review/diary_wording.py" line="21" />
         <source>In too few sessions the trunk kept still, so nothing can be said of a change.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="27" />
+        <location filename="../../review/diary_wording.py" line="26" />
         <source>Measured once, on {day}: {reached}. That is too little to speak of a change.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="42" />
+        <location filename="../../review/diary_wording.py" line="41" />
         <source>Since the first sessions ({day}) there is no change larger than the error of measuring.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="48" />
+        <location filename="../../review/diary_wording.py" line="47" />
         <source>Since the first sessions ({day}) no change can be told from the error of measuring yet; more sessions may tell.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="59" />
+        <location filename="../../review/diary_wording.py" line="58" />
         <source>The arm goes {size} further than in the first sessions ({day}). That is more than the error of measuring.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="65" />
+        <location filename="../../review/diary_wording.py" line="64" />
         <source>The arm goes {size} less far than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="71" />
+        <location filename="../../review/diary_wording.py" line="70" />
         <source>The hand goes {size} of the back's length higher than in the first sessions ({day}). That is more than the error of measuring.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="77" />
+        <location filename="../../review/diary_wording.py" line="76" />
         <source>The hand goes {size} of the back's length less high than in the first sessions ({day}). That is more than the error of measuring. Show this to your therapist.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/diary_wording.py" line="88" />
+        <location filename="../../review/diary_wording.py" line="87" />
         <source>the thumb reached {levels}</source>
         <translation type="unfinished" />
     </message>
@@ -4231,12 +4231,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     </message>
     <message>
         <location filename="../../app/measure_summary.py" line="81" />
-        <source>{value:.0f} ± {error:.0f} degrees</source>
+        <source>{value:.0f} ± {error} degrees</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../app/measure_summary.py" line="85" />
-        <source>{value:.0f} ± {error:.0f} %, {levels}</source>
+        <source>{value:.0f} ± {error} %, {levels}</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -4771,142 +4771,142 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="27" />
+        <location filename="../patient/wording.py" line="28" />
         <source>{name}, sitting</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="29" />
+        <location filename="../patient/wording.py" line="30" />
         <source>{name}, lying on your back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="31" />
+        <location filename="../patient/wording.py" line="32" />
         <source>{name}, lying face down</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="33" />
+        <location filename="../patient/wording.py" line="34" />
         <source>{name}, lying on your side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="35" />
+        <location filename="../patient/wording.py" line="36" />
         <source>{name}, at a door frame</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="45" />
+        <location filename="../patient/wording.py" line="46" />
         <source>Left arm forwards and up</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="46" />
+        <location filename="../patient/wording.py" line="47" />
         <source>Right arm forwards and up</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="49" />
+        <location filename="../patient/wording.py" line="50" />
         <source>Left arm backwards</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="50" />
+        <location filename="../patient/wording.py" line="51" />
         <source>Right arm backwards</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="53" />
+        <location filename="../patient/wording.py" line="54" />
         <source>Left arm out to the side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="54" />
+        <location filename="../patient/wording.py" line="55" />
         <source>Right arm out to the side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="57" />
+        <location filename="../patient/wording.py" line="58" />
         <source>Left hand turned outwards</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="58" />
+        <location filename="../patient/wording.py" line="59" />
         <source>Right hand turned outwards</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="61" />
+        <location filename="../patient/wording.py" line="62" />
         <source>Left forearm turned up and back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="62" />
+        <location filename="../patient/wording.py" line="63" />
         <source>Right forearm turned up and back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="65" />
+        <location filename="../patient/wording.py" line="66" />
         <source>Left arm across the chest</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="66" />
+        <location filename="../patient/wording.py" line="67" />
         <source>Right arm across the chest</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="69" />
+        <location filename="../patient/wording.py" line="70" />
         <source>Left hand up the back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="70" />
+        <location filename="../patient/wording.py" line="71" />
         <source>Right hand up the back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="79" />
+        <location filename="../patient/wording.py" line="80" />
         <source>Arm against trunk, shoulder blade included</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="81" />
+        <location filename="../patient/wording.py" line="82" />
         <source>Forearm turned out from straight ahead</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="83" />
+        <location filename="../patient/wording.py" line="84" />
         <source>Forearm turned up from straight ahead</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="85" />
+        <location filename="../patient/wording.py" line="86" />
         <source>Arm inwards from straight out to the side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="87" />
+        <location filename="../patient/wording.py" line="88" />
         <source>Tip of the thumb, by level of the spine</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="112" />
+        <location filename="../patient/wording.py" line="113" />
         <source>Left arm</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="113" />
+        <location filename="../patient/wording.py" line="114" />
         <source>Right arm</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="119" />
+        <location filename="../patient/wording.py" line="120" />
         <source>{title} (left arm)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/wording.py" line="120" />
+        <location filename="../patient/wording.py" line="121" />
         <source>{title} (right arm)</source>
         <translation type="unfinished" />
     </message>
@@ -6722,13 +6722,13 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="148" />
+        <location filename="../../review/wording.py" line="156" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="150" />
+        <location filename="../../review/wording.py" line="158" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation type="unfinished" />
@@ -7494,137 +7494,137 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="33" />
+        <location filename="../../review/wording.py" line="36" />
         <source>Flexion</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="35" />
+        <location filename="../../review/wording.py" line="38" />
         <source>Extension</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="37" />
+        <location filename="../../review/wording.py" line="40" />
         <source>Abduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="39" />
+        <location filename="../../review/wording.py" line="42" />
         <source>External rotation at side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="41" />
+        <location filename="../../review/wording.py" line="44" />
         <source>External rotation at 90°</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="43" />
+        <location filename="../../review/wording.py" line="46" />
         <source>Horizontal adduction</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="45" />
+        <location filename="../../review/wording.py" line="48" />
         <source>Hand behind back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="50" />
+        <location filename="../../review/wording.py" line="53" />
         <source>left</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="50" />
+        <location filename="../../review/wording.py" line="53" />
         <source>right</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="57" />
+        <location filename="../../review/wording.py" line="60" />
         <source>standing</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="59" />
+        <location filename="../../review/wording.py" line="62" />
         <source>sitting</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="61" />
+        <location filename="../../review/wording.py" line="64" />
         <source>supine</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="63" />
+        <location filename="../../review/wording.py" line="66" />
         <source>prone</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="65" />
+        <location filename="../../review/wording.py" line="68" />
         <source>side-lying</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="67" />
+        <location filename="../../review/wording.py" line="70" />
         <source>doorway</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="74" />
+        <location filename="../../review/wording.py" line="77" />
         <source>front</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="76" />
+        <location filename="../../review/wording.py" line="79" />
         <source>side</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="78" />
+        <location filename="../../review/wording.py" line="81" />
         <source>back</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="80" />
+        <location filename="../../review/wording.py" line="83" />
         <source>foot</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="85" />
+        <location filename="../../review/wording.py" line="88" />
         <source>{movement}, {side}, {position}, camera: {view}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="97" />
+        <location filename="../../review/wording.py" line="100" />
         <source>completed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="99" />
+        <location filename="../../review/wording.py" line="102" />
         <source>let go</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="101" />
+        <location filename="../../review/wording.py" line="104" />
         <source>ended with the arm out of sight</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="103" />
+        <location filename="../../review/wording.py" line="106" />
         <source>stopped</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="105" />
+        <location filename="../../review/wording.py" line="108" />
         <source>ended with the recording</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="211" />
+        <location filename="../../review/wording.py" line="219" />
         <source>{begin} to {end}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="228" />
+        <location filename="../../review/wording.py" line="236" />
         <source>{first} and {last}</source>
         <translation type="unfinished" />
     </message>

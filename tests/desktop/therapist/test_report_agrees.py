@@ -6,7 +6,7 @@ import csv
 import io
 import re
 from datetime import date
-from math import hypot, pi, sqrt
+from math import ceil, hypot, pi, sqrt
 from statistics import median, stdev
 
 import msgspec
@@ -75,7 +75,9 @@ def test_the_page_shows_the_median_of_the_rows_of_the_table(app, record):
         # The median, its readings' error, and its scatter: 1.96 sqrt(pi / 2) SD / sqrt(n).
         scatter = 1.96 * sqrt(pi / 2) * stdev(values) / sqrt(len(values))
         error = hypot(median(float(r["error_95"]) for r in sittings[began]), scatter)
-        said = f"{median(values):.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {error:.0f}\N{DEGREE SIGN}"
+        said = (
+            f"{median(values):.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {ceil(error)}\N{DEGREE SIGN}"
+        )
         assert said in page
 
 
@@ -95,7 +97,7 @@ def test_the_page_shows_the_values_of_the_bundle(app, record):
             for c in sitting["component"]
             if c["code"]["text"] == "half width of the 95 % interval"
         )
-        said = f"{value:.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {half:.0f}\N{DEGREE SIGN}"
+        said = f"{value:.0f}\N{DEGREE SIGN} \N{PLUS-MINUS SIGN} {ceil(half)}\N{DEGREE SIGN}"
         assert said in page
 
 

@@ -1,0 +1,23 @@
+"""An error as written against the error itself: never less, and less than one step more."""
+
+import pytest
+from hypothesis import example, given
+from hypothesis import strategies as some
+
+from coach.domain.movement import Unit
+from coach.review.wording import half_width, with_error
+
+
+@given(some.floats(0.0, 360.0), some.booleans())
+@example(8.5, False)
+@example(7.999_999_999, False)
+def test_an_error_is_never_written_smaller_than_it_is(error: float, fine: bool) -> None:
+    step = 0.1 if fine else 1.0
+    written = float(half_width(error, fine=fine))
+    assert written >= max(error, step) - 1e-5
+    assert written - max(error, step) < step
+
+
+@pytest.mark.parametrize("error", [6.0, 5.999_999_999, 6.000_000_001])
+def test_noise_of_floats_is_no_degree(error: float) -> None:
+    assert with_error(100.0, error, Unit.DEGREES) == "100° ± 6°"
