@@ -16,7 +16,7 @@ from coach.app.progress_bar import ProgressBar
 from coach.app.review import write_report_files
 from coach.app.sitting import Folders, Sitting
 from coach.capture.sources import open_source
-from coach.desktop.shared.application import create_application, run_windows
+from coach.desktop.shared.application import create_application, run_windows, show_on_screen
 from coach.desktop.therapist.window import ReviewWindow
 from coach.domain.fault import Fault
 from coach.domain.moment import Moment, Order, Stage
@@ -102,8 +102,8 @@ def run_demo(out: Path, *, show: bool) -> int:
     if show:
         patient = patient_window(demo_plan(), clip, Folders(out, out, out))
         review = ReviewWindow(store)
-        review.show()
-        patient.show()
+        show_on_screen(review)
+        show_on_screen(patient)
         try:
             run_windows(application)
         finally:

@@ -19,7 +19,7 @@ from coach.catalogue import catalogue
 from coach.cues.language import spoken_in
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.patient.wording import translate
-from coach.desktop.shared.application import create_application, run_windows
+from coach.desktop.shared.application import create_application, run_windows, show_on_screen
 from coach.domain.fault import Fault
 from coach.domain.plan import Plan
 from coach.domain.pose import PoseModel
@@ -71,7 +71,7 @@ def _run(
     while True:
         recoveries = recover(folders.journals, folders.sessions, folders.own)
         window = patient_window(plan, what, folders, begin=begin, model=model)
-        window.show()
+        show_on_screen(window)
         for recovered in recoveries:
             window.announce(recovered.message)
         try:

@@ -9,9 +9,9 @@ import traceback
 from importlib.resources import as_file, files
 from types import FrameType, TracebackType
 
-from PyQt6.QtCore import QLoggingCategory, QTimer
+from PyQt6.QtCore import QLoggingCategory, QSize, QTimer
 from PyQt6.QtGui import QIcon
-from PyQt6.QtWidgets import QApplication
+from PyQt6.QtWidgets import QApplication, QStyle, QWidget
 
 from coach import texts
 from coach.desktop.shared.dresser import Dresser, Keep
@@ -60,6 +60,18 @@ def create_application(
     QLoggingCategory.setFilterRules("qt.multimedia.*=false")
     sys.excepthook = _report
     return application
+
+
+def show_on_screen(window: QWidget) -> None:
+    """Show a window no larger than its screen has room for, with its title bar.
+
+    Not every desktop sees to that, and the buttons at its foot would be out of reach.
+    """
+    screen, style = window.screen(), window.style()
+    if screen is not None and style is not None:
+        bar_px = style.pixelMetric(QStyle.PixelMetric.PM_TitleBarHeight)
+        window.resize(window.size().boundedTo(screen.availableSize() - QSize(0, bar_px)))
+    window.show()
 
 
 def run_windows(application: QApplication) -> int:

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from PyQt6.QtCore import QObject
 from PyQt6.QtWidgets import QApplication
 
+from coach.desktop.shared.application import show_on_screen
 from coach.desktop.shared.dresser import Dresser, dresser
 from coach.desktop.therapist.import_run import ImportRun
 from coach.desktop.therapist.window import ReviewWindow
@@ -26,7 +27,7 @@ class Desk(QObject):
     def _opened(self, imports: ImportRun) -> ReviewWindow:
         window = ReviewWindow(self._store, imports=imports)
         window.looks.text_asked.connect(self._change)
-        window.show()
+        show_on_screen(window)
         return window
 
     def _change(self, change: Callable[[Dresser], None]) -> None:

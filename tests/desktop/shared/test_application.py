@@ -1,16 +1,17 @@
-"""Ctrl-C ends the windows and is told on."""
+"""Ctrl-C ends the windows and is told on; windows fit the screen they are shown on."""
 
 import os
 import signal
 import threading
+from typing import cast
 
 import pytest
-from PyQt6.QtCore import QTimer
-from PyQt6.QtGui import QPaintEvent
+from PyQt6.QtCore import QSize, QTimer
+from PyQt6.QtGui import QPaintEvent, QScreen
 from PyQt6.QtWidgets import QApplication, QWidget
 from pytestqt.qtbot import QtBot
 
-from coach.desktop.shared.application import create_application, run_windows
+from coach.desktop.shared.application import create_application, run_windows, show_on_screen
 
 
 class Painting(QWidget):
@@ -55,3 +56,27 @@ def test_closing_the_last_window_is_no_interrupt(app: QApplication, qtbot: QtBot
     window.show()
     QTimer.singleShot(0, window.close)
     assert run_windows(app) == 0
+
+
+class OnASmallScreen(QWidget):
+    """On the commonest screen of old laptops, with a panel of 40 pixels."""
+
+    room = QSize(1366, 728)
+
+    def screen(self) -> QScreen:
+        class Screen:
+            def availableSize(_self) -> QSize:  # noqa: N802, N805
+                return self.room
+
+        return cast(QScreen, Screen())
+
+
+@pytest.mark.parametrize("width", [1280, 1600])
+def test_a_window_is_no_larger_than_its_screen(width: int, app: QApplication, qtbot: QtBot) -> None:
+    window = OnASmallScreen()
+    qtbot.addWidget(window)
+    window.resize(width, 800)
+    show_on_screen(window)
+    assert window.isVisible()
+    assert window.width() == min(width, 1366)
+    assert 728 - 60 < window.height() < 728, "with room for a title bar"
