@@ -40,8 +40,9 @@ def holds_parquet(patients: Iterable[Sequence[SessionDocument]]) -> bytes:
         raise Fault(
             translate(
                 "faults",
-                "Parquet is written by pyarrow, which is not installed; install it with"
-                " pip install 'stiff-shoulder-coach[parquet]', or export another kind.",
+                "Parquet is written by pyarrow, which is not installed; export another kind, or"
+                " export from a program that was installed with"
+                " pip install 'stiff-shoulder-coach[parquet]'.",
             )
         ) from None
     schema = arrow.schema([(name, _type(arrow, name)) for name in COLUMNS])

@@ -2517,7 +2517,7 @@
         <translation>Im Programm ist etwas schiefgegangen; was bisher aufgezeichnet wurde, ist aufgehoben: Schließen Sie das Programm und starten Sie es neu.</translation>
     </message>
     <message>
-        <location filename="../shared/application.py" line="104" />
+        <location filename="../shared/application.py" line="116" />
         <source>There is no screen to open a window on: start the program from a desktop, or use a command that needs none.</source>
         <translation>Es gibt keinen Bildschirm für ein Fenster: Starten Sie das Programm von einer Arbeitsoberfläche aus, oder nehmen Sie einen Befehl, der keinen braucht.</translation>
     </message>
@@ -3180,8 +3180,8 @@
     </message>
     <message>
         <location filename="../../exchange/parquet.py" line="41" />
-        <source>Parquet is written by pyarrow, which is not installed; install it with pip install 'stiff-shoulder-coach[parquet]', or export another kind.</source>
-        <translation>Parquet wird von pyarrow geschrieben, und das ist nicht installiert; installieren Sie es mit pip install 'stiff-shoulder-coach[parquet]', oder wählen Sie eine andere Art der Ausgabe.</translation>
+        <source>Parquet is written by pyarrow, which is not installed; export another kind, or export from a program that was installed with pip install 'stiff-shoulder-coach[parquet]'.</source>
+        <translation>Parquet wird von pyarrow geschrieben, und das ist nicht installiert; wählen Sie eine andere Art der Ausgabe oder exportieren Sie aus einem Programm, das mit pip install 'stiff-shoulder-coach[parquet]' installiert wurde.</translation>
     </message>
     <message>
         <location filename="../../pose/bundle.py" line="37" />

@@ -2517,7 +2517,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../shared/application.py" line="104" />
+        <location filename="../shared/application.py" line="116" />
         <source>There is no screen to open a window on: start the program from a desktop, or use a command that needs none.</source>
         <translation type="unfinished" />
     </message>
@@ -3180,7 +3180,7 @@
     </message>
     <message>
         <location filename="../../exchange/parquet.py" line="41" />
-        <source>Parquet is written by pyarrow, which is not installed; install it with pip install 'stiff-shoulder-coach[parquet]', or export another kind.</source>
+        <source>Parquet is written by pyarrow, which is not installed; export another kind, or export from a program that was installed with pip install 'stiff-shoulder-coach[parquet]'.</source>
         <translation type="unfinished" />
     </message>
     <message>
