@@ -21,6 +21,8 @@ QUIET: Final = 330
 LEAD_S: Final = 0.005
 TAIL_S: Final = 0.02
 
+_APOSTROPHE: Final = "\N{RIGHT SINGLE QUOTATION MARK}"
+"""As French texts have it; left out, it would part the words that it joins."""
 _NAMES: Final = {"en-gb": "en"}
 """espeak-ng 1.52 calls its British English ``en``."""
 _CALM: Final = {PITCH: 45, RANGE: 40, VOLUME: 90}
@@ -63,7 +65,7 @@ class Voice:
 
 def plain_text(text: str) -> str:
     """Keep letters, digits and the signs that shape a sentence; at most ``LONGEST`` characters."""
-    normal = unicodedata.normalize("NFC", text[: 4 * LONGEST])
+    normal = unicodedata.normalize("NFC", text[: 4 * LONGEST]).replace(_APOSTROPHE, "'")
     kept = (c if unicodedata.category(c)[0] in "LMN" or c in " .,;:?!'-%" else " " for c in normal)
     return re.sub(r"\s+", " ", "".join(kept)).strip()[:LONGEST]
 

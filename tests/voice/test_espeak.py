@@ -73,6 +73,7 @@ def test_a_slower_voice_takes_longer_and_voices_do_not_disturb_each_other(voice:
         ("<speak><break time='9s'/>Hold.</speak>", "speak break time '9s' Hold. speak"),
         ("[[h@l'oU]] Hold\x00 on\n\tnow", "h l'oU Hold on now"),
         ("Gr\u00fc\u00df dich, e\u0301t\u00e9 \U0001f600!", "Gr\u00fc\u00df dich, \u00e9t\u00e9 !"),
+        ("L\u2019\u00e9paule.", "L'\u00e9paule."),
         ("", ""),
     ],
 )
