@@ -18,5 +18,5 @@ __all__ = [
     "read_recording",
 ]
 
-DEFINITIONS = 2
-"""Counts up whenever the meaning of a stored angle changes."""
+DEFINITIONS = 3
+"""Counts up whenever a stored angle means something else, or its known error is taken off anew."""

@@ -54,12 +54,13 @@ def readings_of(
     for i, form in enumerate(seen):
         model = sights[i].pose.model
         assert model is not None  # Task.doubt_of refuses points of no known model
-        value = corrected(*known, float(values[i]), model)
+        card = sights[i].pose.card is not None
+        value = corrected(*known, task.side, float(values[i]), card=card, model=model)
         doubt = contradiction(fit, evidence, i, expectation) if doorway is None else None
         if doubt is not None:
             out.append(Reading(float(times_s[i]), None, None, doubt))
             continue
-        turned_deg, card = sights[i].turned_from_deg(task.view), sights[i].pose.card is not None
+        turned_deg = sights[i].turned_from_deg(task.view)
         error = error_of(*known, value, turned_deg, card=card, model=model)
         out.append(Reading(float(times_s[i]), value, error, None, form))
     return out

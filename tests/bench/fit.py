@@ -4,14 +4,18 @@ Prints the rows of ``coach.goniometry.offsets.OFFSETS`` (ridge regression of the
 from the true joint centres, every clip weighed alike) with what is left of it; and for every
 movement, position and view the coefficients of ``coach.goniometry.interval.KNOWN`` by which the fit
 reads too high (ridge regression), with the 95th percentile of what they leave on each person when
-fitted without that person, from which the half widths are taken. Judging people have no business
-here.
+fitted without that person, from which the half widths are taken; then by how much right arms are
+read too high and left ones too low, with its standard error between people seen doing it with both
+(pictures also mirrored), and what is left where that is taken off too. Judging people have no
+business here.
 """
 
 from __future__ import annotations
 
 import argparse
+import math
 from collections import defaultdict
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -30,8 +34,8 @@ RIDGE = 0.002
 GROSS = 0.25
 """Trunk lengths: a point so far off is misplaced, not shifted."""
 EVERY = 3
-BIAS_RIDGE = np.array([1.0, 2.0, 2.0])
-"""On constant, sine and cosine: as if one or two clips more had no bias."""
+BIAS_RIDGE = np.array([1.0, 2.0, 2.0, 1.0])
+"""On constant, sine, cosine and arm: as if one or two clips more had no bias."""
 FREE = OFFSETS != 0
 
 
@@ -95,45 +99,88 @@ def print_offsets(files: list[dict[str, Any]]) -> None:
         print(f"    [{', '.join(f'{v:.3f}' for v in found)}],  # left {np.mean(left):.3f}")
 
 
+@dataclass(frozen=True, slots=True)
+class Clip:
+    """What one clip's readings err by (N,) before any bias is taken off, and its terms (N, 4)."""
+
+    person: str
+    sign: int
+    terms: Array
+    off: Array
+
+
+def clip_of(data: Any, task: goniometry.Task) -> Clip | None:
+    """Measure one clip; None where nothing could be measured."""
+    readings = goniometry.read_recording(poses_of(data), task).readings
+    rows = [i for i, r in enumerate(readings) if r.value is not None]
+    if not rows:
+        return None
+    key = task.movement, task.position, task.view
+    model = PoseModel(str(data.get("model", PoseModel.FULL)))
+    # What the fit gave before its bias was taken off.
+    read = [float(readings[i].value or 0.0) for i in rows]
+    value = np.array([uncorrected(*key, task.side, each, model=model) for each in read])
+    terms = np.array([(*bias_terms(task.movement, v), task.side.sign) for v in value])
+    return Clip(str(data["person"]), task.side.sign, terms, value - truth_of(data, task)[rows])
+
+
 def print_biases(files: list[dict[str, Any]]) -> None:
     """Print the coefficients of ``BIAS`` and what is left, for every combination."""
-    parts: dict[str, list[tuple[str, Array, Array]]] = defaultdict(list)
+    parts: dict[str, list[Clip]] = defaultdict(list)
     for data in files:
         task = task_of(data)
         if task.view not in VIEWS.get((task.movement, task.position), ()):
             continue
-        key = task.movement, task.position, task.view
-        readings = goniometry.read_recording(poses_of(data), task).readings
-        rows = [i for i, r in enumerate(readings) if r.value is not None]
-        if not rows:
-            continue
-        # What the fit gave before its bias was taken off.
-        model = PoseModel(str(data.get("model", PoseModel.FULL)))
-        value = np.array([uncorrected(*key, float(readings[i].value or 0.0), model) for i in rows])
-        off = value - truth_of(data, task)[rows]
-        terms = np.array([bias_terms(task.movement, v) for v in value])
-        parts[" ".join(key)].append((str(data["person"]), terms, off))
+        clip = clip_of(data, task)
+        if clip is not None:
+            parts[" ".join((task.movement, task.position, task.view))].append(clip)
     for name, clips in sorted(parts.items()):
         scale = RATIO_SCALE if Movement(name.split()[0]).unit is Unit.RATIO else 1.0
-        left = [
-            off - terms @ _solve([c for c in clips if c[0] != person])
-            for person, terms, off in clips
-        ]
-        size = scale * np.abs(np.concatenate(left))
-        raw = scale * np.abs(np.concatenate([off for _, _, off in clips]))
-        found = ", ".join(f"{v:.3g}" for v in _solve(clips))
+        found = ", ".join(f"{v:.3g}" for v in _solve(clips, 3))
+        raw = scale * np.abs(np.concatenate([clip.off for clip in clips]))
+        size, parted = (scale * np.abs(left_of_each(clips, columns)) for columns in (3, 4))
         print(
             f"{name:40s} {len(clips):2d} clips: ({found}); MAE {raw.mean():.1f}, of a person left"
-            f" out {size.mean():.1f}, p95 {np.percentile(size, 95):.1f}"
+            f" out {size.mean():.1f}, p95 {np.percentile(size, 95):.1f}; {arms(clips, scale)},"
+            f" with it MAE {parted.mean():.1f}, p95 {np.percentile(parted, 95):.1f}"
         )
 
 
-def _solve(clips: list[tuple[str, Array, Array]]) -> Array:
-    """Give the ridge coefficients (3,), every clip weighed alike."""
-    normal, pull = np.diag(BIAS_RIDGE), np.zeros(3)
-    for _, terms, off in clips:
-        normal = normal + terms.T @ terms / len(off)
-        pull = pull + terms.T @ off / len(off)
+def arms(clips: list[Clip], scale: float) -> str:
+    """Tell by how much right arms are read too high and left ones too low, of the same people."""
+    halves = []
+    for person in {clip.person for clip in clips}:
+        right, left = (
+            [clip.off.mean() for clip in clips if (clip.person, clip.sign) == (person, sign)]
+            for sign in (1, -1)
+        )
+        if right and left:
+            halves.append(scale * (np.mean(right) - np.mean(left)) / 2)
+    if len(halves) < 2:
+        return "arms of too few people"
+    error = np.std(halves, ddof=1) / math.sqrt(len(halves))
+    return f"arm {np.mean(halves):+.2f} ± {error:.2f} ({len(halves)} people)"
+
+
+def left_of_each(clips: list[Clip], columns: int) -> Array:
+    """Give what the first ``columns`` terms leave of every clip when fitted without its person."""
+    return np.concatenate(
+        [
+            clip.off
+            - clip.terms[:, :columns]
+            @ _solve([c for c in clips if c.person != clip.person], columns)
+            for clip in clips
+        ]
+    )
+
+
+def _solve(clips: list[Clip], columns: int) -> Array:
+    """Give the ridge coefficients (columns,), every clip weighed alike."""
+    normal, pull = np.diag(BIAS_RIDGE[:columns]), np.zeros(columns)
+    for clip in clips:
+        terms = clip.terms[:, :columns]
+        normal = normal + terms.T @ terms / len(terms)
+        pull = pull + terms.T @ clip.off / len(terms)
     solved: Array = np.linalg.solve(normal, pull)
     return solved
 

@@ -10,7 +10,7 @@ import numpy as np
 
 from tests.bench import deliberate, drawing_lots, gesture_lots
 from tests.bench.clip import prepare
-from tests.bench.tracking import landmark_sets
+from tests.bench.tracking import landmark_sets, mirrored_name
 from tests.bench.video import write_clip
 
 
@@ -38,6 +38,9 @@ def main() -> None:
         metavar="KIND:DEG",
         help=f"this one at every end of range and no other: {', '.join(deliberate.KINDS)}",
     )
+    parser.add_argument(
+        "--mirrored", action="store_true", help="pictures the other way round: the other arm"
+    )
     parser.add_argument("--landmarks-only", action="store_true", help="npz instead of mp4")
     parser.add_argument(
         "--model",
@@ -52,6 +55,8 @@ def main() -> None:
     models: list[Path] = options.model
     if len(models) > 1 and not options.landmarks_only:
         parser.error("several models track landmarks: say --landmarks-only")
+    if options.mirrored and not options.landmarks_only:
+        parser.error("only landmarks come from mirrored pictures: say --landmarks-only")
     places = [options.folder / (model.stem if len(models) > 1 else "") for model in models]
     for which in options.sets:
         for place in places:
@@ -72,13 +77,15 @@ def main() -> None:
                     spec = gesture_lots.gesturing(spec, combos[combo].peaks_deg)
                 if options.compensation:
                     spec = deliberate.only(spec, *options.compensation)
-                name = f"{spec.name}.{'npz' if options.landmarks_only else 'mp4'}"
+                stem = mirrored_name(spec.name) if options.mirrored else spec.name
+                name = f"{stem}.{'npz' if options.landmarks_only else 'mp4'}"
                 targets = [place / which / name for place in places]
                 if all(target.exists() for target in targets):
                     continue
                 take = prepare(spec)
                 if options.landmarks_only:
-                    for target, arrays in zip(targets, landmark_sets(take, models), strict=True):
+                    sets = landmark_sets(take, models, mirrored=options.mirrored)
+                    for target, arrays in zip(targets, sets, strict=True):
                         half = target.with_suffix(".part.npz")
                         np.savez_compressed(half, **arrays)
                         half.rename(target)

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from scipy.spatial.transform import Rotation
 
-from tests.bench import truth
+from tests.bench import tracking, truth
 from tests.bench.skeleton import Array, turn, unit
 
 X, Y, Z = np.eye(3)
@@ -143,3 +143,37 @@ def test_turn_is_the_rotation_of_scipy() -> None:
 def test_an_unknown_movement_is_refused() -> None:
     with pytest.raises(ValueError, match="unknown movement"):
         truth.angle_deg("shrug", "left", joints("left", -Y, -Y))
+
+
+@pytest.mark.parametrize("movement", truth.MOVEMENTS)
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_a_mirrored_picture_shows_the_same_angle_of_the_other_arm(movement: str, side: str) -> None:
+    random = np.random.default_rng(2)
+    other = {"left": "right", "right": "left"}[side]
+    # Both arms are alike in ``joints``: these are not.
+    pose = joints(side, random.normal(size=3), random.normal(size=3), Rotation.random(rng=random))
+    pose.elbows_m[int(other == "right")] += random.normal(size=3)
+    points, axes = pose.stacked()[None], truth.thorax_axes(pose)[None]
+    seen = tracking.mirror_image(
+        {
+            "side": side,
+            "size_px": np.array([640, 480]),
+            "joints_px": 100.0 * points[..., :2],
+            "joints_camera_m": points,
+            "thorax_axes_camera": axes,
+        }
+    )
+    mirrored = truth.Joints(*np.split(seen["joints_camera_m"][0], 6))
+    assert seen["side"] == other
+    assert truth.angle_deg(movement, other, mirrored) == pytest.approx(
+        truth.angle_deg(movement, side, pose)
+    )
+    assert seen["thorax_axes_camera"][0] == pytest.approx(truth.thorax_axes(mirrored))
+    px = 100.0 * seen["joints_camera_m"][..., :2]
+    assert seen["joints_px"][:, :10] == pytest.approx(px[:, :10] + np.array([640.0, 0.0]))
+
+
+def test_a_mirrored_file_is_called_after_the_arm_it_shows() -> None:
+    name = "flexion_standing_side_right_03_elm"
+    assert tracking.mirrored_name(name) == "flexion_standing_side_left_03_elm_m"
+    assert tracking.mirrored_name(f"{name}_r2") == "flexion_standing_side_left_03_elm_m_r2"

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Sequence
 from importlib import import_module
 from pathlib import Path
@@ -15,7 +16,8 @@ from tests.bench import truth
 from tests.bench.clip import Take, spec_document, true_holds, truth_rows
 
 PAIRS = ("shoulder", "elbow", "wrist", "hip", "thorax")
-JOINT_NAMES = (*(f"{side} {joint}" for joint in PAIRS for side in ("left", "right")), "c7", "psis")
+SIDES = ("left", "right")
+JOINT_NAMES = (*(f"{side} {joint}" for joint in PAIRS for side in SIDES), "c7", "psis")
 
 
 class Tracker:
@@ -64,24 +66,60 @@ def landmark_set(take: Take, model_path: Path) -> dict[str, Any]:
     return arrays
 
 
-def landmark_sets(take: Take, model_paths: Sequence[Path]) -> list[dict[str, Any]]:
-    """Render a take once, track it with every model and give the arrays of each one's file."""
+def landmark_sets(
+    take: Take, model_paths: Sequence[Path], *, mirrored: bool = False
+) -> list[dict[str, Any]]:
+    """Render a take once, track it with every model and give the arrays of each one's file.
+
+    ``mirrored``, the models see every picture the other way round, as of the same person doing
+    the same with the other arm before a mirrored room.
+    """
     trackers = [Tracker(path) for path in model_paths]
     tracks: list[list[dict[str, NDArray[np.float64]]]] = [[] for _ in trackers]
     joints, times_s = [], []
     for shot in take.shots():
         for tracker, rows in zip(trackers, tracks, strict=True):
-            rows.append(tracker.track(shot.picture, shot.time_s))
+            picture = np.ascontiguousarray(shot.picture[:, ::-1]) if mirrored else shot.picture
+            rows.append(tracker.track(picture, shot.time_s))
         joints.append(shot.joints)
         times_s.append(shot.time_s)
     for tracker in trackers:
         tracker.close()
     shared = _true_arrays(take, joints, np.array(times_s))
+    shared = mirror_image(shared) if mirrored else shared
     models = [path.stem.removeprefix("pose_") for path in model_paths]
     return [
         {**shared, "model": model, **_tracked_arrays(rows)}
         for model, rows in zip(models, tracks, strict=True)
     ]
+
+
+def mirrored_name(name: str) -> str:
+    """Name a file after the arm that the mirrored picture shows, with ``_m`` behind the person."""
+    swapped = re.sub(r"_(left|right)_", lambda side: f"_{_other(side[1])}_", name)
+    return re.sub(r"(_r\d+)?$", r"_m\1", swapped, count=1)
+
+
+def mirror_image(arrays: dict[str, Any]) -> dict[str, Any]:
+    """Give what is true of the mirrored pictures: x in the picture turned about, sides swapped.
+
+    The camera's place in the room and ``spec_json`` stay those of the picture as rendered.
+    """
+    order = [row ^ 1 for row in range(2 * len(PAIRS))] + [10, 11]
+    joints_px, joints_m = (arrays[f"joints_{of}"][:, order] for of in ("px", "camera_m"))
+    # The trunk's right is what its left was, seen the other way round.
+    axes = arrays["thorax_axes_camera"] * np.array([[-1.0], [1.0], [1.0]]) * (1.0, 1.0, -1.0)
+    return {
+        **arrays,
+        "side": _other(str(arrays["side"])),
+        "joints_px": np.array([arrays["size_px"][0], 0]) + joints_px * (-1.0, 1.0),
+        "joints_camera_m": joints_m * (-1.0, 1.0, 1.0),
+        "thorax_axes_camera": axes,
+    }
+
+
+def _other(side: str) -> str:
+    return SIDES[1 - SIDES.index(side)]
 
 
 def _tracked_arrays(rows: list[dict[str, NDArray[np.float64]]]) -> dict[str, Any]:

@@ -4,12 +4,13 @@
 
 Prints for every movement, position and view, over the frames that both measure, each clip weighed
 alike: the mean of the small model's value less the full one's, as read with the full one's bias
-taken off; the 95th percentile of the size of what is left of the difference when the mean of the
-other people's clips is taken off it; the share of frames that each measures; and the half width
-for ``coach.goniometry.interval.LITE``: the full model's and that percentile, added in squares.
-Degrees; for the hand behind the back hundredths. A mean within two of its own standard errors
-between people is not taken off, and the percentile is then of the whole difference. What a person's
-two arms differ by shows with ``--files``. Judging people have no business here.
+taken off, but each with its own of what the arms differ by; the 95th percentile of the size of what
+is left of the difference when the mean of the other people's clips is taken off it; the share of
+frames that each measures; and the half width for ``coach.goniometry.interval.LITE``: the full
+model's and that percentile, added in squares. Degrees; for the hand behind the back hundredths. A
+mean within two of its own standard errors between people is not taken off, and the percentile is
+then of the whole difference. What a person's two arms differ by shows with ``--files``. Judging
+people have no business here.
 """
 
 from __future__ import annotations
@@ -25,7 +26,8 @@ import numpy as np
 
 from coach import goniometry
 from coach.domain.movement import VIEWS, Unit
-from coach.goniometry.interval import KNOWN
+from coach.domain.pose import PoseModel
+from coach.goniometry.interval import KNOWN, LITE
 from tests.bench.score import RATIO_SCALE, Array, load, poses_of, task_of, truth_of
 
 
@@ -42,11 +44,15 @@ class Pair:
 
 
 def read_values(data: Any, task: goniometry.Task) -> Array:
-    """Give the values (N,), NaN where there is none, with the full model's bias taken off."""
+    """Give the values (N,), NaN where there is none, with the full model's bias taken off, but of
+    what the arms differ by each model's own."""
     # As of the full model: what is not known yet of the other would be refused.
     poses = poses_of({**data, "model": "full"})
     readings = goniometry.read_recording(poses, task).readings
-    return np.array([np.nan if r.value is None else r.value for r in readings])
+    values = np.array([np.nan if r.value is None else r.value for r in readings])
+    key = task.movement, task.position, task.view
+    own = (LITE if str(data.get("model")) == PoseModel.LITE else KNOWN).get(key, KNOWN[key])
+    return values + task.side.sign * (KNOWN[key].arm - own.arm)
 
 
 def pair_of(full: Any, lite: Any, task: goniometry.Task) -> Pair:
@@ -68,15 +74,20 @@ def pair_of(full: Any, lite: Any, task: goniometry.Task) -> Pair:
 def line_of(name: str, pairs: list[Pair], full_half_width: float) -> str:
     """Sum up one movement's clips."""
     told = [pair for pair in pairs if len(pair.difference)]
-    if len(told) < 2:
-        return f"{name:40s} {len(told)} clips: too few"
+    people = sorted({pair.person for pair in told})
+    if len(people) < 2:
+        return f"{name:40s} {len(people)} people: too few"
     means = np.array([pair.difference.mean() for pair in told])
     left = []
     for pair in told:
         others = [m for m, each in zip(means, told, strict=True) if each.person != pair.person]
         left.append(pair.difference - np.mean(others or [0.0]))
     p95_as_is, p95_left = (_p95(parts) for parts in ([p.difference for p in told], left))
-    error_of_mean = float(means.std(ddof=1)) / math.sqrt(len(means))
+    of_people = [
+        np.mean([m for m, each in zip(means, told, strict=True) if each.person == person])
+        for person in people
+    ]
+    error_of_mean = float(np.std(of_people, ddof=1)) / math.sqrt(len(people))
     taken_off = abs(means.mean()) > 2 * error_of_mean
     p95 = p95_left if taken_off else p95_as_is
     full_usable, lite_usable = (
@@ -87,8 +98,9 @@ def line_of(name: str, pairs: list[Pair], full_half_width: float) -> str:
         _p95([getattr(p, which) for p in told]) for which in ("full_error", "lite_error")
     )
     return (
-        f"{name:40s} {len(told):2d} clips: differs by {means.mean():+.1f} ± {error_of_mean:.1f},"
-        f" p95 {p95_as_is:.1f}, without the mean {p95_left:.1f}; half width"
+        f"{name:40s} {len(told):2d} clips of {len(people)}:"
+        f" differs by {means.mean():+.1f} ± {error_of_mean:.1f}, p95 {p95_as_is:.1f},"
+        f" without the mean {p95_left:.1f}; half width"
         f" {math.hypot(full_half_width, p95):.1f} ({full_half_width:.1f});"
         f" measured {lite_usable:.0%} ({full_usable:.0%});"
         f" p95 of the error {lite_p95:.1f} ({full_p95:.1f})"

@@ -14,6 +14,7 @@ from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.pose import Pose, PoseModel
 from coach.domain.reading import Doubt, Reading
 from coach.goniometry import Task, advance, begin
+from coach.goniometry.interval import uncorrected
 from tests.goniometry.stick_body import MAN, WOMAN, Build, Marks, Seen, mirrored, raised
 from tests.goniometry.ways import DISTINCT, WAYS, end_of, read, seen_from, taken
 
@@ -145,8 +146,9 @@ def test_frame_by_frame_the_truth_lies_inside_the_interval(
 def test_a_flipped_picture_swaps_the_sides(
     movement: Movement, position: Position, view: View
 ) -> None:
-    """To a hundredth of the interval: the fit stops after some steps, which are not mirrored."""
-    values = raised(*end_of(movement, position, 0.8), 9, 4, 3)
+    """To a hundredth of the interval: the fit stops after some steps, which are not mirrored. Nor
+    is the pose model, of which a right arm's known error is another: so before it is taken off."""
+    values = raised(*end_of(movement, position, 0.6), 9, 4, 3)
     seen = seen_from(view, movement, turned_deg=5.0, aside_m=0.1)
     marks = Marks.drawn(np.random.default_rng(3))
     poses = taken(movement, values, Side.LEFT, seen, position, marks=marks, rate_hz=4.0)
@@ -154,8 +156,14 @@ def test_a_flipped_picture_swaps_the_sides(
     here = read(poses, movement, Side.LEFT, view, position).readings
     there = read(flipped, movement, Side.RIGHT, view, position).readings
     for one, other in zip(here, there, strict=True):
+        assert one.value is not None
+        assert other.value is not None
         assert one.error is not None
-        assert one.value == pytest.approx(other.value, abs=one.error / 100)
+        fitted, flipped_to = (
+            uncorrected(movement, position, view, side, value)
+            for side, value in ((Side.LEFT, one.value), (Side.RIGHT, other.value))
+        )
+        assert fitted == pytest.approx(flipped_to, abs=one.error / 100)
         assert one.error == pytest.approx(other.error, abs=1e-9)
         assert one.form.shoulder_hike_ratio == pytest.approx(
             other.form.shoulder_hike_ratio, abs=1e-4

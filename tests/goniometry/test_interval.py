@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from coach.domain.movement import Movement, Position, View
+from coach.domain.movement import Movement, Position, Side, View
 from coach.domain.pose import PoseModel
 from coach.goniometry.interval import corrected, error_of, measures, uncorrected
 from tests.goniometry.ways import WAYS, end_of
@@ -58,13 +58,14 @@ def test_rotation_from_the_front_is_worth_less_the_further_it_goes() -> None:
 
 
 @pytest.mark.parametrize(("movement", "position", "view"), WAYS)
-@given(share=st.floats(0, 1))
+@given(share=st.floats(0, 1), side=st.sampled_from(list(Side)), card=st.booleans())
 def test_a_bias_is_put_on_and_taken_off(
-    movement: Movement, position: Position, view: View, share: float
+    movement: Movement, position: Position, view: View, share: float, side: Side, card: bool
 ) -> None:
     value = end_of(movement, position, share)[1]
-    fitted = uncorrected(movement, position, view, value)
-    assert corrected(movement, position, view, fitted) == pytest.approx(value, abs=1e-6)
+    fitted = uncorrected(movement, position, view, side, value, card=card)
+    again = corrected(movement, position, view, side, fitted, card=card)
+    assert again == pytest.approx(value, abs=1e-6)
 
 
 @pytest.mark.parametrize(
