@@ -148,7 +148,7 @@ def test_a_flipped_picture_swaps_the_sides(
 ) -> None:
     """To a hundredth of the interval: the fit stops after some steps, which are not mirrored. Nor
     is the pose model, of which a right arm's known error is another: so before it is taken off."""
-    values = raised(*end_of(movement, position, 0.6), 9, 4, 3)
+    values = raised(*end_of(movement, position, 0.8), 9, 4, 3)
     seen = seen_from(view, movement, turned_deg=5.0, aside_m=0.1)
     marks = Marks.drawn(np.random.default_rng(3))
     poses = taken(movement, values, Side.LEFT, seen, position, marks=marks, rate_hz=4.0)
@@ -164,7 +164,9 @@ def test_a_flipped_picture_swaps_the_sides(
             for side, value in ((Side.LEFT, one.value), (Side.RIGHT, other.value))
         )
         assert fitted == pytest.approx(flipped_to, abs=one.error / 100)
-        assert one.error == pytest.approx(other.error, abs=1e-9)
+        # Far outward the interval is half a degree wider for each degree more.
+        further_deg = abs(one.value - other.value)
+        assert one.error == pytest.approx(other.error, abs=further_deg / 2 + 1e-9)
         assert one.form.shoulder_hike_ratio == pytest.approx(
             other.form.shoulder_hike_ratio, abs=1e-4
         )
