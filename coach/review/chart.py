@@ -13,7 +13,7 @@ from coach.review.counts import sessions_counted
 from coach.review.history import Point, Series, comparable
 from coach.review.levels import reach_band
 from coach.review.verdict_wording import verdict_words
-from coach.review.wording import amount, change_with_error, movement_of, with_error
+from coach.review.wording import change_with_error, least, movement_of, with_error
 from coach.texts import translate
 
 MANY_SESSIONS = 60
@@ -170,7 +170,7 @@ def statement(summary: Summary | None) -> str:
     return translate("review", "{change}: {verdict} (detectable from {least}), {sessions}").format(
         change=change_with_error(difference.change, difference.error, unit, fine=difference.fine),
         verdict=verdict_words(difference.verdict),
-        least=amount(difference.mdc, unit, fine=difference.fine),
+        least=least(difference.mdc, unit, fine=difference.fine),
         sessions=sessions_counted(summary.sessions),
     )
 

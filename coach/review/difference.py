@@ -40,6 +40,7 @@ from coach.review.history import Z95, Point
 from coach.review.norms import PLACEMENT_DOF, PUBLISHED, WORTH_KNOWING
 from coach.review.outlook import Place, enough_sessions, ruled_out
 from coach.review.student import student95
+from coach.review.wording import steps_up
 
 _STEP = {Unit.DEGREES: 1.0, Unit.RATIO: 0.01}
 """What ``wording.amount`` rounds to."""
@@ -115,8 +116,8 @@ def compare(
         wide = PUBLISHED[unit].detectable * student95(_PUBLISHED_DOF) / Z95
         mdc = single = max(wide, error)
     tenth = _STEP[unit] / 10
-    beyond = round(abs(change) / tenth) > round(mdc / tenth)
-    beyond_in_steps = round(abs(change) / _STEP[unit]) > round(mdc / _STEP[unit])
+    beyond = round(abs(change) / tenth) > steps_up(mdc, tenth)
+    beyond_in_steps = round(abs(change) / _STEP[unit]) > steps_up(mdc, _STEP[unit])
     matters = WORTH_KNOWING[unit]
     enough = None
     if beyond:

@@ -16,7 +16,7 @@ from coach.review.practice_records import OtherSide
 from coach.review.since_visit import SinceVisit
 from coach.review.trend import ENOUGH_SESSIONS, ENOUGH_WEEKS, Trend
 from coach.review.verdict_wording import verdict_words
-from coach.review.wording import amount, change_with_error, day
+from coach.review.wording import amount, change_with_error, day, least
 from coach.texts import translate
 
 
@@ -75,7 +75,7 @@ def _since_visit(visit: SinceVisit | None, result: Summary) -> str:
         return translate("review", "no session to compare after that visit")
     return translate("review", "{change} (detectable from {least})").format(
         change=_change(visit.difference, result.unit),
-        least=amount(visit.difference.mdc, result.unit, fine=visit.difference.fine),
+        least=least(visit.difference.mdc, result.unit, fine=visit.difference.fine),
     )
 
 
@@ -125,9 +125,9 @@ def _detectable(difference: Difference, result: Summary) -> str:
         case Basis.READINGS:
             told = translate("review", "{least}, the error of the readings themselves; {by_hand}")
     return told.format(
-        least=amount(difference.mdc, unit, fine=difference.fine),
+        least=least(difference.mdc, unit, fine=difference.fine),
         sessions=sessions_counted(result.sessions),
-        single=amount(difference.single_mdc, unit),
+        single=least(difference.single_mdc, unit),
         by_hand=by_hand,
         count=ENOUGH_SESSIONS,
     )

@@ -11,7 +11,7 @@ from coach.review.norm_words import people_words
 from coach.review.norms import PLACEMENT_SEM, PUBLISHED, WORTH_KNOWING
 from coach.review.set_up import SetUpChange
 from coach.review.sittings import POORLY_SEEN
-from coach.review.wording import amount, listed, movement_name, movement_of
+from coach.review.wording import amount, least, listed, movement_name, movement_of
 from coach.texts import translate
 
 
@@ -165,7 +165,7 @@ def _on_change(results: Sequence[Summary], unit: Unit) -> list[str]:
             ).format(listed=listed(unplaced), figure=figure, source=published.source)
         )
     if Basis.OWN in bases or Basis.READINGS in bases:
-        single = amount(max(d.single_mdc for d in differences), unit)
+        single = least(max(d.single_mdc for d in differences), unit)
         notes.append(
             translate(
                 "review",

@@ -30,9 +30,9 @@ from coach.review.since_visit import since_visit
 from coach.review.verdict_wording import verdict_words
 from coach.review.wording import (
     NONE,
-    amount,
     change_with_error,
     day,
+    least,
     listed,
     minutes,
     movement_of,
@@ -209,7 +209,7 @@ def _row(
         change_with_error(difference.change, difference.error, unit, fine=difference.fine)
         if difference
         else NONE,
-        amount(difference.mdc, unit, fine=difference.fine) if difference else NONE,
+        least(difference.mdc, unit, fine=difference.fine) if difference else NONE,
         verdict_words(result.verdict),
     )
     since = since_visit(series, visit) if visit else None

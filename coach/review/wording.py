@@ -137,7 +137,19 @@ def half_width(error: float, *, fine: bool = False) -> str:
     JCGM 100:2008 (GUM) 7.2.6 lets uncertainties be rounded up rather than to the nearest digit.
     """
     step = 0.1 if fine else 1.0
-    return whole(max(1, math.ceil(error / step - _NOISE)) * step, fine=fine)
+    return whole(max(1, steps_up(error, step)) * step, fine=fine)
+
+
+def steps_up(error: float, step: float) -> int:
+    """Count the steps that an error is at most."""
+    return math.ceil(error / step - _NOISE)
+
+
+def least(value: float, unit: Unit, *, fine: bool = False) -> str:
+    """Write what a change must exceed to be real: rounded up, as the errors that it is made of."""
+    if unit is Unit.DEGREES:
+        return half_width(value, fine=fine) + DEGREE
+    return f"{half_width(100 * value, fine=fine)} %"
 
 
 def reached(value: float, error: float, unit: Unit) -> str:

@@ -5,7 +5,7 @@ from hypothesis import example, given
 from hypothesis import strategies as some
 
 from coach.domain.movement import Unit
-from coach.review.wording import half_width, with_error
+from coach.review.wording import half_width, least, with_error
 
 
 @given(some.floats(0.0, 360.0), some.booleans())
@@ -21,3 +21,11 @@ def test_an_error_is_never_written_smaller_than_it_is(error: float, fine: bool) 
 @pytest.mark.parametrize("error", [6.0, 5.999_999_999, 6.000_000_001])
 def test_noise_of_floats_is_no_degree(error: float) -> None:
     assert with_error(100.0, error, Unit.DEGREES) == "100° ± 6°"
+
+
+@given(some.floats(1.0, 180.0), some.booleans())
+@example(8.4, False)
+def test_what_a_change_must_exceed_reads_as_its_error_does(error: float, fine: bool) -> None:
+    assert with_error(100.0, error, Unit.DEGREES, fine=fine).endswith(
+        f" {least(error, Unit.DEGREES, fine=fine)}"
+    )

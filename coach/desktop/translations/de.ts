@@ -1635,72 +1635,72 @@
         <translation>So</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="174" />
+        <location filename="../../review/wording.py" line="186" />
         <source>{day} {month} {year}</source>
         <translation>{day}. {month} {year}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="180" />
+        <location filename="../../review/wording.py" line="192" />
         <source>{day} {month}</source>
         <translation>{day}. {month}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="188" />
+        <location filename="../../review/wording.py" line="200" />
         <source>Jan</source>
         <translation>Jan.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="190" />
+        <location filename="../../review/wording.py" line="202" />
         <source>Feb</source>
         <translation>Feb.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="192" />
+        <location filename="../../review/wording.py" line="204" />
         <source>Mar</source>
         <translation>März</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="194" />
+        <location filename="../../review/wording.py" line="206" />
         <source>Apr</source>
         <translation>Apr.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="196" />
+        <location filename="../../review/wording.py" line="208" />
         <source>May</source>
         <translation>Mai</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="198" />
+        <location filename="../../review/wording.py" line="210" />
         <source>Jun</source>
         <translation>Juni</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="200" />
+        <location filename="../../review/wording.py" line="212" />
         <source>Jul</source>
         <translation>Juli</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="202" />
+        <location filename="../../review/wording.py" line="214" />
         <source>Aug</source>
         <translation>Aug.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="204" />
+        <location filename="../../review/wording.py" line="216" />
         <source>Sep</source>
         <translation>Sept.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="206" />
+        <location filename="../../review/wording.py" line="218" />
         <source>Oct</source>
         <translation>Okt.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="208" />
+        <location filename="../../review/wording.py" line="220" />
         <source>Nov</source>
         <translation>Nov.</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="210" />
+        <location filename="../../review/wording.py" line="222" />
         <source>Dec</source>
         <translation>Dez.</translation>
     </message>
@@ -6723,13 +6723,13 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{slope} pro Woche, {low} bis {high} ({count} Wochenmediane)</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="156" />
+        <location filename="../../review/wording.py" line="168" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation>{change} tiefer</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="158" />
+        <location filename="../../review/wording.py" line="170" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation>{change} höher</translation>
@@ -7620,12 +7620,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>mit der Aufnahme beendet</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="219" />
+        <location filename="../../review/wording.py" line="231" />
         <source>{begin} to {end}</source>
         <translation>{begin} bis {end}</translation>
     </message>
     <message>
-        <location filename="../../review/wording.py" line="236" />
+        <location filename="../../review/wording.py" line="248" />
         <source>{first} and {last}</source>
         <translation>{first} und {last}</translation>
     </message>

@@ -1635,72 +1635,72 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="174" />
+        <location filename="../../review/wording.py" line="186" />
         <source>{day} {month} {year}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="180" />
+        <location filename="../../review/wording.py" line="192" />
         <source>{day} {month}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="188" />
+        <location filename="../../review/wording.py" line="200" />
         <source>Jan</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="190" />
+        <location filename="../../review/wording.py" line="202" />
         <source>Feb</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="192" />
+        <location filename="../../review/wording.py" line="204" />
         <source>Mar</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="194" />
+        <location filename="../../review/wording.py" line="206" />
         <source>Apr</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="196" />
+        <location filename="../../review/wording.py" line="208" />
         <source>May</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="198" />
+        <location filename="../../review/wording.py" line="210" />
         <source>Jun</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="200" />
+        <location filename="../../review/wording.py" line="212" />
         <source>Jul</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="202" />
+        <location filename="../../review/wording.py" line="214" />
         <source>Aug</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="204" />
+        <location filename="../../review/wording.py" line="216" />
         <source>Sep</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="206" />
+        <location filename="../../review/wording.py" line="218" />
         <source>Oct</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="208" />
+        <location filename="../../review/wording.py" line="220" />
         <source>Nov</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="210" />
+        <location filename="../../review/wording.py" line="222" />
         <source>Dec</source>
         <translation type="unfinished" />
     </message>
@@ -6722,13 +6722,13 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="156" />
+        <location filename="../../review/wording.py" line="168" />
         <location filename="../../review/findings.py" line="103" />
         <source>{change} down</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="158" />
+        <location filename="../../review/wording.py" line="170" />
         <location filename="../../review/findings.py" line="104" />
         <source>{change} up</source>
         <translation type="unfinished" />
@@ -7619,12 +7619,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="219" />
+        <location filename="../../review/wording.py" line="231" />
         <source>{begin} to {end}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/wording.py" line="236" />
+        <location filename="../../review/wording.py" line="248" />
         <source>{first} and {last}</source>
         <translation type="unfinished" />
     </message>
