@@ -1,5 +1,6 @@
 """MediaPipe asked in the caller's thread, against MediaPipe as it comes."""
 
+import sys
 from collections.abc import Iterator
 from threading import Event, Thread
 from types import SimpleNamespace
@@ -70,6 +71,21 @@ def test_a_release_that_is_built_otherwise_is_left_as_it_is() -> None:
     other = SimpleNamespace(detect=len)
     assert not answer_at_once(other)
     assert vars(other) == {"detect": len}
+
+
+def test_a_release_that_lacks_a_function_is_left_as_it_is(
+    film: list[Picture], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(landmarker, "answer_at_once", lambda task: False)
+    asked = landmarker_of(film=False)
+    module = sys.modules[type(asked._task).__module__]
+    fewer = [each for each in module._CTYPES_SIGNATURES if "CloseResult" not in each.func_name]
+    monkeypatch.setattr(module, "_CTYPES_SIGNATURES", fewer)
+    before = dict(vars(asked._task._lib))
+    assert not answer_at_once(asked._task)
+    assert vars(asked._task._lib) == before
+    assert len(asked.find(film[0], 0)) == 1
+    asked.close()
 
 
 def test_a_closed_one_finds_nobody(film: list[Picture]) -> None:
