@@ -135,9 +135,9 @@ def test_every_place_of_the_style_sheet_is_filled(palette: Palette) -> None:
     pictures = re.findall(r'url\("([^"]+)"\)', sheet)
     assert len(pictures) == 6
     strokes = {"_off": palette.line, "_on": palette.on_accent, "check": palette.on_accent}
-    for place in pictures:
-        stroke = next((s for part, s in strokes.items() if part in place), palette.accent)
-        assert f'stroke="{stroke}"' in Path(place).read_text(encoding="utf-8")
+    for picture in map(Path, pictures):
+        stroke = next((s for part, s in strokes.items() if part in picture.name), palette.accent)
+        assert f'stroke="{stroke}"' in picture.read_text(encoding="utf-8")
 
 
 def test_type_grows_with_the_factor() -> None:
