@@ -10,6 +10,7 @@ from PyQt6.QtCore import QObject, pyqtSignal, pyqtSlot
 from PyQt6.QtGui import QImage
 
 from coach.desktop.patient.coaching import BeginCoaching, Coaching
+from coach.desktop.patient.giving_way import give_way
 from coach.desktop.patient.intake import CALM_S, PAUSED_S, Intake
 from coach.desktop.patient.looker import Looker
 from coach.desktop.patient.trouble import unexpected
@@ -96,6 +97,8 @@ class Analysis(QObject):
                 looked=self._looked.emit,
                 drained=self._drained.emit,
             )
+            # Else it halts the thread that looks whenever that one wakes it (docs/performance.md).
+            give_way()
 
     @pyqtSlot()
     def take(self) -> None:
