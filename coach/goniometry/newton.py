@@ -15,6 +15,7 @@ from coach.goniometry.angles import Vector
 from coach.goniometry.body import SHARED
 from coach.goniometry.residuals import INDEPENDENT, PICTURE, Problem
 from coach.goniometry.skeleton import FREEDOMS
+from coach.goniometry.turning import turn_by
 
 ROBUST = 3.0
 """Standard deviations at which a point's pull begins to fall."""
@@ -32,6 +33,7 @@ _NOTHING = np.zeros(FREEDOMS)
 _STILL, _NO_GAIN, _NO_LEFT = np.zeros(SHARED), np.zeros((0, SHARED)), np.zeros((SHARED, SHARED))
 _PROBES = np.zeros((1 + FREEDOMS + SHARED, 1, FREEDOMS))
 _PROBES[1 : 1 + FREEDOMS, 0] = np.eye(FREEDOMS) * _STEP
+_TURNS = turn_by(_PROBES[..., :3])
 _CHANGES = np.zeros((1 + FREEDOMS + SHARED, SHARED))
 _CHANGES[1 + FREEDOMS :] = np.eye(SHARED) * _STEP
 _DAMPING = 1e-6 * np.eye(FREEDOMS)
@@ -80,9 +82,9 @@ def eliminate(problem: Problem, *, learning: bool, begun: bool) -> Eliminated:
     Once ``begun``, points of the picture are first weighed by how far the last step left them.
     """
     if learning:
-        values = problem.residuals(_PROBES, _CHANGES)
+        values = problem.residuals(_PROBES, _CHANGES, _TURNS)
     else:
-        values = problem.residuals(_PROBES[: 1 + FREEDOMS], None)
+        values = problem.residuals(_PROBES[: 1 + FREEDOMS], None, _TURNS[: 1 + FREEDOMS])
     misfit, others = distances(problem.pull, values[0])
     pull = problem.pull
     if begun:

@@ -9,7 +9,7 @@ from __future__ import annotations
 import numpy as np
 
 from coach.goniometry.angles import Vector, dot
-from coach.goniometry.skeleton import Stance, elevation_deg
+from coach.goniometry.skeleton import Lengths, Stance
 
 PICTURE_SD = (0.025, 0.03, 0.035, 0.05)
 """What is left, one standard deviation, of the shoulders and hips; rows as in ``skeleton``."""
@@ -49,17 +49,18 @@ def directions(stance: Stance, sign: int) -> Vector:
 
     Out is away from the middle of the body, for each row on its own side.
     """
-    near = _directions(stance, sign)
+    near = _along(stance, sign) @ stance.axes
     far = near.copy()
     far[..., 0, :] *= -1.0
     rows: Vector = np.stack((near, far, near, far, near, near), axis=-3)
     return rows
 
 
-def marks(stance: Stance, joints: Vector, sign: int) -> Vector:
-    """Where the model's points lie (..., N, 6, 3), from the joint centres of the same shape."""
-    shift: Vector = (OFFSETS * _NEAR) @ _directions(stance, sign)
-    return joints + shift
+def marks(stance: Stance, lengths: Lengths, sign: int) -> Vector:
+    """Where the model's points lie (..., N, 6, 3) in camera axes, rows as in ``skeleton``."""
+    shares = stance.shares(lengths, sign) + (OFFSETS * _NEAR) @ _along(stance, sign)
+    points: Vector = stance.centre[..., None, :] + shares @ stance.axes
+    return points
 
 
 _NEAR = np.ones_like(OFFSETS)
@@ -67,29 +68,16 @@ _NEAR[[1, 3], 0] = -1.0
 """Turns the other side's way out into the near side's."""
 
 
-def _directions(stance: Stance, sign: int) -> Vector:
-    """The vectors (..., N, len(DIRECTIONS), 3) of the near side."""
-    x, y = stance.trunk[..., 0], stance.trunk[..., 1]
-    out = sign * stance.trunk[..., 2]
-    upper_arm, forearm = stance.arm
-    bent = forearm - dot(forearm, upper_arm)[..., None] * upper_arm
-    above = elevation_deg(stance.upper_arm)[..., None] - RAISED_FROM_DEG
+def _along(stance: Stance, sign: int) -> Vector:
+    """Directions of the near side along each of the stance's axes, (..., N, len(DIRECTIONS), 5)."""
+    upper_arm, forearm = stance.axes[..., 3, :], stance.axes[..., 4, :]
+    above = stance.elevation_deg - RAISED_FROM_DEG
     raised = np.minimum(np.maximum(above / RAISED_OVER_DEG, 0.0), RAISED_MOST)
-    sideways, end_on = np.abs(out[..., 2:3]), np.abs(upper_arm[..., 2:3])
-    near: Vector = np.stack(
-        (
-            out,
-            y,
-            x,
-            raised * out,
-            raised * y,
-            raised * x,
-            sideways * y,
-            sideways * x,
-            raised * upper_arm,
-            raised * forearm,
-            end_on * bent,
-        ),
-        axis=-2,
-    )
-    return near
+    sideways, end_on = np.abs(stance.axes[..., 2, 2]), np.abs(upper_arm[..., 2])
+    along: Vector = np.zeros((*raised.shape, len(DIRECTIONS), 5))
+    along[..., 0, 2], along[..., 1, 1], along[..., 2, 0] = sign, 1.0, 1.0
+    along[..., 3, 2], along[..., 4, 1], along[..., 5, 0] = sign * raised, raised, raised
+    along[..., 6, 1], along[..., 7, 0] = sideways, sideways
+    along[..., 8, 3], along[..., 9, 4] = raised, raised
+    along[..., 10, 3], along[..., 10, 4] = -end_on * dot(forearm, upper_arm), end_on
+    return along

@@ -12,8 +12,8 @@ from coach.goniometry.body import ELBOW_BEND, LENGTHS, PLANES, PROP, REST, Body
 from coach.goniometry.evidence import Evidence
 from coach.goniometry.expectation import AHEAD_WITHIN_DEG, LOG_LENGTHS, Expectation
 from coach.goniometry.offsets import PICTURE_SD, marks
-from coach.goniometry.skeleton import Lengths, Stance, elevation_deg
-from coach.goniometry.turning import between, turn_by
+from coach.goniometry.skeleton import Lengths, Stance
+from coach.goniometry.turning import between, turn_by, vector_of
 
 INDEPENDENT = 8.0
 """Frames as many as which a recording of any length teaches about the body."""
@@ -68,17 +68,17 @@ class Problem:
             resting=self.resting[rows],
         )
 
-    def residuals(self, step: Vector, change: Vector | None) -> Vector:
+    def residuals(self, step: Vector, change: Vector | None, turn: Vector | None = None) -> Vector:
         """Residuals (..., N, M) after a step (..., N, FREEDOMS) and a change (..., SHARED).
 
-        Without a change the body stays as it is.
+        Without a change the body stays as it is. ``turn`` is the step's, where it is known.
         """
         wanted, seen = self.expectation, self.evidence
         lengths, rest, planes_deg, elbow_deg, prop = self._body(change)
-        stance = self.stance.moved(step)
-        upper_arm, forearm = stance.arm
-        raised_deg = np.maximum(elevation_deg(stance.upper_arm) - GIRDLE_RISES_FROM_DEG, 0.0)
-        points = marks(stance, stance.joints(lengths, wanted.sign), wanted.sign)
+        stance = self.stance.moved(step, turn)
+        upper_arm, forearm = stance.axes[..., 3, :], stance.axes[..., 4, :]
+        raised_deg = np.maximum(stance.elevation_deg - GIRDLE_RISES_FROM_DEG, 0.0)
+        points = marks(stance, lengths, wanted.sign)
         off = points[..., :2] / points[..., 2:] - seen.slopes
         trust = wanted.trust
         spread = np.array([*PICTURE_SD, trust.elbow, trust.wrist])
@@ -88,10 +88,12 @@ class Problem:
         girdle[..., 0] -= GIRDLE_RISE / 100.0 * raised_deg
         elbow, bend_deg = wanted.elbow, _bend_deg(stance.upper_arm, stance.forearm)
         bend = (bend_deg - elbow.mean_deg - elbow_deg) / elbow.within_deg
+        bases = np.swapaxes(self.trunk, -1, -2), np.swapaxes(rest, -1, -2)
+        turned = vector_of(np.stack([base @ stance.trunk for base in bases]))
         parts = [
             picture,
-            between(self.trunk, stance.trunk) / np.radians(trust.trunk_deg),
-            between(rest, stance.trunk) / np.radians(wanted.trunk_within_deg),
+            turned[0] / np.radians(trust.trunk_deg),
+            turned[1] / np.radians(wanted.trunk_within_deg),
             (upper_arm - seen.upper_arm) / _across_and_along(trust.upper_arm),
             (forearm - seen.forearm) / _across_and_along(trust.forearm),
             girdle / GIRDLE_SD,
@@ -102,10 +104,11 @@ class Problem:
             ahead = np.einsum("...ji,...j->...i", stance.trunk, seen.card)
             turn = np.arctan2(ahead[..., 2], np.where(seen.card_sd < 1.0, ahead[..., 0], 1.0))
             parts.append((turn / seen.card_sd)[..., None])
-        for k, plane in enumerate(wanted.planes):
-            out = np.minimum(np.maximum(stance.upper_arm @ wanted.normals[k], -1.0), 1.0)
-            shift = plane.mean_deg + planes_deg[..., k]
-            parts.append(((np.degrees(np.arcsin(out)) - shift) / plane.within_deg)[..., None])
+        if wanted.planes:
+            out = np.minimum(np.maximum(stance.upper_arm @ wanted.normals.T, -1.0), 1.0)
+            means_deg = np.array([plane.mean_deg for plane in wanted.planes])
+            off_deg = np.degrees(np.arcsin(out)) - means_deg - planes_deg[..., : len(means_deg)]
+            parts.append(off_deg / np.array([plane.within_deg for plane in wanted.planes]))
         if wanted.propped is not None:
             ahead, up, right = (wanted.trunk[:, k] for k in range(3))
             toward = unit(ahead + prop[..., :1] * up + prop[..., 1:] * right)

@@ -71,12 +71,17 @@ class Stance:
             self.forearm[rows],
         )
 
-    def moved(self, step: Vector) -> Stance:
-        """Take a small step (..., N, FREEDOMS): radians, trunk lengths, log of the depth."""
-        arm = np.stack((self.upper_arm, self.forearm), axis=-2)
-        arm = _swung(arm, step[..., 9:13].reshape((*step.shape[:-1], 2, 2)))
+    def moved(self, step: Vector, turn: Vector | None = None) -> Stance:
+        """Take a small step (..., N, FREEDOMS): radians, trunk lengths, log of the depth.
+
+        ``turn`` (..., N, 3, 3) is ``turn_by`` of its first three, where that is known.
+        """
+        first, second = self._across_the_arm
+        swing = step[..., 9:13].reshape((*step.shape[:-1], 2, 2))
+        arm = self._arm + swing[..., 0:1] * first + swing[..., 1:2] * second
+        arm /= np.sqrt(np.add.reduce(arm * arm, axis=-1, keepdims=True))
         return Stance(
-            self.trunk @ turn_by(step[..., 0:3]),
+            self.trunk @ (turn_by(step[..., 0:3]) if turn is None else turn),
             self.middle + step[..., 3:5],
             self.depth * np.exp(step[..., 5]),
             self.girdle + step[..., 6:9],
@@ -85,36 +90,53 @@ class Stance:
         )
 
     @cached_property
-    def arm(self) -> tuple[Vector, Vector]:
-        """Directions of the upper arm and of the forearm, (..., N, 3), in camera axes."""
-        both = np.stack((self.upper_arm, self.forearm), axis=-2) @ np.swapaxes(self.trunk, -1, -2)
-        return both[..., 0, :], both[..., 1, :]
+    def axes(self) -> Vector:
+        """Trunk's X, Y and Z, upper arm, forearm (..., N, 5, 3): unit vectors in camera axes."""
+        in_camera = np.swapaxes(self.trunk, -1, -2)
+        axes: Vector = np.concatenate((in_camera, self._arm @ in_camera), axis=-2)
+        return axes
+
+    @property
+    def centre(self) -> Vector:
+        """Middle of the shoulders at rest (..., N, 3) in camera axes."""
+        place = np.concatenate((self.middle, np.ones_like(self.depth)[..., None]), axis=-1)
+        centre: Vector = place * self.depth[..., None]
+        return centre
+
+    def shares(self, lengths: Lengths, sign: int) -> Vector:
+        """How much of each of ``axes`` leads from the centre to each joint, (..., N, 6, 5).
+
+        ``sign`` is +1 for the right arm.
+        """
+        g, half, hip = self.girdle, sign * lengths.shoulder[..., 0], sign * lengths.hip[..., 0]
+        shares: Vector = np.zeros((*g.shape[:-1], 6, 5))
+        for joint in (NEAR_SHOULDER, ELBOW, WRIST):
+            shares[..., joint, 0], shares[..., joint, 1] = g[..., 1], g[..., 0]
+            shares[..., joint, 2] = half
+        shares[..., FAR_SHOULDER, 1], shares[..., FAR_SHOULDER, 2] = g[..., 2], -half
+        shares[..., NEAR_HIP : FAR_HIP + 1, 1] = -1.0
+        shares[..., NEAR_HIP, 2], shares[..., FAR_HIP, 2] = hip, -hip
+        shares[..., ELBOW, 3] = shares[..., WRIST, 3] = lengths.upper_arm[..., 0]
+        shares[..., WRIST, 4] = lengths.forearm[..., 0]
+        return shares
 
     def joints(self, lengths: Lengths, sign: int) -> Vector:
-        """Joint centres (..., N, 6, 3) in camera axes; ``sign`` +1 for the right arm."""
-        x, y = self.trunk[..., 0], self.trunk[..., 1]
-        out = sign * self.trunk[..., 2]
-        place = np.concatenate((self.middle, np.ones_like(self.depth)[..., None]), axis=-1)
-        middle = place * self.depth[..., None]
-        g = self.girdle
-        shoulder = middle + lengths.shoulder * out + g[..., 0:1] * y + g[..., 1:2] * x
-        other = middle - lengths.shoulder * out + g[..., 2:3] * y
-        hips = middle - y
-        upper_arm, forearm = self.arm
-        elbow = shoulder + lengths.upper_arm * upper_arm
-        wrist = elbow + lengths.forearm * forearm
-        joints: Vector = np.stack(
-            (shoulder, other, hips + lengths.hip * out, hips - lengths.hip * out, elbow, wrist),
-            axis=-2,
-        )
+        """Joint centres (..., N, 6, 3) in camera axes."""
+        joints: Vector = self.centre[..., None, :] + self.shares(lengths, sign) @ self.axes
         return joints
 
+    @cached_property
+    def elevation_deg(self) -> Vector:
+        """Unsigned elevation of the upper arms (..., N), 0 hanging."""
+        return elevation_deg(self.upper_arm)
 
-def _swung(direction: Vector, step_rad: Vector) -> Vector:
-    first, second = across(direction)
-    swung = direction + step_rad[..., 0:1] * first + step_rad[..., 1:2] * second
-    of_length_one: Vector = swung / np.sqrt(np.add.reduce(swung * swung, axis=-1, keepdims=True))
-    return of_length_one
+    @cached_property
+    def _arm(self) -> Vector:
+        return np.stack((self.upper_arm, self.forearm), axis=-2)
+
+    @cached_property
+    def _across_the_arm(self) -> tuple[Vector, Vector]:
+        return across(self._arm)
 
 
 def joined(stances: Sequence[Stance]) -> Stance:
