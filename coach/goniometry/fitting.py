@@ -19,7 +19,7 @@ from coach.goniometry.body import Body
 from coach.goniometry.evidence import Evidence
 from coach.goniometry.expectation import Expectation
 from coach.goniometry.guess import as_expected, from_metric
-from coach.goniometry.newton import ROBUST, cost_of, distances, eliminate, left_over, stepped
+from coach.goniometry.newton import ROBUST, Eliminated, cost_of, eliminate, left_over, stepped
 from coach.goniometry.residuals import Problem
 from coach.goniometry.skeleton import Stance, joined
 
@@ -27,6 +27,9 @@ LEARNING_STEPS, PLACING_STEPS, FOLLOWING_STEPS = 12, 12, 3
 SETTLED = 1e-3
 """Radians or trunk lengths: where the body is known, no step follows one so small in every frame.
 What it would have added is a fraction of it, 0.06 degrees."""
+NEAR = 0.02
+"""Within a step so small residuals are straight: what bends is half its square, a fifth of
+``SETTLED``. Its points are weighed anew without another look at the frames."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -88,11 +91,36 @@ def place(
 def _solve(problem: Problem, steps: int, *, learning: bool) -> Fit:
     for step in range(steps):
         found = eliminate(problem, learning=learning, begun=step > 0)
+        if step == 0 and not learning and _largest(found.step) < NEAR:
+            straight = _weighed(found, steps - 1)
+            if straight is not None:
+                return _fit(stepped(problem, straight, learning=False), straight)
         problem = stepped(problem, found, learning=learning)
         # The first step is taken at full weights, before any point was found to be off.
-        settled = not learning and step > 0 and float(np.max(np.abs(found.step))) < SETTLED
-        if settled:
+        if not learning and step > 0 and _largest(found.step) < SETTLED:
+            return _fit(problem, found)
+    return _fit(problem, found, *left_over(problem))
+
+
+def _weighed(found: Eliminated, steps: int) -> Eliminated | None:
+    """Weigh points by what a step leaves of them, and step anew; None once that leads too far."""
+    for _ in range(steps):
+        before, found = found.step, found.weighed_anew()
+        if _largest(found.step) >= NEAR:
+            return None
+        if _largest(found.step - before) < SETTLED:
             break
-    misfit, others = distances(found.pull, found.after) if settled else left_over(problem)
+    return found
+
+
+def _largest(step: Vector) -> float:
+    return float(np.max(np.abs(step)))
+
+
+def _fit(
+    problem: Problem, found: Eliminated, misfit: Vector | None = None, others: Vector | None = None
+) -> Fit:
+    if misfit is None or others is None:
+        misfit, others = found.left_over()
     covariance = np.linalg.inv(found.normal).astype(np.float64, copy=False)
     return Fit(problem.body, problem.stance, covariance, misfit, cost_of(misfit, others))

@@ -43,16 +43,18 @@ _DAMPING = 1e-6 * np.eye(FREEDOMS)
 class Eliminated:
     """What N frames ask for.
 
-    ``pull`` (N, 6) are the weights they were looked at with, ``cost`` (N,) is that before the step,
-    ``after`` (N, M) the residuals that their own step leaves, as far as they are straight.
-    ``normal`` (N, FREEDOMS, FREEDOMS); ``step`` (N, FREEDOMS) with the body as it is, of which a
-    change of the body takes ``gain`` (N, FREEDOMS, SHARED). ``left`` (SHARED, SHARED) and ``force``
-    (SHARED,) are what the frames together say about the body; none where it is taken as known.
+    ``pull`` (N, 6) are the weights they were looked at with, ``cost`` (N,) is that before the step.
+    ``here`` (N, M) are their residuals, ``slope`` (N, M, FREEDOMS) what their own steps change of
+    them, ``normal`` (N, FREEDOMS, FREEDOMS) its square; ``step`` (N, FREEDOMS) with the body as it
+    is, of which a change of the body takes ``gain`` (N, FREEDOMS, SHARED). ``left`` (SHARED,
+    SHARED) and ``force`` (SHARED,) are what the frames together say about the body; none where it
+    is taken as known.
     """
 
     pull: Vector
     cost: Vector
-    after: Vector
+    here: Vector
+    slope: Vector
     normal: Vector
     step: Vector
     gain: Vector
@@ -67,13 +69,29 @@ class Eliminated:
         return cls(
             np.concatenate([part.pull for part in parts]),
             np.concatenate([part.cost for part in parts]),
-            np.concatenate([part.after for part in parts]),
+            np.concatenate([part.here for part in parts]),
+            np.concatenate([part.slope for part in parts]),
             np.concatenate([part.normal for part in parts]),
             np.concatenate([part.step for part in parts]),
             np.concatenate([part.gain for part in parts]),
             np.sum([part.left for part in parts], axis=0),
             np.sum([part.force for part in parts], axis=0),
         )
+
+    def left_over(self) -> tuple[Vector, Vector]:
+        """``distances`` that the frames' own step leaves, as far as they are straight."""
+        after = self.here + (self.slope @ self.step[..., None])[..., 0]
+        return distances(self.pull, after)
+
+    def weighed_anew(self) -> Eliminated:
+        """Weigh points by how far the step leaves them, without looking at the frames again."""
+        pull = weights(self.left_over()[0])
+        here, slope = self.here.copy(), self.slope.copy()
+        change = np.repeat(pull / self.pull, 2, axis=-1)
+        here[:, PICTURE] *= change
+        slope[:, PICTURE] *= change[..., None]
+        normal, step = _alone(here, slope)
+        return replace(self, pull=pull, here=here, slope=slope, normal=normal, step=step)
 
 
 def eliminate(problem: Problem, *, learning: bool, begun: bool) -> Eliminated:
@@ -86,30 +104,35 @@ def eliminate(problem: Problem, *, learning: bool, begun: bool) -> Eliminated:
     else:
         values = problem.residuals(_PROBES[: 1 + FREEDOMS], None, _TURNS[: 1 + FREEDOMS])
     misfit, others = distances(problem.pull, values[0])
-    pull = problem.pull
+    pull: Vector = problem.pull
     if begun:
-        pull = 1.0 / (1.0 + (misfit / ROBUST) ** 2)
+        pull = weights(misfit)
         values[..., PICTURE] *= np.repeat(pull / problem.pull, 2, axis=-1)
-    here = values[0][..., None]
-    slope = np.moveaxis((values[1:] - values[0]) / _STEP, 0, -1)
+    here = values[0]
+    slope = np.moveaxis((values[1:] - here) / _STEP, 0, -1)
     own = slope[..., :FREEDOMS]
-    turned = np.swapaxes(own, -1, -2)
-    normal = turned @ own + _DAMPING
-    downhill = turned @ here
     cost = cost_of(misfit, others)
     if not learning:
-        alone = np.linalg.solve(normal, downhill)
-        after = (here - own @ alone)[..., 0]
-        return Eliminated(pull, cost, after, normal, -alone[..., 0], _NO_GAIN, _NO_LEFT, _STILL)
+        normal, step = _alone(here, own)
+        return Eliminated(pull, cost, here, own, normal, step, _NO_GAIN, _NO_LEFT, _STILL)
+    turned = np.swapaxes(own, -1, -2)
+    normal, downhill = turned @ own + _DAMPING, turned @ here[..., None]
     common = slope[..., FREEDOMS:]
     mixed = turned @ common
     both = np.linalg.solve(normal, np.concatenate((mixed, downhill), axis=-1))
     gain, alone = both[..., :-1], both[..., -1:]
     back, flat = np.swapaxes(mixed, -1, -2), np.swapaxes(common, -1, -2)
     left = np.sum(flat @ common - back @ gain, axis=0)
-    force = np.sum(flat @ here - back @ alone, axis=0)[:, 0]
-    after = (here - own @ alone)[..., 0]
-    return Eliminated(pull, cost, after, normal, -alone[..., 0], gain, left, force)
+    force = np.sum(flat @ here[..., None] - back @ alone, axis=0)[:, 0]
+    return Eliminated(pull, cost, here, own, normal, -alone[..., 0], gain, left, force)
+
+
+def _alone(here: Vector, slope: Vector) -> tuple[Vector, Vector]:
+    """Normal matrices and steps of frames by themselves."""
+    turned = np.swapaxes(slope, -1, -2)
+    normal: Vector = turned @ slope + _DAMPING
+    step = np.linalg.solve(normal, turned @ here[..., None])[..., 0]
+    return normal, -step.astype(np.float64, copy=False)
 
 
 def stepped(problem: Problem, found: Eliminated, *, learning: bool) -> Problem:
@@ -130,6 +153,12 @@ def stepped(problem: Problem, found: Eliminated, *, learning: bool) -> Problem:
     if problem.expectation.upper_arm is not None:
         moved = _damped(problem, found, moved, along, change)
     return replace(problem, body=body, stance=problem.stance.moved(moved))
+
+
+def weights(misfit: Vector) -> Vector:
+    """Weights of the picture's points by their distances, of the same shape (Geman & McClure)."""
+    weights: Vector = 1.0 / (1.0 + (misfit / ROBUST) ** 2)
+    return weights
 
 
 def distances(pull: Vector, values: Vector) -> tuple[Vector, Vector]:

@@ -11,12 +11,13 @@ from scipy.spatial.transform import Rotation
 from coach.domain.movement import Movement, Position, Side, Unit, View
 from coach.domain.pose import Landmark, Pose
 from coach.domain.reading import Doubt
-from coach.goniometry import Task, fitting, residuals
+from coach.goniometry import Task, fitting, newton, residuals
 from coach.goniometry.angles import movement_angle_deg
 from coach.goniometry.body import LENGTHS, REST, SHARED
 from coach.goniometry.evidence import Evidence
 from coach.goniometry.expectation import LOG_LENGTHS_SD, Expectation, Trust
 from coach.goniometry.fitting import Fit, learn, place
+from coach.goniometry.newton import Eliminated
 from coach.goniometry.skeleton import FREEDOMS
 from tests.goniometry.stick_body import MAN, Array, Build, Marks, Seen, Way, arm, raised, recording
 from tests.goniometry.ways import (
@@ -333,6 +334,41 @@ def test_following_and_beginning_anew_lead_to_the_same(side: Side) -> None:
     followed = place(evidence[1:], task.expectation, body, before).stance
     assert followed.upper_arm == pytest.approx(anew.upper_arm, abs=0.01)
     assert followed.trunk == pytest.approx(anew.trunk, abs=0.01)
+
+
+@pytest.mark.parametrize(("movement", "position", "view"), ANGLES)
+def test_an_arm_that_hardly_moves_is_found_in_one_look_where_many_looks_find_it(
+    movement: Movement, position: Position, view: View, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    looks: list[bool] = []
+
+    def eliminate(problem: residuals.Problem, *, learning: bool, begun: bool) -> Eliminated:
+        looks.append(begun)
+        return newton.eliminate(problem, learning=learning, begun=begun)
+
+    first, last = end_of(movement, position, 0.9)
+    middle = (first + last) / 2
+    values = np.array([middle, middle, middle + 0.2])
+    poses = taken(movement, values, Side.LEFT, seen_from(view, movement), position)
+    task = Task(movement, Side.LEFT, view, position)
+    evidence = evidence_of(poses, task)
+    body = learn(evidence, task.expectation).body
+    before = place(evidence[:2], task.expectation, body)[np.array([1])].stance
+    monkeypatch.setattr(fitting, "eliminate", eliminate)
+    once = place(evidence[2:], task.expectation, body, before).stance
+    assert looks == [False]
+    monkeypatch.setattr(fitting, "NEAR", 0.0)
+    monkeypatch.setattr(fitting, "SETTLED", 1e-9)
+    monkeypatch.setattr(fitting, "FOLLOWING_STEPS", 60)
+    often = place(evidence[2:], task.expectation, body, before).stance
+    assert len(looks) > 3
+    assert _apart_deg(once.upper_arm, often.upper_arm) < 0.05
+    # Of a nearly straight forearm three looks leave as much.
+    assert _apart_deg(once.forearm, often.forearm) < 0.2
+
+
+def _apart_deg(one: Array, other: Array) -> float:
+    return float(np.degrees(np.arccos(np.clip(np.sum(one * other), -1.0, 1.0))))
 
 
 def test_a_body_of_other_proportions_is_learned_once_and_kept() -> None:
