@@ -17,7 +17,7 @@ from coach.goniometry.skeleton import Stance
 
 STEPS = 3
 """The body and the stances are nearly right already."""
-PART_FRAMES = 8
+PART_FRAMES = 6
 
 
 @dataclass(frozen=True, slots=True, eq=False)

@@ -24,6 +24,8 @@ SIGNAL_S = 4.0
 """A hand above the head is a signal and held for a second or two; longer it is none. Our choice."""
 REST_S = 0.7
 """The first seconds in which both arms were seen are their rest."""
+STEP_S = 0.09
+"""Between two looks: what must last for seconds is seen as well at ten pictures a second."""
 GAP_S = 0.5
 """After so long unseen, nothing has lasted."""
 
@@ -72,6 +74,8 @@ def advance(state: WrongArm, time_s: float, pose: Pose | None) -> tuple[WrongArm
     Never from the side, where the other arm is hidden, lying or in a doorway, nor behind the back.
     """
     if state.told or not _watched(state.movement, state.position) or pose is None:
+        return state, False
+    if time_s - state.last_s < STEP_S:
         return state, False
     near = Sight.of(pose, state.side)
     other = near.of_other_side

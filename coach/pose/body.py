@@ -90,11 +90,17 @@ def is_somebody_else(body: Body, followed: Body) -> bool:
 
 def box(body: Body, size_px: tuple[int, int]) -> tuple[slice, slice]:
     """Rows and columns of the picture that the body fills, with a margin; may be empty."""
-    low, high = body.image_px.min(axis=0), body.image_px.max(axis=0)
+    columns, rows = (
+        _along(points, length)
+        for points, length in zip(body.image_px.T.tolist(), size_px, strict=True)
+    )
+    return rows, columns
+
+
+def _along(points: list[float], length: int) -> slice:
+    low, high = min(points), max(points)
     margin = _MARGIN * (high - low)
-    low = np.clip(low - margin, 0, size_px)
-    high = np.clip(high + margin, 0, size_px)
-    return slice(int(low[1]), int(high[1])), slice(int(low[0]), int(high[0]))
+    return slice(*(int(min(max(edge, 0.0), length)) for edge in (low - margin, high + margin)))
 
 
 def without(image_rgb: NDArray[np.uint8], bodies: list[Body]) -> NDArray[np.uint8]:
