@@ -30,8 +30,12 @@ def _in_a_thread(do: Callable[[], None]) -> None:
 
 if sys.platform == "linux":
 
-    def test_it_gives_way_and_no_other_thread_does() -> None:
+    @pytest.mark.parametrize(("cores", "policy"), [({0, 1}, os.SCHED_BATCH), ({0}, os.SCHED_OTHER)])
+    def test_of_several_cores_it_gives_way_and_no_other_thread_does(
+        cores: set[int], policy: int, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
         policies: list[int] = []
+        monkeypatch.setattr(os, "sched_getaffinity", lambda _: cores)
 
         def note() -> None:
             policies.append(os.sched_getscheduler(0))
@@ -42,13 +46,14 @@ if sys.platform == "linux":
 
         _in_a_thread(give_way_and_note)
         _in_a_thread(note)
-        assert policies == [os.SCHED_BATCH, os.SCHED_OTHER]
+        assert policies == [policy, os.SCHED_OTHER]
 
     def test_where_it_is_forbidden_nothing_changes(monkeypatch: pytest.MonkeyPatch) -> None:
         def forbidden(*_: object) -> None:
             raise PermissionError
 
         before = os.sched_getscheduler(0)
+        monkeypatch.setattr(os, "sched_getaffinity", lambda _: {0, 1})
         monkeypatch.setattr(os, "sched_setscheduler", forbidden)
         give_way()
         assert os.sched_getscheduler(0) == before
