@@ -51,7 +51,7 @@ def poses_of_table(path: Path, stated: PoseModel | None) -> TablePoses:
 def _model_at(document: SessionDocument, time_s: float) -> PoseModel | None:
     """Give the model of the exercise at a time, in seconds since the session's start."""
     found = {
-        record.model_sha256 or document.software.model_sha256
+        document.software_of(record).model_sha256
         for record in document.exercises
         if record.started_s - ROUNDING_S <= time_s <= record.ended_s + ROUNDING_S
     }

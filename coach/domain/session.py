@@ -130,3 +130,9 @@ class SessionDocument(msgspec.Struct, frozen=True, kw_only=True, forbid_unknown_
     plan: Plan
     exercises: Annotated[tuple[ExerciseRecord, ...], Meta(max_length=200)] = ()
     pain_at_end: PainScore | None = None
+
+    def software_of(self, record: ExerciseRecord) -> Software:
+        """Give the program as it measured one exercise: with the exercise's own pose model."""
+        if record.model_sha256 is None:
+            return self.software
+        return msgspec.structs.replace(self.software, model_sha256=record.model_sha256)

@@ -6,20 +6,13 @@ from collections.abc import Iterable
 
 import msgspec
 
-from coach.domain.session import ExerciseRecord, SessionDocument, Software
+from coach.domain.session import SessionDocument, Software
 from coach.exchange.fhir_elements import Resource, concept, identity, text_of
-
-
-def software_of(document: SessionDocument, record: ExerciseRecord) -> Software:
-    """Give the program as it measured one exercise: with the exercise's own pose model."""
-    if record.model_sha256 is None:
-        return document.software
-    return msgspec.structs.replace(document.software, model_sha256=record.model_sha256)
 
 
 def used(document: SessionDocument) -> tuple[Software, ...]:
     """Give what a sitting used, each once, in the order of use."""
-    measured = dict.fromkeys(software_of(document, record) for record in document.exercises)
+    measured = dict.fromkeys(document.software_of(record) for record in document.exercises)
     return tuple(measured) or (document.software,)
 
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from coach.domain.progress import EndedBecause, Repetition, TimedHold
 from coach.domain.session import ExerciseRecord, SessionDocument
-from coach.exchange.fhir_device import device_identity, software_of
+from coach.exchange.fhir_device import device_identity
 from coach.exchange.fhir_elements import (
     Element,
     Resource,
@@ -89,7 +89,7 @@ def _hold_identity(document: SessionDocument, place: int, hold: Repetition | Tim
 
 
 def _device(document: SessionDocument, record: ExerciseRecord) -> str:
-    return device_identity(software_of(document, record))
+    return device_identity(document.software_of(record))
 
 
 def _repetition(

@@ -15,12 +15,13 @@ from coach.exchange.wording import METHOD, TIMED_METHOD
 from coach.review.history import asked, in_order, started
 from coach.review.holds import holds_of
 
+# What reads by place reads on: a new column stands at the end.
 COLUMNS = (
     "patient", "session", "session_started_at", "exercise", "eased", "movement", "side",
     "position", "view", "kind", "number", "started_at", "asked_hold_s", "held_s", "ended_because",
     "value", "error_95", "unit", "interquartile_range", "seen_fraction", "faults", "pain_before",
     "pain_after", "pain_at_end_of_session", "method", "software", "software_version",
-    "angle_definitions",
+    "angle_definitions", "model_sha256",
 )  # fmt: skip
 _FORMULA = re.compile("(^|[;,|\"'])(\\s*)([=+\\-@\uff1d\uff0b\uff0d\uff20])")
 
@@ -89,6 +90,7 @@ def _row(
     yield from (record.pain_before, record.pain_after, document.pain_at_end)
     yield METHOD if measured else TIMED_METHOD
     yield from (document.software.name, document.software.version, document.software.definitions)
+    yield document.software_of(record).model_sha256 if measured else None
 
 
 def _at(at: datetime) -> str:

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 
 from coach.exchange.table import COLUMNS, guarded, holds_table
 from tests.exchange.records import full_session
+from tests.exchange.test_fhir_device import BEGAN_WITH, OTHER, measured_by
 from tests.review.conftest import make_session
 
 STARTS = "=+-@\t\r\n\uff1d\uff0b\uff0d\uff20"
@@ -49,6 +50,32 @@ def test_pandas_reads_numbers_as_numbers_and_dates_as_dates():
     assert table.value.isna().sum() == 3  # the timed holds
     at = pd.to_datetime(table.started_at)
     assert at[0] == pd.Timestamp("2026-01-05 18:30:05", tz="Europe/Berlin")
+
+
+def test_each_hold_names_the_pose_model_that_measured_its_exercise():
+    found = rows(holds_table([measured_by(full_session(), None, None, OTHER)]))
+    assert [(r["movement"], r["model_sha256"]) for r in found] == [
+        ("external-rotation-0", BEGAN_WITH),
+        ("external-rotation-0", BEGAN_WITH),
+        ("", ""),  # timed: nothing was measured
+        ("hand-behind-back", OTHER),
+    ]
+
+
+def test_a_reader_that_counts_columns_still_finds_the_earlier_ones():
+    """The columns as they stood before the pose model was named, from a table of then."""
+    earlier = (
+        "patient,session,session_started_at,exercise,eased,movement,side,position,view,kind,"
+        "number,started_at,asked_hold_s,held_s,ended_because,value,error_95,unit,"
+        "interquartile_range,seen_fraction,faults,pain_before,pain_after,"
+        "pain_at_end_of_session,method,software,software_version,angle_definitions"
+    ).split(",")
+    data = holds_table([full_session()]).decode("utf-8-sig")
+    head, first, *_ = csv.reader(io.StringIO(data, newline=""))
+    assert head[: len(earlier)] == earlier
+    assert head[len(earlier) :] == ["model_sha256"]
+    assert len(first) == len(head)
+    assert first[15:18] == ["-12.0", "13.0", "deg"]
 
 
 def test_every_time_says_its_zone():
