@@ -64,12 +64,13 @@ def test_each_hold_names_the_pose_model_that_measured_its_exercise():
 
 def test_a_reader_that_counts_columns_still_finds_the_earlier_ones():
     """The columns as they stood before the pose model was named, from a table of then."""
-    earlier = (
-        "patient,session,session_started_at,exercise,eased,movement,side,position,view,kind,"
-        "number,started_at,asked_hold_s,held_s,ended_because,value,error_95,unit,"
-        "interquartile_range,seen_fraction,faults,pain_before,pain_after,"
-        "pain_at_end_of_session,method,software,software_version,angle_definitions"
-    ).split(",")
+    earlier = [
+        "patient", "session", "session_started_at", "exercise", "eased", "movement", "side",
+        "position", "view", "kind", "number", "started_at", "asked_hold_s", "held_s",
+        "ended_because", "value", "error_95", "unit", "interquartile_range", "seen_fraction",
+        "faults", "pain_before", "pain_after", "pain_at_end_of_session", "method", "software",
+        "software_version", "angle_definitions",
+    ]  # fmt: skip
     data = holds_table([full_session()]).decode("utf-8-sig")
     head, first, *_ = csv.reader(io.StringIO(data, newline=""))
     assert head[: len(earlier)] == earlier

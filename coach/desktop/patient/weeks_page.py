@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from PyQt6.QtWidgets import QHBoxLayout, QLabel, QStackedLayout, QVBoxLayout, QWidget
+from PyQt6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from coach import texts
 from coach.catalogue import catalogue
@@ -43,11 +43,10 @@ class WeeksPage(LeavesPage):
             0.026,
             role="soft",
         )
-        self._sheets = QStackedLayout()
-        self._sheets.addWidget(self._overview())
-        self._sheets.addWidget(self._last_time())
-        self._sheets.addWidget(self._movement())
-        self.body.addLayout(self._sheets, 1)
+        # A stacked layout is as tall as its tallest sheet, and the others would scroll for it.
+        self._sheets = (self._overview(), self._last_time(), self._movement())
+        for sheet in self._sheets:
+            self.body.addWidget(sheet, 1)
 
     def show_diary(self, diary: Diary) -> None:
         """Show this diary from its first leaf on."""
@@ -63,10 +62,10 @@ class WeeksPage(LeavesPage):
             return
         ahead = 1 if self._diary.last is None else 2
         if index < ahead:
-            self._sheets.setCurrentIndex(index)
+            self._show_sheet(index)
             self.title.setText(self.tr("The last time") if index else self.tr("My weeks"))
             return
-        self._sheets.setCurrentIndex(2)
+        self._show_sheet(2)
         entry = self._diary.series[index - ahead]
         name = series_name(entry)
         self.title.setText(name)
@@ -75,6 +74,10 @@ class WeeksPage(LeavesPage):
         self._reached.setVisible(len(entry.days) > 1)
         self._note.setText(self._note_on(entry))
         self.chart.show_series(entry, self.tr("Each session, and pain below"))
+
+    def _show_sheet(self, index: int) -> None:
+        for place, sheet in enumerate(self._sheets):
+            sheet.setVisible(place == index)
 
     def _overview(self) -> QWidget:
         sheet = QWidget(self)

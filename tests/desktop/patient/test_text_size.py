@@ -13,10 +13,12 @@ from PyQt6.QtWidgets import QApplication, QLabel, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
 from coach import texts
+from coach.desktop.patient.calendar import Calendar
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.controls import KeyButton
 from coach.desktop.patient.lettering import grown
 from coach.desktop.patient.reading_area import ReadingArea
+from coach.desktop.patient.series_view import SeriesView
 from coach.desktop.patient.text_block import TextBlock
 from coach.desktop.patient.window import PatientWindow
 from coach.desktop.shared.application import create_application
@@ -194,6 +196,27 @@ def test_all_of_a_page_can_be_read_as_large_as_was_asked(window: PatientWindow, 
     for part in parts(window):
         least = wanted * min(size_of(part), DESK_PX)
         assert now.get(words(part), least) >= 0.95 * least, words(part)[:60]
+
+
+def test_a_leaf_that_fits_does_not_scroll_because_another_is_longer(window: PatientWindow) -> None:
+    go(window, "weeks")
+    page = window.pages.weeks
+    bar = page.area.verticalScrollBar()
+    assert bar is not None
+    fits = 0
+    for _leaf in range(page._count):
+        for _ in range(3):
+            QApplication.processEvents()
+        bottom = max(
+            place(part, page.area.viewport()).bottom()
+            for part in page.area.findChildren(QWidget)
+            if part.isVisible() and isinstance(part, QLabel | Calendar | SeriesView)
+        )
+        if bar.value() + bottom <= page.area.viewport().height():
+            fits += 1
+            assert bar.maximum() == 0, page.title.text()
+        page.turn(1)
+    assert fits, "the last time is a few lines at any size"
 
 
 @pytest.mark.parametrize("window", [SIZES[-1]], indirect=True)
