@@ -132,6 +132,12 @@ class Exercising:
         return 0.0 if state is None else state.held_s
 
     @property
+    def held_long_enough(self) -> bool:
+        """Whether the open hold has its asked seconds: it is completed, whatever ends it."""
+        hold = None if self._counting is None else self._counting.hold
+        return hold is not None and hold.completed
+
+    @property
     def remaining_s(self) -> float | None:
         """Seconds of the open hold still to come, None where none is timed."""
         state = self._timed or self._counting

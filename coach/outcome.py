@@ -63,6 +63,12 @@ class Standing:
         return doing.remaining_s
 
     @property
+    def completed(self) -> int:
+        """Holds held as asked, that of an arm which has yet to come back included."""
+        doing = self.exercising
+        return self.course.completed + (doing is not None and doing.held_long_enough)
+
+    @property
     def happening(self) -> Happening:
         """What the rules of speaking listen to."""
         course, found = self.course, self.outcome.found
@@ -114,6 +120,6 @@ class Standing:
             asked=self.asked,
             raised_s=self.raised_s,
             faults=() if doing is None else doing.faults,
-            completed=course.completed,
+            completed=self.completed,
             deserted=self.deserted,
         )

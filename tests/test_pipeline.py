@@ -139,6 +139,23 @@ def test_two_holds_are_timed_and_counted_at_any_frame_rate(frames_per_s: float) 
         assert said.count(key) == 2, (key, said)
 
 
+def test_a_hold_counts_from_the_moment_it_was_long_enough() -> None:
+    sitting = Sitting(plan())
+    sitting.give(0.0, Order.PAIN, 2)
+    sitting.play(0.0, 33.0, 30.0)
+    enough = 0
+    for moment in sitting.moments:
+        said = [cue.key for cue in moment.cues]
+        enough += said.count("rest")
+        assert moment.completed == enough, (moment.time_s, said)
+        if moment.phase is Phase.HOLDING and moment.held_s < 5.0:
+            # Two holds of six seconds from 5 s and from 19 s on: the second is not counted yet.
+            assert moment.completed == (moment.time_s > 12.0)
+    assert enough == 2
+    returning = [m for m in sitting.moments if m.phase is Phase.RETURNING]
+    assert {m.completed for m in returning} == {1, 2}
+
+
 def test_the_shown_countdown_is_the_time_that_is_left() -> None:
     sitting = Sitting(plan())
     sitting.give(0.0, Order.PAIN, 2)

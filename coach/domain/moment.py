@@ -76,8 +76,8 @@ class Moment:
     it is never stored. ``doubt`` is the one thing to change before the exercise can begin,
     ``asked`` the question about pain, ``raised_s`` how long the other hand has been up,
     ``faults`` what is wrong with the form
-    now, ``completed`` how many holds of this exercise were held as asked, ``deserted`` whether
-    nobody has been in view for some seconds.
+    now, ``completed`` how many holds of this exercise were held as asked, one that is held for
+    longer still included, ``deserted`` whether nobody has been in view for some seconds.
     """
 
     time_s: float

@@ -235,12 +235,12 @@ class ExercisePage(QWidget):
             return self.tr("Now: hold {number} of {asked}, for {hold_s} seconds").format(
                 number=done + 1, asked=planned.repetitions, hold_s=f"{planned.hold_s:g}"
             )
-        under_way = 0 if moment.resting else 1
-        if done + under_way < planned.repetitions:
+        if moment.phase is Phase.HOLDING and moment.held_s < planned.hold_s:
+            done += 1
+        if done < planned.repetitions:
             if moment.resting or planned.rest_s == 0:
-                return self.tr("Then: hold {number} of {asked}").format(
-                    number=done + under_way + 1, asked=planned.repetitions
-                )
+                then = self.tr("Then: hold {number} of {asked}")
+                return then.format(number=done + 1, asked=planned.repetitions)
             return self.tr("Then: rest for {rest_s} seconds").format(rest_s=f"{planned.rest_s:g}")
         if moment.following is not None:
             return self.tr("Then: {name}").format(name=exercise_name(moment.following))

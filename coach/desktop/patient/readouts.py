@@ -13,12 +13,14 @@ from coach.desktop.patient.lettering import draw_fitted, draw_number, grown
 from coach.desktop.shared.looks import colour, colours, looks
 from coach.desktop.shared.typeface import font
 from coach.domain.plan import PlannedExercise
-from coach.domain.progress import Repetition
+from coach.domain.progress import EndedBecause, Repetition
 
 _HEADING_OF_HEIGHT = 0.34
 """The most that an enlarged heading takes from what it heads, which is read from further away."""
 _FINEST = 2
 """Decimals of the share of a box that is filled: a box is some tens of pixels wide."""
+_NEARLY = 0.99
+"""The most that the box of a hold is filled which does not count."""
 _DIGITS_OF_TYPE = 0.74
 """How high digits are, as a share of their type, with a little air."""
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
@@ -144,12 +146,15 @@ class HoldCount(QWidget):
     ) -> None:
         """Show what was held against what is asked, and ``held_s`` of the hold under way.
 
-        ``repetitions`` are the measured ones; where there are none, as in an exercise that goes by
-        time, the ``done`` holds are full boxes.
+        ``repetitions`` are the measured ones; in an exercise that goes by time the ``done`` holds
+        are full boxes. A hold under way that is long enough is one of those ``done``.
         """
         asked, hold_s = planned.repetitions, planned.hold_s
-        shares = [min(1.0, rep.held_s / hold_s) for rep in repetitions] or [1.0] * done
-        ahead = [0.0] * max(0, asked - done)
+        if planned.movement is None:
+            shares = [1.0] * done
+        else:
+            shares = [_share_of(each, hold_s) for each in repetitions]
+        ahead = [0.0] * max(0, asked - shares.count(1.0))
         if ahead:
             ahead[0] = round(share_shown(min(1.0, held_s / hold_s)), _FINEST)
         before = self._shares, self._done, self._asked
@@ -193,3 +198,10 @@ class HoldCount(QWidget):
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(box.adjusted(1, 1, -1, -1), 3, 3)
         painter.end()
+
+
+def _share_of(hold: Repetition, asked_s: float) -> float:
+    """Give how full its box is; the end of a completed one is dated back a little."""
+    if hold.ended_because is EndedBecause.COMPLETED:
+        return 1.0
+    return min(hold.held_s / asked_s, _NEARLY)

@@ -25,7 +25,7 @@ from coach.desktop.shared.palettes import LIGHT
 from coach.domain.frame import Frame
 from coach.domain.moment import Moment, Stage
 from coach.domain.movement import Side, Unit
-from coach.domain.progress import Phase
+from coach.domain.progress import EndedBecause, Phase
 from coach.domain.reading import Doubt, Reading
 from coach.domain.session import SessionEnd
 
@@ -201,6 +201,43 @@ def test_the_hold_under_way_fills_the_next_box(window: PatientWindow) -> None:
     feed(window, replace(HOLD, held_s=0.9))
     assert near(pixels(boxes), LIGHT.accent).sum() > before
     assert boxes.accessibleName() == "Holds done: 1 of 2"
+
+
+def full_boxes(count: QWidget, boxes: int) -> int:
+    """How many of them are filled from rim to rim on the line through their middle."""
+    ink = near(pixels(count), LIGHT.accent)
+    rows = np.flatnonzero(ink.sum(axis=1) > ink.shape[1] / 4)
+    line = ink[int(rows[-1] - count.height() * 0.1)]
+    edges = np.flatnonzero(np.diff(np.r_[0, line.astype(int), 0]))
+    return int((edges[1::2] - edges[::2] > 0.9 * count.width() / boxes).sum())
+
+
+@pytest.mark.parametrize("phase", [Phase.HOLDING, Phase.RETURNING])
+def test_a_hold_that_was_long_enough_is_one_in_figures_boxes_and_words(
+    window: PatientWindow, phase: Phase
+) -> None:
+    page = window.pages.exercise
+    short = repetition(1, 0.0, 0.5, because=EndedBecause.LET_GO)
+    for before, done in (((), 0), ((short,), 0), (HOLD.repetitions, 1)):
+        at_it = replace(HOLD, phase=phase, repetitions=before, completed=done)
+        boxes = 2 + before.count(short)
+        feed(window, replace(at_it, held_s=0.6))
+        assert full_boxes(page.count, boxes) == done
+        feed(window, replace(at_it, held_s=1.2, remaining_s=0.0, completed=done + 1))
+        assert page.clock.accessibleName() == "Held long enough: Slowly back"
+        assert page.count.accessibleName() == f"Holds done: {done + 1} of 2"
+        assert full_boxes(page.count, boxes) == done + 1
+        after = "Then: rest for 0.5 seconds" if done == 0 else "Then: Right hand turned outwards"
+        assert page._then.text() == after
+        held = (*before, repetition(len(before) + 1, 0.0, 0.98))
+        at_rest = replace(at_it, held_s=0.0, repetitions=held, completed=done + 1)
+        feed(window, replace(at_rest, phase=Phase.REST))
+        assert full_boxes(page.count, boxes) == done + 1, "what was held is dated back a little"
+
+
+def test_a_hold_let_go_too_soon_is_followed_by_a_rest(window: PatientWindow) -> None:
+    feed(window, replace(HOLD, phase=Phase.RETURNING, held_s=0.4))
+    assert window.pages.exercise._then.text() == "Then: rest for 0.5 seconds"
 
 
 def test_a_caption_goes_when_it_was_long_enough_there(
