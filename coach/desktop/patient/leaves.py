@@ -109,6 +109,7 @@ class LeavesPage(ProsePage):
     def _go(self, index: int) -> None:
         self.leaf = index
         self.turned.emit(index)
+        self.area.to_top()
         self.setAccessibleName(self.title.text())
         self.number.setText(
             translate("LeavesPage", "{at} of {count}").format(at=index + 1, count=self._count)

@@ -49,6 +49,11 @@ class ReadingArea(QScrollArea):
         bar.setValue(before + round(way * _OF_PAGE * bar.pageStep()))
         return bar.value() != before
 
+    def to_top(self) -> None:
+        """Begin anew, where other words stand now."""
+        if (bar := self.verticalScrollBar()) is not None:
+            bar.setValue(0)
+
     def _measured(self, _least: int, most: int) -> None:
         self.setFocusPolicy(Qt.FocusPolicy.TabFocus if most else Qt.FocusPolicy.NoFocus)
 

@@ -220,6 +220,32 @@ def test_a_leaf_that_fits_does_not_scroll_because_another_is_longer(window: Pati
 
 
 @pytest.mark.parametrize("window", [SIZES[-1]], indirect=True)
+@pytest.mark.parametrize("name", ["weeks", "understanding"])
+def test_a_turned_leaf_begins_at_its_top(window: PatientWindow, name: str) -> None:
+    go(window, name)
+    page = getattr(window.pages, name)
+    if name == "weeks":  # two arms, so that a leaf as long as it follows another
+        left = page._diary.series[0]
+        page.show_diary(replace(page._diary, series=(left, left)))
+    long = 0
+    for _ in range(30):
+        for _again in range(3):
+            QApplication.processEvents()
+        bar = page.area.verticalScrollBar()
+        before = page.leaf
+        bar.setValue(bar.maximum())
+        if bar.maximum() == 0 or before == page._count - 1:
+            page.turn(1)
+            continue
+        long += 1
+        QTest.keyClick(page, Qt.Key.Key_Down)
+        for _again in range(3):
+            QApplication.processEvents()
+        assert (page.leaf, bar.value()) == (before + 1, 0)
+    assert long
+
+
+@pytest.mark.parametrize("window", [SIZES[-1]], indirect=True)
 @pytest.mark.parametrize("page", PAGES)
 def test_what_scrolls_is_reached_by_key(window: PatientWindow, page: str) -> None:
     go(window, page)
