@@ -9,7 +9,6 @@ from PyQt6.QtWidgets import (
     QLabel,
     QListView,
     QListWidget,
-    QProgressBar,
     QVBoxLayout,
     QWidget,
 )
@@ -41,7 +40,6 @@ class SidePanel(QWidget):
     new_wanted = pyqtSignal()
     doubts_wanted = pyqtSignal()
     plan_wanted = pyqtSignal()
-    stop_wanted = pyqtSignal()
     forget_wanted = pyqtSignal()
     undo_wanted = pyqtSignal()
 
@@ -74,15 +72,11 @@ class SidePanel(QWidget):
             translate("therapist", "Make a p&lan\N{HORIZONTAL ELLIPSIS}"), "Ctrl+L"
         )
         self.make_plan.clicked.connect(self.plan_wanted)
-        self.stop = _button(translate("therapist", "&Stop importing"), "Esc")
-        self.stop.clicked.connect(self.stop_wanted)
         self.doubts = _button("", "Ctrl+D")
         self.doubts.setProperty("role", "stop")
         self.doubts.clicked.connect(self.doubts_wanted)
         self.undo = _button(translate("therapist", "Und&o the last import"), "Ctrl+Z")
         self.undo.clicked.connect(self.undo_wanted)
-        self.progress = QProgressBar()
-        self.progress.setAccessibleName(translate("therapist", "Files imported"))
         self._refused_title = QLabel()
         self._refused_title.setProperty("role", "caution")
         self.refused = QListWidget()
@@ -95,7 +89,6 @@ class SidePanel(QWidget):
         self.forget = _button(translate("therapist", "&Clear this list"), "")
         self.forget.clicked.connect(self.forget_wanted)
         self._arrange()
-        self.show_progress(0, 0)
         self.show_refusals(())
         self.show_doubts(0)
 
@@ -116,8 +109,6 @@ class SidePanel(QWidget):
         column.setSpacing(SPACES_PX[1])
         column.addWidget(self._title)
         column.addLayout(cells)
-        column.addWidget(self.progress)
-        column.addWidget(self.stop)
         column.addWidget(self.list, 1)
         column.addWidget(self._refused_title)
         column.addWidget(self.refused)
@@ -183,13 +174,6 @@ class SidePanel(QWidget):
         self._refused_title.setVisible(bool(refusals))
         self.refused.setVisible(bool(refusals))
         self.forget.setVisible(bool(refusals))
-
-    def show_progress(self, done: int, total: int) -> None:
-        """Show how far an import is; hidden where none runs."""
-        self.progress.setRange(0, max(1, total))
-        self.progress.setValue(done)
-        self.progress.setVisible(done < total)
-        self.stop.setVisible(done < total)
 
     def _choose(self, index: QModelIndex) -> None:
         if index.isValid():

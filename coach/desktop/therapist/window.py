@@ -58,7 +58,7 @@ class ReviewWindow(QMainWindow):
         self._connect()
         self.resize(1280, 800)
         self.panel.list.setFocus()
-        self.panel.show_progress(*self.imports.progress)
+        self.parts.progress.show_progress(*self.imports.progress)
         self.refresh()
 
     def _connect(self) -> None:
@@ -87,7 +87,7 @@ class ReviewWindow(QMainWindow):
             (panel.files_wanted, "import-files"),
             (panel.new_wanted, "new"),
             (panel.plan_wanted, "plan"),
-            (panel.stop_wanted, "stop"),
+            (self.parts.progress.stop_wanted, "stop"),
             (panel.doubts_wanted, "doubts"),
             (page.report_wanted, "report"),
             (page.replay_wanted, "replay"),
@@ -106,7 +106,7 @@ class ReviewWindow(QMainWindow):
             teller.told.connect(self.parts.tell)
             teller.refused.connect(self._warn)
         self.imports.taken_back.connect(self._taken_back)
-        self.imports.advanced.connect(panel.show_progress)
+        self.imports.advanced.connect(self.parts.progress.show_progress)
         self.imports.failed.connect(self._warn)
         self.imports.finished.connect(self._imported)
 
@@ -169,7 +169,7 @@ class ReviewWindow(QMainWindow):
         self.imports.add(paths)
 
     def _imported(self, outcomes: list[FileOutcome]) -> None:
-        self.panel.show_progress(0, 0)
+        self.parts.progress.show_progress(0, 0)
         if outcomes:
             self.parts.tell(outcomes_told(outcomes))
         elif not self.parts.telling:

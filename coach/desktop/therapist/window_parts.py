@@ -19,6 +19,7 @@ from PyQt6.QtWidgets import (
 
 from coach.desktop.shared.enlarged import Downward, scaled
 from coach.desktop.shared.theme import SPACES_PX
+from coach.desktop.therapist.import_progress import ImportProgress
 from coach.desktop.therapist.keys import key_name
 from coach.desktop.therapist.patient_page import PatientPage
 from coach.desktop.therapist.plan_fields import said
@@ -49,6 +50,7 @@ class WindowParts(QWidget):
         self.panel = SidePanel()
         self.page = PatientPage()
         self.records = RecordsPage(store, today)
+        self.progress = ImportProgress()
         self._message = said()
         self._message.setAccessibleName(translate("therapist", "Message"))
         self._message.setContentsMargins(SPACES_PX[3], SPACES_PX[1], SPACES_PX[3], SPACES_PX[1])
@@ -67,6 +69,7 @@ class WindowParts(QWidget):
         self._tabs.currentChanged.connect(self.turned)
         right = QVBoxLayout()
         right.setSpacing(0)
+        right.addWidget(self.progress)
         right.addWidget(self._message)
         right.addWidget(self._tabs, 1)
         self._row = QHBoxLayout(self)

@@ -620,83 +620,83 @@
         <translation>Es wurde noch nichts gemacht.</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="67" />
+        <location filename="../patient/weeks_page.py" line="66" />
         <source>The last time</source>
         <translation>Das letzte Mal</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="67" />
+        <location filename="../patient/weeks_page.py" line="66" />
         <source>My weeks</source>
         <translation>Meine Wochen</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="77" />
+        <location filename="../patient/weeks_page.py" line="76" />
         <source>Each session, and pain below</source>
         <translation>Jedes Üben, darunter der Schmerz</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="118" />
+        <location filename="../patient/weeks_page.py" line="121" />
         <source>Your plan held until {day}. Ask your therapist for a new one.</source>
         <translation>Ihr Plan galt bis {day}. Fragen Sie in der Praxis nach einem neuen.</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="121" />
+        <location filename="../patient/weeks_page.py" line="124" />
         <source>Today is a rest day.</source>
         <translation>Heute ist ein Ruhetag.</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="123" />
+        <location filename="../patient/weeks_page.py" line="126" />
         <source>Today</source>
         <translation>Heute</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="142" />
-        <location filename="../patient/weeks_page.py" line="124" />
+        <location filename="../patient/weeks_page.py" line="145" />
+        <location filename="../patient/weeks_page.py" line="127" />
         <source>and {count} more</source>
         <translation>und {count} weitere</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="129" />
+        <location filename="../patient/weeks_page.py" line="132" />
         <source>✓ {name}: done</source>
         <translation>✓ {name}: geschafft</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="131" />
+        <location filename="../patient/weeks_page.py" line="134" />
         <source>• {name}</source>
         <translation>• {name}</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="132" />
+        <location filename="../patient/weeks_page.py" line="135" />
         <source>• {name}: {done} of {asked} times</source>
         <translation>• {name}: {done} von {asked} Mal</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="145" />
+        <location filename="../patient/weeks_page.py" line="148" />
         <source>{done} of {asked} holds</source>
         <translation>{done} von {asked} Mal</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="152" />
+        <location filename="../patient/weeks_page.py" line="155" />
         <source>furthest {reached}</source>
         <translation>am weitesten {reached}</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="155" />
+        <location filename="../patient/weeks_page.py" line="158" />
         <source>pain {before} before, {after} after</source>
         <translation>Schmerz {before} vorher, {after} nachher</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="162" />
+        <location filename="../patient/weeks_page.py" line="165" />
         <source>The band shows how wrong each number may be. Going further is never worth more pain.</source>
         <translation>Das Band zeigt, wie falsch jede Zahl sein kann. Weiter zu kommen ist nie mehr Schmerz wert.</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="166" />
+        <location filename="../patient/weeks_page.py" line="169" />
         <source>0 % is the foot of the neck and 100 % the pelvis.</source>
         <translation>0 % ist der Fuß des Nackens und 100 % das Becken.</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="174" />
+        <location filename="../patient/weeks_page.py" line="177" />
         <source>Last measured on {day}: {value}, the middle of the holds.</source>
         <translation>Zuletzt gemessen am {day}: {value}, der mittlere Wert.</translation>
     </message>
@@ -2482,7 +2482,7 @@
         <translation>Die Sprachdatei {name}</translation>
     </message>
     <message>
-        <location filename="../patient/analysis.py" line="148" />
+        <location filename="../patient/analysis.py" line="151" />
         <source>The video ended before the session was started: open a longer one.</source>
         <translation>Das Video war zu Ende, bevor die Sitzung begonnen wurde: Öffnen Sie ein längeres.</translation>
     </message>
@@ -4742,12 +4742,12 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Schmerz vorher, nachher</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="206" />
+        <location filename="../patient/weeks_page.py" line="209" />
         <source>Today, {day}</source>
         <translation>Heute, {day}</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="208" />
+        <location filename="../patient/weeks_page.py" line="211" />
         <source>Yesterday, {day}</source>
         <translation>Gestern, {day}</translation>
     </message>
@@ -7661,7 +7661,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Diese Sitzungen widersprechen dem, was die Praxis weiß. Bis Sie entscheiden, zählt jede für die Person, die ihre Datei nennt. Eine Entscheidung lässt sich jederzeit zurücknehmen.</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="53" />
+        <location filename="../therapist/window_parts.py" line="55" />
         <location filename="../therapist/doubts_dialog.py" line="65" />
         <source>Message</source>
         <translation>Meldung</translation>
@@ -7747,6 +7747,22 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Keine: Ein Muster wird nur genannt, wo die Fehler keinen Zweifel daran lassen.</translation>
     </message>
     <message>
+        <location filename="../therapist/import_progress.py" line="26" />
+        <source>Files imported</source>
+        <translation>Eingelesene Dateien</translation>
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="27" />
+        <location filename="../therapist/import_progress.py" line="30" />
+        <source>&amp;Stop importing</source>
+        <translation>Einlesen &amp;stoppen</translation>
+    </message>
+    <message>
+        <location filename="../therapist/import_progress.py" line="46" />
+        <source>{done} of {total} files</source>
+        <translation>{done} von {total} Dateien</translation>
+    </message>
+    <message>
         <location filename="../therapist/import_run.py" line="94" />
         <source>Import session files</source>
         <translation>Sitzungsdateien einlesen</translation>
@@ -7817,7 +7833,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="65" />
+        <location filename="../therapist/side_panel.py" line="63" />
         <location filename="../therapist/menus.py" line="19" />
         <source>&amp;Import files…</source>
         <translation>Dateien e&amp;inlesen…</translation>
@@ -7826,12 +7842,6 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <location filename="../therapist/menus.py" line="24" />
         <source>Import a &amp;folder…</source>
         <translation>&amp;Ordner einlesen…</translation>
-    </message>
-    <message>
-        <location filename="../therapist/side_panel.py" line="77" />
-        <location filename="../therapist/menus.py" line="27" />
-        <source>&amp;Stop importing</source>
-        <translation>Einlesen &amp;stoppen</translation>
     </message>
     <message>
         <location filename="../therapist/menus.py" line="30" />
@@ -7854,7 +7864,7 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="70" />
+        <location filename="../therapist/side_panel.py" line="68" />
         <location filename="../therapist/menus.py" line="42" />
         <source>&amp;New patient…</source>
         <translation>&amp;Neu anlegen…</translation>
@@ -8070,74 +8080,69 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Nichts fällt auf.</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="100" />
-        <location filename="../therapist/side_panel.py" line="103" />
-        <location filename="../therapist/side_panel.py" line="54" />
+        <location filename="../therapist/window_parts.py" line="103" />
+        <location filename="../therapist/side_panel.py" line="96" />
+        <location filename="../therapist/side_panel.py" line="52" />
         <source>Patients</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="74" />
+        <location filename="../therapist/side_panel.py" line="72" />
         <source>Make a p&amp;lan…</source>
         <translation>Plan &amp;erstellen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="82" />
+        <location filename="../therapist/side_panel.py" line="78" />
         <source>Und&amp;o the last import</source>
         <translation>Einlesen &amp;zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="85" />
-        <source>Files imported</source>
-        <translation>Eingelesene Dateien</translation>
-    </message>
-    <message>
-        <location filename="../therapist/side_panel.py" line="89" />
+        <location filename="../therapist/side_panel.py" line="83" />
         <source>Refused files with reasons</source>
         <translation>Abgewiesene Dateien mit Gründen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="95" />
+        <location filename="../therapist/side_panel.py" line="89" />
         <source>&amp;Clear this list</source>
         <translation>Liste &amp;leeren</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="155" />
+        <location filename="../therapist/side_panel.py" line="146" />
         <source>Takes {sessions} out again ({key})</source>
         <translation>Nimmt {sessions} wieder heraus ({key})</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="164" />
+        <location filename="../therapist/side_panel.py" line="155" />
         <source>1 doubtful session…</source>
         <translation>1 zweifelhafte Sitzung…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="165" />
+        <location filename="../therapist/side_panel.py" line="156" />
         <source>1 doubtful session to decide about</source>
         <translation>Über 1 zweifelhafte Sitzung ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="167" />
+        <location filename="../therapist/side_panel.py" line="158" />
         <source>{count} doubtful sessions…</source>
         <translation>{count} zweifelhafte Sitzungen…</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="168" />
+        <location filename="../therapist/side_panel.py" line="159" />
         <source>{count} doubtful sessions to decide about</source>
         <translation>Über {count} zweifelhafte Sitzungen ist zu entscheiden</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="175" />
+        <location filename="../therapist/side_panel.py" line="166" />
         <source>{files} refused</source>
         <translation>{files} abgewiesen</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="210" />
+        <location filename="../therapist/side_panel.py" line="194" />
         <source>1 file</source>
         <translation>1 Datei</translation>
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="211" />
+        <location filename="../therapist/side_panel.py" line="195" />
         <source>{count} files</source>
         <translation>{count} Dateien</translation>
     </message>
@@ -8162,27 +8167,27 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{sessions} wieder herausgenommen.</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="60" />
+        <location filename="../therapist/window_parts.py" line="62" />
         <source>Course and records</source>
         <translation>Verlauf und Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="63" />
+        <location filename="../therapist/window_parts.py" line="65" />
         <source>Course or records</source>
         <translation>Verlauf oder Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="65" />
+        <location filename="../therapist/window_parts.py" line="67" />
         <source>Course</source>
         <translation>Verlauf</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="66" />
+        <location filename="../therapist/window_parts.py" line="68" />
         <source>Records</source>
         <translation>Akte</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="177" />
+        <location filename="../therapist/window_parts.py" line="180" />
         <source>Nobody here yet.
 
 Press New patient ({new}) to begin with a person, or drop session files or a folder of them into this window (Import files, {files}).
@@ -8193,7 +8198,7 @@ Beginnen Sie mit „Neu anlegen“ ({new}) oder legen Sie Sitzungsdateien oder e
 Das Programm zu Hause hinterlässt für jede Sitzung eine Datei, die auf .shoulder.zip endet oder, für die Praxis versiegelt, auf .shoulder.age.</translation>
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="188" />
+        <location filename="../therapist/window_parts.py" line="191" />
         <source>No sessions yet.
 
 Write down what you know under Records ({records}), make a plan ({plan}) and send its file.

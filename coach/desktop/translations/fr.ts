@@ -620,83 +620,83 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="67" />
+        <location filename="../patient/weeks_page.py" line="66" />
         <source>The last time</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="67" />
+        <location filename="../patient/weeks_page.py" line="66" />
         <source>My weeks</source>
         <translation>Mes semaines</translation>
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="77" />
+        <location filename="../patient/weeks_page.py" line="76" />
         <source>Each session, and pain below</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="118" />
+        <location filename="../patient/weeks_page.py" line="121" />
         <source>Your plan held until {day}. Ask your therapist for a new one.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="121" />
+        <location filename="../patient/weeks_page.py" line="124" />
         <source>Today is a rest day.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="123" />
+        <location filename="../patient/weeks_page.py" line="126" />
         <source>Today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="142" />
-        <location filename="../patient/weeks_page.py" line="124" />
+        <location filename="../patient/weeks_page.py" line="145" />
+        <location filename="../patient/weeks_page.py" line="127" />
         <source>and {count} more</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="129" />
+        <location filename="../patient/weeks_page.py" line="132" />
         <source>✓ {name}: done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="131" />
+        <location filename="../patient/weeks_page.py" line="134" />
         <source>• {name}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="132" />
+        <location filename="../patient/weeks_page.py" line="135" />
         <source>• {name}: {done} of {asked} times</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="145" />
+        <location filename="../patient/weeks_page.py" line="148" />
         <source>{done} of {asked} holds</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="152" />
+        <location filename="../patient/weeks_page.py" line="155" />
         <source>furthest {reached}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="155" />
+        <location filename="../patient/weeks_page.py" line="158" />
         <source>pain {before} before, {after} after</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="162" />
+        <location filename="../patient/weeks_page.py" line="165" />
         <source>The band shows how wrong each number may be. Going further is never worth more pain.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="166" />
+        <location filename="../patient/weeks_page.py" line="169" />
         <source>0 % is the foot of the neck and 100 % the pelvis.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="174" />
+        <location filename="../patient/weeks_page.py" line="177" />
         <source>Last measured on {day}: {value}, the middle of the holds.</source>
         <translation type="unfinished" />
     </message>
@@ -2482,7 +2482,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/analysis.py" line="148" />
+        <location filename="../patient/analysis.py" line="151" />
         <source>The video ended before the session was started: open a longer one.</source>
         <translation type="unfinished" />
     </message>
@@ -4741,12 +4741,12 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="206" />
+        <location filename="../patient/weeks_page.py" line="209" />
         <source>Today, {day}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/weeks_page.py" line="208" />
+        <location filename="../patient/weeks_page.py" line="211" />
         <source>Yesterday, {day}</source>
         <translation type="unfinished" />
     </message>
@@ -7660,7 +7660,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="53" />
+        <location filename="../therapist/window_parts.py" line="55" />
         <location filename="../therapist/doubts_dialog.py" line="65" />
         <source>Message</source>
         <translation type="unfinished" />
@@ -7746,6 +7746,22 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
+        <location filename="../therapist/import_progress.py" line="26" />
+        <source>Files imported</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/menus.py" line="27" />
+        <location filename="../therapist/import_progress.py" line="30" />
+        <source>&amp;Stop importing</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../therapist/import_progress.py" line="46" />
+        <source>{done} of {total} files</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
         <location filename="../therapist/import_run.py" line="94" />
         <source>Import session files</source>
         <translation type="unfinished" />
@@ -7816,7 +7832,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="65" />
+        <location filename="../therapist/side_panel.py" line="63" />
         <location filename="../therapist/menus.py" line="19" />
         <source>&amp;Import files…</source>
         <translation type="unfinished" />
@@ -7824,12 +7840,6 @@ and back all of them up now with 'coach key back-up FILE'.</source>
     <message>
         <location filename="../therapist/menus.py" line="24" />
         <source>Import a &amp;folder…</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../therapist/side_panel.py" line="77" />
-        <location filename="../therapist/menus.py" line="27" />
-        <source>&amp;Stop importing</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -7853,7 +7863,7 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="70" />
+        <location filename="../therapist/side_panel.py" line="68" />
         <location filename="../therapist/menus.py" line="42" />
         <source>&amp;New patient…</source>
         <translation type="unfinished" />
@@ -8069,74 +8079,69 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="100" />
-        <location filename="../therapist/side_panel.py" line="103" />
-        <location filename="../therapist/side_panel.py" line="54" />
+        <location filename="../therapist/window_parts.py" line="103" />
+        <location filename="../therapist/side_panel.py" line="96" />
+        <location filename="../therapist/side_panel.py" line="52" />
         <source>Patients</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="74" />
+        <location filename="../therapist/side_panel.py" line="72" />
         <source>Make a p&amp;lan…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="82" />
+        <location filename="../therapist/side_panel.py" line="78" />
         <source>Und&amp;o the last import</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="85" />
-        <source>Files imported</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../therapist/side_panel.py" line="89" />
+        <location filename="../therapist/side_panel.py" line="83" />
         <source>Refused files with reasons</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="95" />
+        <location filename="../therapist/side_panel.py" line="89" />
         <source>&amp;Clear this list</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="155" />
+        <location filename="../therapist/side_panel.py" line="146" />
         <source>Takes {sessions} out again ({key})</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="164" />
+        <location filename="../therapist/side_panel.py" line="155" />
         <source>1 doubtful session…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="165" />
+        <location filename="../therapist/side_panel.py" line="156" />
         <source>1 doubtful session to decide about</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="167" />
+        <location filename="../therapist/side_panel.py" line="158" />
         <source>{count} doubtful sessions…</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="168" />
+        <location filename="../therapist/side_panel.py" line="159" />
         <source>{count} doubtful sessions to decide about</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="175" />
+        <location filename="../therapist/side_panel.py" line="166" />
         <source>{files} refused</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="210" />
+        <location filename="../therapist/side_panel.py" line="194" />
         <source>1 file</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/side_panel.py" line="211" />
+        <location filename="../therapist/side_panel.py" line="195" />
         <source>{count} files</source>
         <translation type="unfinished" />
     </message>
@@ -8161,27 +8166,27 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="60" />
+        <location filename="../therapist/window_parts.py" line="62" />
         <source>Course and records</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="63" />
+        <location filename="../therapist/window_parts.py" line="65" />
         <source>Course or records</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="65" />
+        <location filename="../therapist/window_parts.py" line="67" />
         <source>Course</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="66" />
+        <location filename="../therapist/window_parts.py" line="68" />
         <source>Records</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="177" />
+        <location filename="../therapist/window_parts.py" line="180" />
         <source>Nobody here yet.
 
 Press New patient ({new}) to begin with a person, or drop session files or a folder of them into this window (Import files, {files}).
@@ -8189,7 +8194,7 @@ A patient's program leaves one file a session, ending in .shoulder.zip or, where
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../therapist/window_parts.py" line="188" />
+        <location filename="../therapist/window_parts.py" line="191" />
         <source>No sessions yet.
 
 Write down what you know under Records ({records}), make a plan ({plan}) and send its file.

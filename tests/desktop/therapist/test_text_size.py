@@ -16,6 +16,7 @@ from PyQt6.QtWidgets import (
     QApplication,
     QCheckBox,
     QLabel,
+    QProgressBar,
     QPushButton,
     QScrollArea,
     QWidget,
@@ -222,17 +223,50 @@ def test_an_import_goes_on_where_the_looks_are_changed(
     def look_otherwise(done: int, _: int) -> None:
         if done == 2:
             desk.window.entries[entry].trigger()
-            assert desk.window.panel.stop.isVisible()
-            assert desk.window.panel.progress.value() == 2
+            assert desk.window.parts.progress.stop.isVisible()
+            assert desk.window.parts.progress.bar.value() == 2
 
     desk.window.imports.advanced.connect(look_otherwise)
     qtbot.waitUntil(lambda: not desk.window.imports.running, timeout=60_000)
     assert sum(entry.sessions for entry in store.patients()) == count
     assert (last := store.last_import()) is not None
     assert last.sessions == count, "one import, taken back as one"
-    assert not desk.window.panel.stop.isVisible()
+    assert not desk.window.parts.progress.stop.isVisible()
     assert desk.window.parts.telling == "8 files: 8 accepted."
     desk.window.close()
+    create_application(["test"])
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+@pytest.mark.parametrize("page", ["people", "course", "records"])
+def test_an_import_is_seen_and_can_be_stopped_from_every_page_of_a_narrow_window(
+    qapp: QApplication, store: Store, invented: ModuleType, page: str, percent: int
+) -> None:
+    create_application(["test"], settings=Settings(text_percent=percent), language="de")
+    document = invented.make_session()
+    store.import_session(document, b"a", "a.shoulder.zip")
+    window = ReviewWindow(store, today=lambda: TODAY)
+    window.resize(900, 700)
+    window.show()
+    getattr(window.parts, f"show_{page}")()
+    window.imports.advanced.emit(312, 900)
+    QApplication.processEvents()
+    seen = [
+        part
+        for part in window.findChildren(QWidget)
+        if part.isVisible() and part.visibleRegion().boundingRect().size() == part.size()
+    ]
+    assert [(bar.value(), bar.maximum()) for bar in seen if isinstance(bar, QProgressBar)] == [
+        (312, 900)
+    ]
+    texts = [part.text() for part in seen if isinstance(part, QPushButton | QLabel)]
+    assert "Einlesen &stoppen" in texts
+    assert "312 von 900 Dateien" in texts
+    assert short(window) == []
+    assert window.width() == 900
+    window.imports.advanced.emit(900, 900)
+    assert not any(bar.isVisible() for bar in window.findChildren(QProgressBar))
+    window.close()
     create_application(["test"])
 
 
