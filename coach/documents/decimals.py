@@ -43,13 +43,14 @@ def decimals(
 ) -> NDArray[np.float64] | None:
     """Give the numbers that stand in ``text`` from each of ``starts`` up to ``ends``.
 
-    NaN for empty cells. None where a cell is anything but digits, a minus before them and a point,
-    eight letters in all: then nothing is said about what it is.
+    Places, of one shape, which the numbers have too; ``text`` begins with ``PADDING``. NaN for
+    empty cells. None where a cell is anything but digits, a minus before them and a point, eight
+    letters in all: then nothing is said about what it is.
     """
     letters = np.frombuffer(text, np.uint8)
     words = np.ndarray((len(text) - 7,), "<u8", text, 0, (1,))
     length = ends - starts
-    if length.max() > MOST_LETTERS:
+    if length.max(initial=0) > MOST_LETTERS:
         return None
     empty = length == 0
     minus = letters[starts] == ord("-")

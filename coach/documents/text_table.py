@@ -41,7 +41,7 @@ class TextTable:
         grid = np.empty((self.rows, len(kept)))
         codes = {column: np.empty(self.rows, np.int16) for column in words}
         row = 0
-        for text in _pieces(self.body):
+        for text in _pieces(self.body) if self.rows else ():
             piece = _Piece.of(text, row, self.header, where)
             these = slice(row, row + len(piece.ends))
             for column, known in words.items():
@@ -170,7 +170,7 @@ def _count(data: bytes, letter: int) -> int:
 def _pieces(body: bytes) -> Iterator[bytes]:
     """Cut between rows."""
     begin = 0
-    while begin < len(body):
+    while begin <= len(body):  # behind a last line feed stands an empty row
         end = len(body)
         if end - begin > _PIECE_BYTES:
             end = body.rfind(b"\n", begin, begin + _PIECE_BYTES)

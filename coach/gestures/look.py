@@ -24,6 +24,8 @@ MIN_VISIBILITY = 0.5
 """The model's own threshold for a point it believes to see."""
 MARGIN = 0.01
 """Share of the picture by which a point may lie outside and still be located."""
+LEAST_PX = 1.0
+"""A trunk below a pixel is no scale."""
 SHOULDERS_OVER_TRUNK = 0.75
 """Between the shoulders over the trunk (tuning people 0.69 to 0.83): of a trunk seen from its end
 the shoulders give the scale."""
@@ -89,7 +91,7 @@ def look(pose: Pose, side: Side, position: Position) -> Look | None:
     hips_px = (px[Landmark.LEFT_HIP] + px[Landmark.RIGHT_HIP]) / 2
     across_px, trunk_px = abs(px[own[0]] - px[other[0]]), abs(shoulders_px - hips_px)
     scale_px = max(trunk_px, across_px / SHOULDERS_OVER_TRUNK)
-    if pose.another_person or not math.isfinite(scale_px) or scale_px <= 0.0:
+    if pose.another_person or not math.isfinite(scale_px) or scale_px < LEAST_PX:
         return None
     arm = [px[row] / scale_px for row in own]
     shoulder, wrist = px[other[0]] / scale_px, px[other[2]] / scale_px
@@ -98,7 +100,10 @@ def look(pose: Pose, side: Side, position: Position) -> Look | None:
         return None
     above = shoulder.imag - wrist.imag
     if position.lying:
-        above = min(above, _off_the_floor(pose, side, position)) - OFF_THE_FLOOR[position]
+        off_the_floor = _off_the_floor(pose, side, position)
+        if math.isnan(off_the_floor):
+            return None
+        above = min(above, off_the_floor) - OFF_THE_FLOOR[position]
     else:
         eyes = min(point.imag for point in face)
         above = min(above - ABOVE_SHOULDER, eyes - wrist.imag - ABOVE_EYES)
@@ -123,6 +128,7 @@ def _believed(pose: Pose, px: list[complex], rows: tuple[int, int, int]) -> bool
 def _off_the_floor(pose: Pose, side: Side, position: Position) -> float:
     """How far the metric points show the other wrist from the floor, over the trunk's length.
 
+    NaN where one is not known, or where they have no length to go by.
     Away from the floor is the way of the chest on the back, of the back face down, of the other
     shoulder on the exercised side.
     """
@@ -136,9 +142,11 @@ def _off_the_floor(pose: Pose, side: Side, position: Position) -> float:
             up = np.cross(trunk, right - left)
         case _:
             up = -np.cross(trunk, right - left)
-    up /= np.linalg.norm(up)
+    long, high = float(np.linalg.norm(trunk)), float(np.linalg.norm(up))
+    if not (long > 0.0 and high > 0.0):
+        return math.nan
     shoulder, _, wrist = m[list(ROWS[side.other])]
-    return float(up @ (wrist - shoulder)) / float(np.linalg.norm(trunk))
+    return float(up / high @ (wrist - shoulder)) / long
 
 
 def _apart(point: complex, start: complex, end: complex) -> float:

@@ -18,6 +18,8 @@ MIN_END_ON_VISIBILITY = 0.3
 """Of an elbow and wrist that point at the camera."""
 MIN_TRUNK_PX = 55.0
 """Below this a pixel of the trunk is worth more than a degree: atan(1 / 55)."""
+LEAST_TRUNK_PX = 1.0
+"""Of a trunk seen foreshortened: below a pixel it points nowhere in the picture."""
 MIN_FOOT_SCALE_PX, MIN_FOOT_TRUNK_PX = 66.0, 32.0
 """The same of a lying body seen from the feet: how long its trunk would be, and how long it is seen
 foreshortened; smaller, the points of tuning people are lost, lower, the camera looks along it."""
@@ -89,6 +91,7 @@ def doubt_of(sight: Sight, movement: Movement, view: View, position: Position) -
         or distance(sight, position)
         or posture(sight, view, position)
         or framing(sight)
+        or (None if sight.arm_known else Doubt.ARM_OUT_OF_VIEW)
     )
     if body is not None or position is Position.DOORWAY:
         return body  # the arm against a door frame is not looked at
@@ -116,7 +119,7 @@ def person(sight: Sight) -> Doubt | None:
 
 def distance(sight: Sight, position: Position) -> Doubt | None:
     """Whether the body is seen neither too small nor too large."""
-    if sight.scale_px < MIN_TRUNK_PX:
+    if sight.scale_px < MIN_TRUNK_PX or sight.trunk_px < LEAST_TRUNK_PX:
         return Doubt.TOO_FAR
     if sight.trunk_px > MAX_TRUNK_SHARE * sight.pose.size_px[0 if position.lying else 1]:
         return Doubt.TOO_CLOSE

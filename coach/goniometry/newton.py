@@ -98,6 +98,7 @@ def eliminate(problem: Problem, *, learning: bool, begun: bool) -> Eliminated:
     """Linearise and eliminate each frame's own step.
 
     Once ``begun``, points of the picture are first weighed by how far the last step left them.
+    ``learning``: the body is to be changed too.
     """
     if learning:
         values = problem.residuals(_PROBES, _CHANGES, _TURNS)
@@ -183,7 +184,7 @@ def cost_of(misfit: Vector, others: Vector) -> Vector:
 def _damped(
     problem: Problem, found: Eliminated, moved: Vector, along: Vector | None, change: Vector | None
 ) -> Vector:
-    """Take of steps (N, FREEDOMS) the part that lowers the cost most, the whole where it does.
+    """Take steps (N, FREEDOMS) whole, but where that raises the cost the best of their ``PARTS``.
 
     ``along`` (N, FREEDOMS) is what the change of the body brings with it, always taken whole.
     """

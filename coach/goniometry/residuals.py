@@ -102,8 +102,8 @@ class Problem:
         ]
         if seen.card.any():
             ahead = np.einsum("...ji,...j->...i", stance.trunk, seen.card)
-            turn = np.arctan2(ahead[..., 2], np.where(seen.card_sd < 1.0, ahead[..., 0], 1.0))
-            parts.append((turn / seen.card_sd)[..., None])
+            facing = np.arctan2(ahead[..., 2], np.where(seen.card_sd < 1.0, ahead[..., 0], 1.0))
+            parts.append((facing / seen.card_sd)[..., None])
         if wanted.planes:
             out = np.minimum(np.maximum(stance.upper_arm @ wanted.normals.T, -1.0), 1.0)
             means_deg = np.array([plane.mean_deg for plane in wanted.planes])

@@ -208,6 +208,12 @@ class Sight:
         return _between_deg(near.elbow_m - near.shoulder_m, near.wrist_m - near.elbow_m)
 
     @property
+    def arm_known(self) -> bool:
+        """Whether all that a fit takes of the arm is there, in the picture and in space."""
+        in_picture = (*self.near.elbow_px.tolist(), *self.near.wrist_px.tolist())
+        return all(map(math.isfinite, in_picture)) and not math.isnan(self.elbow_flexion_deg)
+
+    @property
     def near_elevation_deg(self) -> float:
         """Unsigned elevation of the measured upper arm from the metric points."""
         near, other = self.near, self.other
@@ -237,7 +243,7 @@ def _between_deg(a: Vector, b: Vector) -> float:
     """
     u, v = a.tolist(), b.tolist()
     lengths = math.hypot(*u) * math.hypot(*v)
-    if not lengths > 0.0:
+    if not lengths > 1e-12:  # the square of a smaller one vanishes
         return math.nan
     cosine: float = sum(x * y for x, y in zip(u, v, strict=True)) / lengths
     return math.degrees(math.acos(1.0 if cosine > 1.0 else -1.0 if cosine < -1.0 else cosine))

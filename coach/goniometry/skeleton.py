@@ -140,7 +140,7 @@ class Stance:
 
 
 def joined(stances: Sequence[Stance]) -> Stance:
-    """Put stances of single frames together."""
+    """Put the frames of several stances one behind the other."""
     return Stance(
         np.concatenate([s.trunk for s in stances]),
         np.concatenate([s.middle for s in stances]),

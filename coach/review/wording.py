@@ -162,11 +162,11 @@ def reached(value: float, error: float, unit: Unit) -> str:
 def change_with_error(change: float, error: float, unit: Unit, *, fine: bool = False) -> str:
     """Write a change: signed degrees, or percent of the back's length up or down."""
     if unit is Unit.DEGREES:
-        return ("+" if round(change) > 0 else "") + with_error(change, error, unit, fine=fine)
+        return "+" * (round(change, int(fine)) > 0) + with_error(change, error, unit, fine=fine)
     size = with_error(abs(change), error, unit, fine=fine)
-    if round(100 * change) > 0:
+    if round(100 * change, int(fine)) > 0:
         return translate("review", "{change} down").format(change=size)
-    if round(100 * change) < 0:
+    if round(100 * change, int(fine)) < 0:
         return translate("review", "{change} up").format(change=size)
     return size
 

@@ -168,3 +168,19 @@ def test_marks_and_line_ends_of_other_systems_are_taken() -> None:
     table = split_table(data, "a table", max_bytes=99, max_rows=9, max_columns=9)
     assert table.header == ("a", "b")
     np.testing.assert_array_equal(table.cells("a table")[0], [[1, 2], [3, 4]])
+
+
+@pytest.mark.parametrize("piece_bytes", [2, 4, 131_072])
+def test_an_empty_row_at_the_end_of_a_column_is_one(
+    piece_bytes: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It has one cell, as the header has, wherever a piece ends."""
+    monkeypatch.setattr(text_table, "_PIECE_BYTES", piece_bytes)
+    found, _ = split("1\n25\n", 1).cells("a table")
+    np.testing.assert_array_equal(found, [[1.0], [25.0], [np.nan]])
+
+
+def test_a_table_may_hold_nothing_but_words() -> None:
+    found, codes = split("yes,no\nno,no", 2).cells("a table", dict.fromkeys((0, 1), ("no", "yes")))
+    assert found.shape == (2, 0)
+    assert {column: row.tolist() for column, row in codes.items()} == {0: [1, 0], 1: [0, 0]}

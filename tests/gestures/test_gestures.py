@@ -301,3 +301,29 @@ def test_lying_on_the_exercised_side_the_upper_hand_points_at_the_ceiling(
     rows = [(row / 10, pose) for row in range(20)]
     found = kinds(told(rows, side, Position.SIDE_LYING))
     assert found == ([Gesture.UP] if up else [])
+
+
+@pytest.mark.parametrize("unknown", ["LEFT_WRIST", "LEFT_HIP", "LEFT_SHOULDER", "all in one place"])
+@pytest.mark.parametrize("position", [Position.SUPINE, Position.SIDE_LYING])
+def test_lying_nothing_is_told_where_the_floor_is_not_known(
+    unknown: str, position: Position
+) -> None:
+    """What lies farther away than the head is as high in the picture as a raised hand."""
+    up = pose_of((X, X), position=Position.SUPINE, view=View.SIDE)
+    world = up.world_m.copy()
+    if unknown in Landmark.__members__:
+        world[Landmark[unknown]] = np.nan
+    else:
+        world[:] = 0.25
+    blind = replace(up, world_m=world)
+    assert told(at_rate(8, 10, lambda _: blind), position=position) == []
+    assert kinds(told(at_rate(8, 10, lambda _: up))) != []
+
+
+@pytest.mark.parametrize("trunk_px", [0.0, 1e-200, 1e-170])
+def test_a_body_without_a_size_tells_nothing(trunk_px: float) -> None:
+    image = np.zeros((33, 2))
+    image[[Landmark.LEFT_HIP, Landmark.RIGHT_HIP], 1] = trunk_px
+    image[Landmark.RIGHT_ELBOW] = 1e-5
+    small = replace(pose_of(UP), image_px=image)
+    assert told(at_rate(8, 10, lambda _: small)) == []

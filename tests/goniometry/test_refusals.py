@@ -247,19 +247,23 @@ def test_a_point_that_is_hidden_or_cut_off_is_named(
             judged(body, movement, position, view)
 
 
+@pytest.mark.parametrize("unknown", ["picture", "space", "space, one axis", "both"])
 @pytest.mark.parametrize(("movement", "position", "view"), WAYS)
 def test_points_that_are_not_numbers_are_refused(
-    movement: Movement, position: Position, view: View
+    movement: Movement, position: Position, view: View, unknown: str
 ) -> None:
+    """And take no other frame with them: what is learned of the body is learned from the rest."""
     good = taken(movement, position, seen_from(view, movement))
-    names = ["LEFT_SHOULDER", "RIGHT_SHOULDER", "LEFT_HIP", "RIGHT_HIP"]
-    if position is not Position.DOORWAY:
-        names += ["LEFT_ELBOW", "LEFT_WRIST"]
+    names = ["LEFT_SHOULDER", "RIGHT_SHOULDER", "LEFT_HIP", "RIGHT_HIP", "LEFT_ELBOW", "LEFT_WRIST"]
     poses = [(0.0, good)]
     for name in names:
         image, world = good.image_px.copy(), good.world_m.copy()
-        image[Landmark[name]] = np.nan
-        world[Landmark[name]] = np.nan
+        if unknown in ("picture", "both"):
+            image[Landmark[name]] = np.nan
+        if unknown in ("space", "both"):
+            world[Landmark[name]] = np.nan
+        if unknown == "space, one axis":
+            world[Landmark[name], 2] = np.nan
         poses += [
             (poses[-1][0] + 0.1, replace(good, image_px=image, world_m=world)),
             (poses[-1][0] + 0.2, good),
@@ -268,6 +272,21 @@ def test_points_that_are_not_numbers_are_refused(
     assert [reading.usable for reading in readings] == [True] + [False, True] * len(names)
     for reading in readings[1::2]:
         refused(reading)
+    assert [reading.doubt for reading in readings[9::2]] == [Doubt.ARM_OUT_OF_VIEW] * 2
+
+
+@pytest.mark.parametrize(("row", "on"), [("ELBOW", "SHOULDER"), ("WRIST", "ELBOW")])
+@pytest.mark.parametrize("apart_m", [0.0, 1e-170])
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+def test_an_arm_without_a_length_in_space_is_refused(
+    movement: Movement, position: Position, view: View, row: str, on: str, apart_m: float
+) -> None:
+    good = taken(movement, position, seen_from(view, movement))
+    world = good.world_m.copy()
+    world -= world[Landmark[f"LEFT_{on}"]]
+    world[Landmark[f"LEFT_{row}"]] = apart_m
+    seen = replace(good, world_m=world)
+    assert judged(seen, movement, position, view) is Doubt.ARM_OUT_OF_VIEW
 
 
 @pytest.mark.parametrize(
@@ -399,3 +418,14 @@ def test_a_body_of_nothing_is_refused() -> None:
     point = replace(good, image_px=np.full((33, 2), 200.0), world_m=np.zeros((33, 3)))
     for movement, position, view in WAYS:
         judged(point, movement, position, view)
+
+
+def test_a_trunk_without_a_length_in_the_picture_is_refused() -> None:
+    """So short that its square is nothing."""
+    good = taken(Movement.ABDUCTION, STANDING, seen_from(View.FRONT, Movement.ABDUCTION))
+    image = good.image_px.copy()
+    for side, x_px in (("LEFT", 370.0), ("RIGHT", 270.0)):
+        image[Landmark[f"{side}_SHOULDER"]] = x_px, 0.0
+        image[Landmark[f"{side}_HIP"]] = x_px, 1e-170
+    flat = replace(good, image_px=image)
+    assert judged(flat, Movement.ABDUCTION, STANDING, View.FRONT) is Doubt.TOO_FAR

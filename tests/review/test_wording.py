@@ -5,7 +5,7 @@ from hypothesis import example, given
 from hypothesis import strategies as some
 
 from coach.domain.movement import Unit
-from coach.review.wording import half_width, least, with_error
+from coach.review.wording import change_with_error, half_width, least, with_error
 
 
 @given(some.floats(0.0, 360.0), some.booleans())
@@ -29,3 +29,22 @@ def test_what_a_change_must_exceed_reads_as_its_error_does(error: float, fine: b
     assert with_error(100.0, error, Unit.DEGREES, fine=fine).endswith(
         f" {least(error, Unit.DEGREES, fine=fine)}"
     )
+
+
+@pytest.mark.parametrize(
+    ("change", "fine", "written"),
+    [
+        (0.3, True, "+0.3"),
+        (-0.3, True, "\N{MINUS SIGN}0.3"),
+        (0.04, True, "0.0"),
+        (0.3, False, "0"),
+    ],
+)
+def test_a_change_has_its_sign_in_the_digits_that_are_written(
+    change: float, fine: bool, written: str
+) -> None:
+    degrees = change_with_error(change, 0.1, Unit.DEGREES, fine=fine)
+    assert degrees.split(" ")[0] == f"{written}\N{DEGREE SIGN}"
+    percent = change_with_error(change / 100, 0.001, Unit.RATIO, fine=fine)
+    ways = {"+": " down", "\N{MINUS SIGN}": " up"}
+    assert percent.partition("%")[2] == ways.get(written[0], "")

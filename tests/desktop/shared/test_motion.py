@@ -86,3 +86,10 @@ def test_where_there_is_no_bus_none_is_started(monkeypatch: pytest.MonkeyPatch) 
     monkeypatch.delenv("DBUS_SESSION_BUS_ADDRESS")
     monkeypatch.delenv("XDG_RUNTIME_DIR", raising=False)
     assert setting("org.gnome.desktop.interface", "enable-animations") is None
+
+
+def test_a_folder_that_cannot_be_looked_into_holds_no_bus(monkeypatch: pytest.MonkeyPatch) -> None:
+    """As after a change of user; here the system refuses a name that is too long."""
+    monkeypatch.delenv("DBUS_SESSION_BUS_ADDRESS", raising=False)
+    monkeypatch.setenv("XDG_RUNTIME_DIR", "/" + "x" * 5000)
+    assert setting("org.gnome.desktop.interface", "enable-animations") is None
