@@ -146,7 +146,7 @@ class Analysis(QObject):
             self.failed.emit(fault)
         if self._coaching is not None and self._stage is not Stage.WELCOME:
             self._finish(SessionEnd.INPUT_ENDED)
-        elif fault is None:
+        elif fault is None and not self._over:
             self.failed.emit(
                 translate(
                     "faults", "The video ended before the session was started: open a longer one."

@@ -11,7 +11,9 @@ from PyQt6.QtTest import QTest
 from PyQt6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from coach.desktop.patient.analysis import Analysis
 from coach.desktop.patient.coaching import BeginCoaching, OpenSource, Outcome
+from coach.desktop.patient.intake import Intake
 from coach.desktop.patient.window import PatientWindow
 from coach.domain.fault import Fault
 from coach.domain.frame import Frame
@@ -261,6 +263,17 @@ def test_a_model_that_does_not_load_is_told(open_window: Opener, qtbot: QtBot) -
     qtbot.waitUntil(window.banner.isVisible, timeout=LONG_MS)
     assert "pose model" in window.banner.sentence.text()
     window.close()
+
+
+def test_the_end_of_a_video_does_not_take_the_place_of_what_went_wrong(app: QApplication) -> None:
+    source = ScriptedSource("file", seconds=0.1)
+    intake = Intake(lambda: source, opened=print, ready=print, ended=print)
+    analysis, told = Analysis(broken_model), list[str]()
+    analysis.failed.connect(told.append)
+    analysis.opened(intake, source)
+    analysis.input_ended(None)
+    assert len(told) == 1
+    assert "pose model" in told[0]
 
 
 def test_an_error_in_the_worker_is_told_and_the_session_kept(
