@@ -76,7 +76,7 @@ class Looked:
         return [Reason(Concern.STOPPED, stopped(self.last_on, pause, self.pause_days))]
 
 
-RULES = 4
+RULES = 5
 """Raised whenever ``looked_at`` would tell something else of the same sessions."""
 
 

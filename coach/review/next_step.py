@@ -45,6 +45,7 @@ def next_step(planned: PlannedExercise, documents: Sequence[SessionDocument]) ->
         none = translate("review", "The rule asks for degrees, but none are measured of it.")
         return NextStepState(False, 0, none)
     in_a_row, sittings = 0, sittings_counted(rule.sessions)
+    latest: ExerciseRecord | None = None
     for document in reversed(in_order(documents)):
         records = [r for r in document.exercises if _is(planned, asked(document, r))]
         if not records:
@@ -61,9 +62,9 @@ def next_step(planned: PlannedExercise, documents: Sequence[SessionDocument]) ->
                     missing=missing,
                 )
                 return NextStepState(False, in_a_row, told)
-        in_a_row += 1
+        in_a_row, latest = in_a_row + 1, latest or records[-1]
         if in_a_row >= rule.sessions:
-            return NextStepState(True, in_a_row, _met(rule, records[-1]))
+            return NextStepState(True, in_a_row, _met(rule, latest))
     told = translate("review", "{met} of {sittings} so far meet the rule.")
     return NextStepState(False, in_a_row, told.format(met=in_a_row, sittings=sittings))
 
@@ -118,7 +119,8 @@ def _met(rule: NextStep, last: ExerciseRecord) -> str:
     if rule.at_least_deg is not None and best is not None:
         done = translate(
             "review",
-            "completed with pain at most {pain} and at least {least} reached (last {best})",
+            "completed with pain at most {pain} and at least {least} reached (furthest of the last"
+            " sitting {best})",
         )
     told = (
         translate("review", "Last sitting: {done}. The therapist decides.")

@@ -103,6 +103,19 @@ def test_pain_rose_by_two_points_or_not(first, last, rose):
     assert standing("A", documents, LAST_DAY).has(Concern.PAIN_ROSE) is rose
 
 
+@pytest.mark.parametrize("sessions", [1, 2, 3])
+def test_what_was_reached_is_told_of_the_last_sitting_of_the_row(sessions):
+    rule = NextStep(sessions=sessions, at_least_deg=90, pain_at_most=5)
+    plan = plan_of("A", (msgspec.structs.replace(FLEXION, next_step=rule), SWING))
+    furthest = (101.0, 102.0, 103.0, 104.0)
+    documents = [
+        sitting("A", day, [hold(1, most), hold(2, most - 6.0)], plan=plan)
+        for day, most in enumerate(furthest)
+    ]
+    told = next_step(plan.exercises[0], documents).reason
+    assert "(furthest of the last sitting 104\N{DEGREE SIGN} " in told
+
+
 def test_pain_above_seven_comes_first_and_nothing_harder_is_proposed():
     rule = NextStep(sessions=1, pain_at_most=10)
     plan = plan_of("A", (msgspec.structs.replace(FLEXION, next_step=rule), SWING))

@@ -168,7 +168,7 @@
         <translation>Jetzt: Nummer {number} von {asked}, {hold_s} Sekunden halten</translation>
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="241" />
+        <location filename="../patient/exercise_page.py" line="242" />
         <source>Then: hold {number} of {asked}</source>
         <translation>Dann: Nummer {number} von {asked}</translation>
     </message>
@@ -236,12 +236,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="160" />
+        <location filename="../patient/readouts.py" line="165" />
         <source>Holds done: {done} of {asked}</source>
         <translation>Geschafft: {done} von {asked}</translation>
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="177" />
+        <location filename="../patient/readouts.py" line="182" />
         <source>of {asked} holds</source>
         <translation>von {asked} Mal</translation>
     </message>
@@ -297,7 +297,7 @@
         <translation>Seite</translation>
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="114" />
+        <location filename="../patient/leaves.py" line="115" />
         <source>{at} of {count}</source>
         <translation>{at} von {count}</translation>
     </message>
@@ -6916,62 +6916,62 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>Die Regel verlangt Grad, aber hier werden keine gemessen.</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="55" />
+        <location filename="../../review/next_step.py" line="56" />
         <source>{met} of {sittings} in a row meet the rule: on {day} {missing}.</source>
         <translation>{met} von {sittings} in Folge erfüllen die Regel: Am {day} {missing}.</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="67" />
+        <location filename="../../review/next_step.py" line="68" />
         <source>{met} of {sittings} so far meet the rule.</source>
         <translation>Bisher erfüllen {met} von {sittings} die Regel.</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="93" />
+        <location filename="../../review/next_step.py" line="94" />
         <source>an easier exercise was done in its place</source>
         <translation>wurde stattdessen eine leichtere Übung gemacht</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="95" />
+        <location filename="../../review/next_step.py" line="96" />
         <source>it was not completed</source>
         <translation>wurde die Übung nicht abgeschlossen</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="97" />
+        <location filename="../../review/next_step.py" line="98" />
         <source>no pain was given after it</source>
         <translation>wurde danach kein Schmerz angegeben</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="99" />
+        <location filename="../../review/next_step.py" line="100" />
         <source>pain after it was {pain}, above {most}</source>
         <translation>war der Schmerz danach {pain}, über {most}</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="105" />
+        <location filename="../../review/next_step.py" line="106" />
         <source>no hold was completed with a still trunk</source>
         <translation>wurde keine Haltephase mit ruhigem Rumpf vollendet</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="108" />
+        <location filename="../../review/next_step.py" line="109" />
         <source>{best} were reached, not {least}</source>
         <translation>wurden {best} erreicht, nicht {least}</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="117" />
+        <location filename="../../review/next_step.py" line="118" />
         <source>completed with pain at most {pain}</source>
         <translation>vollständig, Schmerz höchstens {pain}</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="119" />
-        <source>completed with pain at most {pain} and at least {least} reached (last {best})</source>
-        <translation>vollständig, Schmerz höchstens {pain} und mindestens {least} erreicht (zuletzt {best})</translation>
+        <location filename="../../review/next_step.py" line="120" />
+        <source>completed with pain at most {pain} and at least {least} reached (furthest of the last sitting {best})</source>
+        <translation>vollständig, Schmerz höchstens {pain} und mindestens {least} erreicht (am weitesten in der letzten Sitzung: {best})</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="124" />
+        <location filename="../../review/next_step.py" line="126" />
         <source>Last sitting: {done}. The therapist decides.</source>
         <translation>Letzte Sitzung: {done}. Entschieden wird therapeutisch.</translation>
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="126" />
+        <location filename="../../review/next_step.py" line="128" />
         <source>Last {count} sittings in a row: {done}. The therapist decides.</source>
         <translation>Letzte {count} Sitzungen in Folge: {done}. Entschieden wird therapeutisch.</translation>
     </message>

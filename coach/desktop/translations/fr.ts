@@ -168,7 +168,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/exercise_page.py" line="241" />
+        <location filename="../patient/exercise_page.py" line="242" />
         <source>Then: hold {number} of {asked}</source>
         <translation type="unfinished" />
     </message>
@@ -236,12 +236,12 @@
 </context><context>
     <name>HoldCount</name>
     <message>
-        <location filename="../patient/readouts.py" line="160" />
+        <location filename="../patient/readouts.py" line="165" />
         <source>Holds done: {done} of {asked}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/readouts.py" line="177" />
+        <location filename="../patient/readouts.py" line="182" />
         <source>of {asked} holds</source>
         <translation type="unfinished" />
     </message>
@@ -297,7 +297,7 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/leaves.py" line="114" />
+        <location filename="../patient/leaves.py" line="115" />
         <source>{at} of {count}</source>
         <translation type="unfinished" />
     </message>
@@ -6915,62 +6915,62 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="55" />
+        <location filename="../../review/next_step.py" line="56" />
         <source>{met} of {sittings} in a row meet the rule: on {day} {missing}.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="67" />
+        <location filename="../../review/next_step.py" line="68" />
         <source>{met} of {sittings} so far meet the rule.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="93" />
+        <location filename="../../review/next_step.py" line="94" />
         <source>an easier exercise was done in its place</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="95" />
+        <location filename="../../review/next_step.py" line="96" />
         <source>it was not completed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="97" />
+        <location filename="../../review/next_step.py" line="98" />
         <source>no pain was given after it</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="99" />
+        <location filename="../../review/next_step.py" line="100" />
         <source>pain after it was {pain}, above {most}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="105" />
+        <location filename="../../review/next_step.py" line="106" />
         <source>no hold was completed with a still trunk</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="108" />
+        <location filename="../../review/next_step.py" line="109" />
         <source>{best} were reached, not {least}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="117" />
+        <location filename="../../review/next_step.py" line="118" />
         <source>completed with pain at most {pain}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../review/next_step.py" line="119" />
-        <source>completed with pain at most {pain} and at least {least} reached (last {best})</source>
-        <translation type="unfinished" />
-    </message>
-    <message>
-        <location filename="../../review/next_step.py" line="124" />
-        <source>Last sitting: {done}. The therapist decides.</source>
+        <location filename="../../review/next_step.py" line="120" />
+        <source>completed with pain at most {pain} and at least {least} reached (furthest of the last sitting {best})</source>
         <translation type="unfinished" />
     </message>
     <message>
         <location filename="../../review/next_step.py" line="126" />
+        <source>Last sitting: {done}. The therapist decides.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../review/next_step.py" line="128" />
         <source>Last {count} sittings in a row: {done}. The therapist decides.</source>
         <translation type="unfinished" />
     </message>
