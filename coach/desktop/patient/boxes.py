@@ -1,4 +1,4 @@
-"""Where frames wait between the thread that reads them and the thread that measures them."""
+"""Where frames wait between the thread that reads them and the thread that looks at them."""
 
 from __future__ import annotations
 
@@ -11,11 +11,11 @@ from coach.domain.frame import Frame
 from coach.ports import FrameSource
 
 BELT_FRAMES = 2
-"""How far a file may be read ahead of its analysis."""
+"""How far a file may be read ahead of the look at it."""
 
 
 class Box(Protocol):
-    """Between the thread that reads and the thread that measures."""
+    """Between the thread that reads and the thread that looks."""
 
     frames_lost: int
 

@@ -1,4 +1,4 @@
-"""The capture thread: frames from a source into a box from which the analysis takes them."""
+"""The capture thread: frames from a source into a box from which they are taken to be looked at."""
 
 from __future__ import annotations
 
