@@ -91,7 +91,9 @@ def write_report_files(store: Store, patient_code: str, folder: Path) -> tuple[P
     from coach.desktop.shared.chart import chart_png
     from coach.desktop.shared.report_page import report_pdf
 
-    content = report(store.sessions_of(patient_code), printed_on=date.today())
+    today, records = date.today(), store.records_of(patient_code)
+    documents = store.sessions_of(patient_code)
+    content = report(documents, until=today, printed_on=today, records=records)
     page = folder / report_name(content)
     write_bytes(page, report_pdf(content))
     written = [page]

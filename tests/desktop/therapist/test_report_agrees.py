@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import re
+from contextlib import closing
 from datetime import date
 from math import ceil, hypot, pi, sqrt
 from statistics import median, stdev
@@ -13,12 +14,15 @@ import msgspec
 import pytest
 from pypdf import PdfReader
 
+from coach.app.review import write_report_files
 from coach.desktop.shared.report_page import report_pdf
 from coach.domain.movement import Movement, Side
+from coach.domain.practice import Episode, OtherSideMeasure
 from coach.exchange.fhir import bundle
 from coach.exchange.note import visit_note
 from coach.exchange.table import holds_table
 from coach.review.report import report
+from coach.storage.store import Store
 from tests.exchange.records import full_session
 
 UNTIL = date(2026, 3, 1)
@@ -108,3 +112,23 @@ def test_a_patient_who_was_only_timed_gets_a_page_and_a_note(app):
     assert "No session gave a value to draw." in page
     assert not FIGURE.findall(page)
     assert not FIGURE.findall(note)
+
+
+def test_the_report_files_know_what_the_practice_wrote_down(app, tmp_path):
+    with closing(Store(tmp_path / "store.sqlite")) as store:
+        document = full_session()
+        store.import_session(document, b"a", "a.shoulder.zip")
+        side = document.exercises[0].side
+        code = document.plan.patient_code
+        episode = store.add(Episode(code=code, side=side, began_on=date(2025, 11, 3)))
+        store.add(
+            OtherSideMeasure(
+                code=code,
+                episode_id=episode.id,
+                on=date(2026, 1, 5),
+                movement=Movement.EXTERNAL_ROTATION_0,
+                value_deg=61.0,
+            )
+        )
+        page, *_ = write_report_files(store, code, tmp_path)
+    assert "other side 61\N{DEGREE SIGN}" in PdfReader(page).pages[0].extract_text()
