@@ -6,10 +6,13 @@ from dataclasses import replace
 
 import msgspec
 
+from coach.cues.wording import form_sentence
 from coach.desktop.patient.coaching import Outcome
 from coach.desktop.patient.loudspeaker import no_sound
 from coach.desktop.patient.window import PatientWindow
+from coach.domain.form import FormFault
 from coach.domain.moment import Moment
+from coach.domain.movement import Position
 from coach.domain.reading import Doubt, Reading
 from coach.domain.session import ExerciseRecord, SessionDocument, SessionEnd
 from docs.shots import Shot
@@ -40,6 +43,11 @@ def photograph_troubles(
     shot("patient_silent", window)
     window.captions.say("3")
     shot("patient_silent_said", window)
+    window.pages.turn_to(ready)
+    window.captions.say(form_sentence(FormFault.HIKE, Position.STANDING).caption)
+    shot("patient_silent_ready", window)
+    window.pages.turn_to(hold)
+    shot("patient_silent_hold", window)
     window.captions.note("")
     window.captions.say("")
     window.pages.end()

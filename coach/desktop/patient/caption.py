@@ -3,18 +3,23 @@
 from __future__ import annotations
 
 import math
+import textwrap
 
 from PyQt6.QtCore import QRectF
 from PyQt6.QtGui import QColor, QPainter, QPaintEvent
 from PyQt6.QtWidgets import QWidget
 
-from coach.desktop.patient.lettering import FAR_SHARE, LARGE_SHARE, draw_fitted, grown
+from coach.desktop.patient.lettering import FAR_SHARE, LARGE_SHARE, draw_fitted, fits, grown
 from coach.desktop.shared.looks import colours
+from coach.desktop.shared.typeface import font
 
 _NOTE_ON_ONE_LINE = 1.3
 """Width of the caption's room, as a share of the window's height, that takes a note in one line."""
 _NOTE_BESIDE_WORDS = 0.6
 """The most of the room's height that a note takes from words that stand there."""
+
+_GOES_ON = "\N{HORIZONTAL ELLIPSIS}"
+"""Ends each part of words but the last."""
 
 
 class Caption(QWidget):
@@ -39,6 +44,19 @@ class Caption(QWidget):
             self.setAccessibleName(words)
             self.update()
 
+    def parts(self, words: str) -> tuple[str, ...]:
+        """Give them cut at spaces into as few as each fit in, to be read from three metres."""
+        chosen, room = font(self._tall() * FAR_SHARE, bold=True), self._room()
+        found: tuple[str, ...] = ()
+        for most in range(len(words), 0, -1):  # down to the most even of so few
+            cut = textwrap.wrap(words, most, break_long_words=False, break_on_hyphens=False)
+            parts = (*(f"{part} {_GOES_ON}" for part in cut[:-1]), *cut[-1:])
+            if found and len(parts) > len(found):
+                break
+            if all(fits(chosen, room, part) for part in parts):
+                found = parts
+        return found or (words,)
+
     def show_note(self, note: str) -> None:
         """Show something small and lasting, such as that there is no sound."""
         self._note = note
@@ -46,11 +64,9 @@ class Caption(QWidget):
         self.update()
 
     def paintEvent(self, event: QPaintEvent | None) -> None:  # noqa: D102, N802
-        window = self.window()
-        tall = float(window.height()) if window is not None else 800.0
+        tall, room = self._tall(), self._room()
         painter = QPainter(self)
         painter.fillRect(self.rect(), QColor(colours().stage))
-        room = QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
         if self._note and not (self._words and self._said):
             size_px = tall * (grown(0.036) if self._words else LARGE_SHARE)
             lines = math.ceil(_NOTE_ON_ONE_LINE * tall / max(room.width(), 1.0))
@@ -77,3 +93,11 @@ class Caption(QWidget):
             bold=True,
         )
         painter.end()
+
+    def _room(self) -> QRectF:
+        tall = self._tall()
+        return QRectF(self.rect()).adjusted(tall * 0.03, 0, -tall * 0.03, -tall * 0.012)
+
+    def _tall(self) -> float:
+        window = self.window()
+        return float(window.height()) if window is not None else 800.0

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from PyQt6.QtCore import QObject, QTimer
 from PyQt6.QtWidgets import QWidget
 
@@ -17,9 +19,15 @@ from coach.desktop.patient.welcome_page import WelcomePage
 
 CAPTION_MS = 6_000
 """How long words stay: enough to read them, not so long that they are no longer true."""
+MS_A_SIGN = 57
+"""So long a part of long words stays, as it would take to say (``coach.cues.pacing``)."""
 _OF_HEIGHT = 0.08
 _ONE_LINE, _TWO_LINES = 0.16, 0.302
 """Of the window's height where nobody hears the words and they are read from three metres."""
+
+_AT_WORK = (PreparePage, ExercisePage)
+"""Have a place of their own for what is also heard."""
+_FAR = (OfferPage, SummaryPage, *_AT_WORK)
 
 
 class Captions(QObject):
@@ -33,22 +41,23 @@ class Captions(QObject):
         self._silent, self._height_px = False, window.height()
         self._age = QTimer(self)
         self._age.setSingleShot(True)
-        self._age.timeout.connect(self._take_away)
+        self._age.timeout.connect(self._go_on)
+        self._parts: list[str] = []
         pages.currentChanged.connect(self._turned)
         self._turned()
 
     def say(self, words: str) -> None:
         """Show what is being said."""
         self._pages.show_words(words)
-        self.bar.show_words(words, said=True)
-        self._age.start(CAPTION_MS)
+        far = self._silent and self.bar.isVisible()
+        self._show(self.bar.parts(words) if far else (words,))
 
     def note(self, sentence: str) -> None:
         """Show something lasting."""
         self._pages.show_note(sentence)
         self.bar.show_note(sentence)
         self._silent = bool(sentence)
-        self.fit(self._height_px)
+        self._turned()
 
     def fit(self, height_px: int) -> None:
         """Fit to a window so high."""
@@ -59,9 +68,20 @@ class Captions(QObject):
         page = self._pages.currentWidget()
         if self._silent and isinstance(page, PainPage):
             return _ONE_LINE  # its numbers need the room, and its captions are short
-        if self._silent and isinstance(page, OfferPage | SummaryPage):
+        if self._silent and isinstance(page, _FAR):
             return _TWO_LINES
         return _OF_HEIGHT
+
+    def _show(self, parts: Sequence[str]) -> None:
+        part, *self._parts = parts
+        self.bar.show_words(part, said=True)
+        self._age.start(MS_A_SIGN * len(part) if self._parts else CAPTION_MS)
+
+    def _go_on(self) -> None:
+        if self._parts:
+            self._show(self._parts)
+        else:
+            self._take_away()
 
     def _take_away(self) -> None:
         self._pages.take_words_away()
@@ -69,7 +89,9 @@ class Captions(QObject):
 
     def _turned(self) -> None:
         page = self._pages.currentWidget()
-        self.bar.setVisible(
-            not isinstance(page, CautionsPage | WelcomePage | PreparePage | ExercisePage)
-        )
+        own: tuple[type[QWidget], ...] = (CautionsPage, WelcomePage)
+        self.bar.setVisible(not isinstance(page, own if self._silent else (*own, *_AT_WORK)))
+        for at_work in (self._pages.prepare, self._pages.exercise):
+            at_work.caption.setVisible(not self._silent)
+        self._pages.exercise.resizeEvent(None)  # it lays itself out
         self.fit(self._height_px)

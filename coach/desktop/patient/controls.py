@@ -11,6 +11,8 @@ from coach.desktop.shared.looks import colours, looks
 from coach.desktop.shared.typeface import font
 
 _RIM_PX = 24
+_RING_PX = 12
+"""Room above and below a line of type for the ring of focus, together."""
 _SMALLEST_PX = 12
 _KEY_OF_LABEL = 0.62
 
@@ -69,9 +71,9 @@ class KeyButton(QPushButton):
         while True:
             for lines in ways:
                 label, key = self._widths(size_px, *lines)
-                high = (1.2 * len(lines) if len(lines) > 1 else 1.0) * size_px
+                high = 1.2 * len(lines) * size_px + (4 if len(lines) > 1 else _RING_PX)
                 fits = label + 0.5 * size_px + key <= self.width() - _RIM_PX
-                if (fits and high <= self.height() - 4) or size_px < _SMALLEST_PX:
+                if (fits and high <= self.height()) or size_px < _SMALLEST_PX:
                     return lines, size_px
             size_px *= 0.95
 

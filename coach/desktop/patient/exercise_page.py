@@ -91,7 +91,7 @@ class ExercisePage(QWidget):
         wide, tall = self.width(), self.height()
         share = _PANEL_OF_WIDTH * (1 + _PANEL_GROWS * (looks().text - 1))
         panel = min(int(max(share * wide, _PANEL_OF_HEIGHT * tall)), wide - 320)
-        strip = int(0.15 * tall)
+        strip = 0 if self.caption.isHidden() else int(0.15 * tall)
         self.picture.setGeometry(0, 0, wide - panel, tall - strip)
         self.caption.setGeometry(0, tall - strip, wide - panel, strip)
         inset, height = int(_FORM_INSET * tall), int(_FORM_OF_HEIGHT * tall)
@@ -229,16 +229,16 @@ class ExercisePage(QWidget):
         self.clock.show_words(heading, words)
 
     def _what_follows(self, moment: Moment, planned: PlannedExercise) -> str:
-        done = moment.completed
+        done, waits = moment.completed, moment.resting or self._paused
         ahead = moment.phase in (Phase.REST, Phase.MOVING, Phase.SETTLING)
-        if ahead and not moment.resting and done < planned.repetitions:
+        if ahead and not waits and done < planned.repetitions:
             return self.tr("Now: hold {number} of {asked}, for {hold_s} seconds").format(
                 number=done + 1, asked=planned.repetitions, hold_s=f"{planned.hold_s:g}"
             )
         if moment.phase is Phase.HOLDING and moment.held_s < planned.hold_s:
             done += 1
         if done < planned.repetitions:
-            if moment.resting or planned.rest_s == 0:
+            if waits or planned.rest_s == 0:
                 then = self.tr("Then: hold {number} of {asked}")
                 return then.format(number=done + 1, asked=planned.repetitions)
             return self.tr("Then: rest for {rest_s} seconds").format(rest_s=f"{planned.rest_s:g}")

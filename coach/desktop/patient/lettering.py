@@ -39,7 +39,7 @@ def draw_fitted(
     flags = _WRAP.value | align.value
     size_px = largest_px
     while size_px > smallest_px:
-        if _fits(font(size_px, bold=bold), place, text, flags):
+        if fits(font(size_px, bold=bold), place, text):
             break
         size_px = max(size_px * _STEP, smallest_px)
     painter.setFont(font(size_px, bold=bold))
@@ -96,8 +96,9 @@ def number_width(number: str, beside: str, size_px: float, beside_share: float) 
     return number_px + gap_px + QFontMetricsF(small).horizontalAdvance(beside)
 
 
-def _fits(chosen: QFont, place: QRectF, text: str, flags: int) -> bool:
+def fits(chosen: QFont, place: QRectF, text: str) -> bool:
+    """Whether ``text``, wrapped at words, has room in ``place``."""
     metrics = QFontMetricsF(chosen)
-    needed = metrics.boundingRect(place, flags, text)
+    needed = metrics.boundingRect(place, _WRAP.value, text)
     longest = max((metrics.horizontalAdvance(word) for word in text.split()), default=0.0)
     return needed.height() <= place.height() and longest <= place.width()

@@ -193,7 +193,7 @@ def _today_line(item: AgendaItem) -> Line:
     # A bare movement's name has its side in it.
     name = exercise_name(planned) if words is None else with_side(words.title, planned.side)
     parts = [name]
-    parts.append(dose_sentence(planned).caption)
+    parts.append(dose_sentence(planned).caption.replace(" ", "\N{NO-BREAK SPACE}"))
     if planned.movement is None:
         parts.append(translate("patient", "by time"))
     else:

@@ -105,6 +105,8 @@ def test_the_first_page_lists_today(window: PatientWindow) -> None:
     feed(window, moment(0, Stage.WELCOME))
     lines = [line.replace("\N{NO-BREAK SPACE}", " ") for line in today(window)]
     assert len(lines) == len(ITEMS)
+    assert all(re.search(r"\d \w+ \w+ \d+ s\b", line) for line in lines)
+    assert not any(re.search(r"[0-9] s\b", line) for line in today(window)), "figure and unit"
     assert lines[TIMED] == (
         "• Loose swings, bent forward (right arm) · 2 holds of 60 s · by time · NEW"
     )
@@ -380,6 +382,8 @@ def test_before_a_hold_the_hold_is_told_and_after_it_the_rest(window: PatientWin
     rest = f"Then: rest for {planned(MEASURED).rest_s:g} seconds"
     assert [told[p] for p in (Phase.HOLDING, Phase.RETURNING)] == 2 * [rest]
     feed(window, moment(MEASURED, Stage.EXERCISE, resting=True, remaining_s=5.0, completed=1))
+    assert page._then.text() == f"Then: hold 2 of {planned(MEASURED).repetitions}"
+    feed(window, moment(MEASURED, Stage.PAUSED, completed=1))
     assert page._then.text() == f"Then: hold 2 of {planned(MEASURED).repetitions}"
 
 
