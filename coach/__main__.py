@@ -3,15 +3,19 @@
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from collections.abc import Sequence
+from pathlib import Path
 from typing import TYPE_CHECKING
 
 from coach.app.arguments import asked_language, parser
 from coach.app.chosen_language import chosen_language
 from coach.app.importing import importing
+from coach.app.streams import CLOSED_PIPE, all_printed, print_any_letter, print_no_more
 from coach.desktop.shared.language import choose_texts
 from coach.domain.fault import Fault
+from coach.storage.disk_fault import disk_fault
 from coach.texts import as_before, translate
 
 if TYPE_CHECKING:
@@ -20,10 +24,15 @@ if TYPE_CHECKING:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run one command; give 0, 1 after a fault told in one sentence, 130 after Ctrl-C."""
+    print_any_letter()
     with as_before():
         try:
-            choose_texts(chosen_language(asked_language(arguments)))
-            return _run(parser().parse_args(arguments))
+            with all_printed():
+                choose_texts(chosen_language(asked_language(arguments)))
+                return _run_told(parser().parse_args(arguments))
+        except BrokenPipeError:
+            print_no_more()
+            return CLOSED_PIPE
         except Fault as fault:
             print(f"coach: {fault}", file=sys.stderr)
             return 1
@@ -31,6 +40,15 @@ def main(arguments: Sequence[str] | None = None) -> int:
             stopped = translate("command", "coach: stopped by Ctrl-C; what was recorded is kept.")
             print(stopped, file=sys.stderr)
             return 130
+
+
+def _run_told(options: argparse.Namespace) -> int:
+    try:
+        return _run(options)
+    except OSError as error:  # the look at a path already fails where its name is too long
+        if not isinstance(error.filename, str | bytes):
+            raise
+        raise disk_fault(error, Path(os.fsdecode(error.filename)), "opened") from error
 
 
 def _run(options: argparse.Namespace) -> int:

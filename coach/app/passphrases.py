@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import sys
 from getpass import getpass
 
 from coach.domain.fault import Fault
@@ -11,6 +12,8 @@ from coach.texts import translate
 def asked(what: str) -> str:
     """Ask for the passphrase of something."""
     try:
+        if sys.stdin is None:
+            raise EOFError
         return getpass(translate("key", "Passphrase of {what}:").format(what=what) + " ")
     except EOFError:
         raise Fault(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import contextlib
+import errno
 import os
 import secrets
 from pathlib import Path
@@ -21,6 +22,9 @@ def write_bytes(path: Path, data: bytes, *, overwrite: bool = True) -> None:
     """
     part = path.with_name(f".{path.name}.{secrets.token_hex(4)}{PART_SUFFIX}")
     try:
+        # A device or pipe would be replaced by the file, for every program of the machine.
+        if overwrite and path.exists() and not path.is_file():
+            raise IsADirectoryError(errno.EISDIR, os.strerror(errno.EISDIR))
         _write_durably(part, data)
         try:
             if overwrite:

@@ -6,10 +6,11 @@ import sys
 from collections.abc import Callable
 
 from msgspec.structs import replace
-from PyQt6.QtCore import QObject, Qt, pyqtSignal
+from PyQt6.QtCore import QDir, QObject, Qt, pyqtSignal
 from PyQt6.QtGui import QColor, QFontDatabase, QFontInfo, QPalette
 from PyQt6.QtWidgets import QApplication
 
+from coach.desktop.shared import theme
 from coach.desktop.shared.looks import Looks, looks, wear
 from coach.desktop.shared.motion import system_is_still
 from coach.desktop.shared.palettes import DARK, LIGHT, Palette
@@ -43,6 +44,7 @@ class Dresser(QObject):
         self._application, self._keep = application, keep
         if (hints := application.styleHints()) is not None:
             hints.colorSchemeChanged.connect(self._dress)
+        QDir.setSearchPaths("arrows", [str(theme.ARROWS)])
         self._dress()
 
     def larger(self, step: int) -> None:

@@ -36,9 +36,10 @@ TARGET_PX = 44
 _PADDING_PX = 8
 _BORDER_PX = 2
 _ARROW_PX, _MARK_PX = 28, 12
-_ARROWS = Path(__file__).with_name("arrows")
+ARROWS = Path(__file__).with_name("arrows")
 """A folder a palette: in its ``accent``, where nothing can be done its ``line``, and on a filled
-ground its ``on_accent``."""
+ground its ``on_accent``. Style sheets call it ``arrows:``, for Qt reads no quotation mark in a path
+there."""
 
 _IN_SHEET = [name for name in Palette.__slots__ if name not in ("series", "scene")]
 
@@ -189,7 +190,7 @@ def style_sheet(palette: Palette, factor: float) -> str:
         border=_BORDER_PX,
         arrow=round(_ARROW_PX * factor),
         mark=round(_MARK_PX * factor),
-        arrows=(_ARROWS / palette.name).as_posix(),
+        arrows=f"arrows:{palette.name}",
         padding=_PADDING_PX,
         lead=sizes.lead_px,
         title=sizes.title_px,

@@ -248,7 +248,7 @@
 </context><context>
     <name>KeyButton</name>
     <message>
-        <location filename="../patient/controls.py" line="49" />
+        <location filename="../patient/controls.py" line="51" />
         <source>Key: {key}</source>
         <translation>Taste: {key}</translation>
     </message>
@@ -1162,7 +1162,7 @@
 </context><context>
     <name>command</name>
     <message>
-        <location filename="../../__main__.py" line="31" />
+        <location filename="../../__main__.py" line="40" />
         <source>coach: stopped by Ctrl-C; what was recorded is kept.</source>
         <translation>coach: durch Strg+C beendet; was aufgezeichnet wurde, ist aufgehoben.</translation>
     </message>
@@ -2257,12 +2257,12 @@
         <translation>Im Ordner „{path}“ ist keine Aufnahme; nennen Sie einen anderen.</translation>
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="17" />
+        <location filename="../../app/passphrases.py" line="20" />
         <source>The passphrase of {what} is needed; run the command where you can type it.</source>
         <translation>Gebraucht wird die Passphrase für {what}; rufen Sie den Befehl dort auf, wo Sie sie tippen können.</translation>
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="30" />
+        <location filename="../../app/passphrases.py" line="33" />
         <source>The two passphrases differ; run the command again.</source>
         <translation>Die beiden Passphrasen sind verschieden; rufen Sie den Befehl noch einmal auf.</translation>
     </message>
@@ -2300,6 +2300,11 @@
         <location filename="../../app/sitting.py" line="139" />
         <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
         <translation>{fault} Was Sie getan haben, ist aufgehoben, solange dieses Fenster offen ist: Schaffen Sie erst Platz, dann schließen Sie es.</translation>
+    </message>
+    <message>
+        <location filename="../../app/streams.py" line="40" />
+        <source>What was printed could not be written ({reason}); send it to another place.</source>
+        <translation>Die Ausgabe ließ sich nicht schreiben ({reason}); leiten Sie sie an einen anderen Ort.</translation>
     </message>
     <message>
         <location filename="../../capture/camera.py" line="66" />
@@ -4077,17 +4082,17 @@ und sichern Sie jetzt alle mit „coach key back-up FILE“.</translation>
         <translation>{place} ist gesperrt; beim Öffnen wird nach der Passphrase gefragt.</translation>
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="14" />
+        <location filename="../../app/passphrases.py" line="17" />
         <source>Passphrase of {what}:</source>
         <translation>Passphrase für {what}:</translation>
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="26" />
+        <location filename="../../app/passphrases.py" line="29" />
         <source>{what} (15 characters or more, several words are best)</source>
         <translation>{what} (15 Zeichen oder mehr, am besten mehrere Wörter)</translation>
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="28" />
+        <location filename="../../app/passphrases.py" line="31" />
         <source>{what}, once more</source>
         <translation>{what}, noch einmal</translation>
     </message>

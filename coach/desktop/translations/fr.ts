@@ -248,7 +248,7 @@
 </context><context>
     <name>KeyButton</name>
     <message>
-        <location filename="../patient/controls.py" line="49" />
+        <location filename="../patient/controls.py" line="51" />
         <source>Key: {key}</source>
         <translation>Touche : {key}</translation>
     </message>
@@ -1162,7 +1162,7 @@
 </context><context>
     <name>command</name>
     <message>
-        <location filename="../../__main__.py" line="31" />
+        <location filename="../../__main__.py" line="40" />
         <source>coach: stopped by Ctrl-C; what was recorded is kept.</source>
         <translation type="unfinished" />
     </message>
@@ -2257,12 +2257,12 @@
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="17" />
+        <location filename="../../app/passphrases.py" line="20" />
         <source>The passphrase of {what} is needed; run the command where you can type it.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="30" />
+        <location filename="../../app/passphrases.py" line="33" />
         <source>The two passphrases differ; run the command again.</source>
         <translation type="unfinished" />
     </message>
@@ -2299,6 +2299,11 @@
     <message>
         <location filename="../../app/sitting.py" line="139" />
         <source>{fault} What you did is kept as long as this window is open: make room first, then close it.</source>
+        <translation type="unfinished" />
+    </message>
+    <message>
+        <location filename="../../app/streams.py" line="40" />
+        <source>What was printed could not be written ({reason}); send it to another place.</source>
         <translation type="unfinished" />
     </message>
     <message>
@@ -4076,17 +4081,17 @@ and back all of them up now with 'coach key back-up FILE'.</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="14" />
+        <location filename="../../app/passphrases.py" line="17" />
         <source>Passphrase of {what}:</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="26" />
+        <location filename="../../app/passphrases.py" line="29" />
         <source>{what} (15 characters or more, several words are best)</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../../app/passphrases.py" line="28" />
+        <location filename="../../app/passphrases.py" line="31" />
         <source>{what}, once more</source>
         <translation type="unfinished" />
     </message>

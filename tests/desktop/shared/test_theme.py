@@ -2,6 +2,7 @@
 
 import os
 import re
+import shutil
 from importlib.resources import files
 from itertools import pairwise
 from pathlib import Path
@@ -21,10 +22,11 @@ from PyQt6.QtWidgets import (
     QSpinBox,
 )
 
+from coach.desktop.shared import theme
 from coach.desktop.shared.application import create_application
 from coach.desktop.shared.figure_painting import EDGE_DARKER
 from coach.desktop.shared.palettes import DARK, LIGHT, Palette
-from coach.desktop.shared.theme import style_sheet
+from coach.desktop.shared.theme import ARROWS, style_sheet
 from coach.desktop.shared.typeface import FAMILY, FILES, font, load_fonts
 from coach.domain.fault import Fault
 from coach.domain.settings import Appearance, Settings
@@ -135,9 +137,29 @@ def test_every_place_of_the_style_sheet_is_filled(palette: Palette) -> None:
     pictures = re.findall(r'url\("([^"]+)"\)', sheet)
     assert len(pictures) == 6
     strokes = {"_off": palette.line, "_on": palette.on_accent, "check": palette.on_accent}
-    for picture in map(Path, pictures):
+    for picture in (ARROWS / name.removeprefix("arrows:") for name in pictures):
         stroke = next((s for part, s in strokes.items() if part in picture.name), palette.accent)
         assert f'stroke="{stroke}"' in picture.read_text(encoding="utf-8")
+
+
+@pytest.mark.parametrize("odd", ['qu"ote', "back\\slash", "it's (50%) #1 & ü 漢字"])
+def test_the_windows_are_dressed_wherever_the_program_lies(
+    odd: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, qapp: QApplication
+) -> None:
+    place = tmp_path / odd
+    shutil.copytree(theme.ARROWS, place)
+    monkeypatch.setattr(theme, "ARROWS", place)
+    create_application(["test"])
+    box = QCheckBox("ü")
+    box.setChecked(True)
+    dressed = box.grab().toImage()
+    monkeypatch.undo()
+    create_application(["test"])
+    usual = box.grab().toImage()
+    assert dressed == usual
+    colours = {usual.pixel(x, y) for x in range(usual.width()) for y in range(usual.height())}
+    assert QColor(LIGHT.accent).rgb() in colours
+    assert QColor(LIGHT.on_accent).rgb() in colours
 
 
 def test_type_grows_with_the_factor() -> None:
