@@ -27,7 +27,10 @@ MIN_BRIGHTNESS = 0.10
 MAX_TRUNK_SHARE = 0.62
 """Trunk over the picture's height (lying: width); above it a raised arm does not fit."""
 MARGIN = 0.01
-"""Share of the picture by which a joint may lie outside and still be located."""
+"""Share of the picture by which a joint of the trunk may lie outside and still be located."""
+HALF_WRIST = 0.06
+"""Half of a wrist's breadth over the trunk, 3 cm of 50 (from memory); an elbow's counts alike. An
+arm's joint nearer to the edge is cut, and a cut arm's wrist the model puts at the edge itself."""
 MAX_TURN_DEG = 35.0
 """Trunk turned further than this from the named view: the plane of movement is seen too
 obliquely. An arm 10 degrees off its plane then errs by 9.9 degrees at worst, all of the interval,
@@ -98,11 +101,13 @@ def doubt_of(sight: Sight, movement: Movement, view: View, position: Position) -
     return _arm_seen(sight, movement, view) or _arm(sight, movement, view)
 
 
-def outside(sight: Sight, point_px: Vector) -> bool:
-    """Whether a point (2,) lies outside the picture, or is not known."""
-    (x, y), (width, height) = point_px.tolist(), sight.pose.size_px
-    inside = -MARGIN <= x / width <= 1 + MARGIN and -MARGIN <= y / height <= 1 + MARGIN
-    return not inside  # NaN is outside
+def outside(sight: Sight, point_px: Vector, border_px: float | None = None) -> bool:
+    """Whether a point (2,) lies outside the picture or in its border, or is not known."""
+    for value, size in zip(point_px.tolist(), sight.pose.size_px, strict=True):
+        border = -MARGIN * size if border_px is None else border_px
+        if not border <= value <= size - border:  # NaN is outside
+            return True
+    return False
 
 
 def person(sight: Sight) -> Doubt | None:
@@ -195,12 +200,10 @@ def _arm_seen(sight: Sight, movement: Movement, view: View) -> Doubt | None:
     _, elbow, wrist, _, _ = sight.near.visibility
     least = MIN_END_ON_VISIBILITY if view is View.FOOT else MIN_VISIBILITY
     least_wrist = MIN_HIDDEN_VISIBILITY if movement is Movement.HAND_BEHIND_BACK else least
-    if (
-        outside(sight, sight.near.elbow_px)
-        or outside(sight, sight.near.wrist_px)
-        or elbow < least
-        or wrist < least_wrist
-    ):
+    border_px = HALF_WRIST * sight.scale_px
+    joints = sight.near.elbow_px, sight.near.wrist_px
+    cut = any(outside(sight, joint_px, border_px) for joint_px in joints)
+    if cut or elbow < least or wrist < least_wrist:
         return Doubt.ARM_OUT_OF_VIEW
     return None
 

@@ -10,6 +10,7 @@ import pytest
 from coach.domain.movement import VIEWS, Movement, Position, Side, View
 from coach.domain.pose import Landmark, Pose
 from coach.domain.reading import Doubt, Reading
+from coach.goniometry.sight import Sight
 from tests.goniometry.stick_body import Seen, Way, mirrored, pose
 from tests.goniometry.ways import USUAL_MARKS, WAYS, end_of, read, seen_from
 
@@ -245,6 +246,25 @@ def test_a_point_that_is_hidden_or_cut_off_is_named(
             assert judged(body, movement, position, view) is doubt
         else:  # a trunk cut at a shoulder or a hip may also look turned or lying
             judged(body, movement, position, view)
+
+
+@pytest.mark.parametrize("name", ["LEFT_WRIST", "LEFT_ELBOW"])
+@pytest.mark.parametrize(("movement", "position", "view"), WAYS)
+def test_a_joint_that_the_edge_cuts_is_not_measured(
+    movement: Movement, position: Position, view: View, name: str
+) -> None:
+    """A wrist is 6 cm broad, so half of it is outside where its middle is 1 cm from the edge."""
+    if position is Position.DOORWAY:
+        return  # the arm at a door is not looked at
+    good = taken(movement, position, seen_from(view, movement), 0.4)
+    sight = Sight.of(good, Side.LEFT)
+    centimetre_px = sight.scale_px / 50
+    for axis, size_px in enumerate(good.size_px):
+        for edge_px in (centimetre_px, size_px - centimetre_px):
+            cut = good.image_px.copy()
+            cut[Landmark[name], axis] = edge_px
+            body = replace(good, image_px=cut)
+            assert judged(body, movement, position, view) is Doubt.ARM_OUT_OF_VIEW
 
 
 @pytest.mark.parametrize("unknown", ["picture", "space", "space, one axis", "both"])
