@@ -103,11 +103,10 @@ def doubt_of(sight: Sight, movement: Movement, view: View, position: Position) -
 
 def outside(sight: Sight, point_px: Vector, border_px: float | None = None) -> bool:
     """Whether a point (2,) lies outside the picture or in its border, or is not known."""
-    for value, size in zip(point_px.tolist(), sight.pose.size_px, strict=True):
-        border = -MARGIN * size if border_px is None else border_px
-        if not border <= value <= size - border:  # NaN is outside
-            return True
-    return False
+    size_px = sight.pose.size_px
+    borders = [-MARGIN * size if border_px is None else border_px for size in size_px]
+    rows = zip(borders, point_px.tolist(), size_px, strict=True)
+    return not all(low <= value <= size - low for low, value, size in rows)  # NaN is outside
 
 
 def person(sight: Sight) -> Doubt | None:
@@ -200,9 +199,8 @@ def _arm_seen(sight: Sight, movement: Movement, view: View) -> Doubt | None:
     _, elbow, wrist, _, _ = sight.near.visibility
     least = MIN_END_ON_VISIBILITY if view is View.FOOT else MIN_VISIBILITY
     least_wrist = MIN_HIDDEN_VISIBILITY if movement is Movement.HAND_BEHIND_BACK else least
-    border_px = HALF_WRIST * sight.scale_px
     joints = sight.near.elbow_px, sight.near.wrist_px
-    cut = any(outside(sight, joint_px, border_px) for joint_px in joints)
+    cut = any(outside(sight, px, HALF_WRIST * sight.scale_px) for px in joints)
     if cut or elbow < least or wrist < least_wrist:
         return Doubt.ARM_OUT_OF_VIEW
     return None
