@@ -19,6 +19,8 @@ translate = QCoreApplication.translate
 
 _ROWS = 7
 _MARKS_NAMED = len(Mark) - 1
+_KEY_ROW, _KEY_GAP = 1.75, 0.4
+"""A row of the key, and what is free above it and below it; in heights of its letters."""
 _LEFT = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 
 
@@ -55,7 +57,7 @@ class Calendar(QWidget):
         letter_px = self._letter_px()
         weeks = (len(self._days) + _ROWS - 1) // _ROWS
         left_px, head_px = 2.6 * letter_px, 1.6 * letter_px
-        foot_px = math.ceil(_MARKS_NAMED / self._key_columns()) * 1.75 * letter_px
+        foot_px = self._key_rows() * letter_px
         step_px = min((self.width() - left_px) / weeks, (self.height() - head_px - foot_px) / _ROWS)
         painter.setFont(font(letter_px))
         painter.setPen(QColor(colours().ink))
@@ -76,18 +78,21 @@ class Calendar(QWidget):
                     painter.drawText(place, _LEFT.value, month(shown))
             cell = QRectF(x, head_px + row * step_px, step_px, step_px)
             _paint_mark(painter, cell, day.mark)
-        self._key(painter, head_px + _ROWS * step_px + 0.4 * letter_px, letter_px)
+        self._key(painter, head_px + _ROWS * step_px + _KEY_GAP * letter_px, letter_px)
         painter.end()
 
     def minimumSizeHint(self) -> QSize:  # noqa: D102, N802
         if looks().text == 1.0:
             return QSize()
-        rows = 1.6 + 1.1 * _ROWS + 1.75 * math.ceil(_MARKS_NAMED / self._key_columns())
-        return QSize(0, round(rows * self._letter_px()))
+        return QSize(0, round((1.6 + 1.1 * _ROWS + self._key_rows()) * self._letter_px()))
 
     def _letter_px(self) -> float:
         window = self.window()
         return grown(0.026) * (self.height() if window is None else window.height())
+
+    def _key_rows(self) -> float:
+        """Give the key's height, in heights of its letters."""
+        return 2 * _KEY_GAP + _KEY_ROW * math.ceil(_MARKS_NAMED / self._key_columns())
 
     def _key_columns(self) -> int:
         metrics = QFontMetricsF(font(self._letter_px()))
@@ -100,7 +105,7 @@ class Calendar(QWidget):
         for index, mark in enumerate(mark for mark in Mark if mark is not Mark.UNKNOWN):
             row, column = divmod(index, columns)
             side_px = 1.6 * letter_px
-            x, y = column * across_px, top_px + row * 1.75 * letter_px
+            x, y = column * across_px, top_px + row * _KEY_ROW * letter_px
             _paint_mark(painter, QRectF(x, y, side_px, side_px), mark)
             place = QRectF(x + 1.4 * side_px, y, across_px - 1.4 * side_px, side_px)
             painter.setPen(QColor(colours().ink))

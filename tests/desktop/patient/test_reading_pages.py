@@ -282,6 +282,23 @@ def test_weeks_before_the_beginning_take_no_room(app: QApplication, qtbot: QtBot
     assert np.array_equal(shot(6), shot(0))
 
 
+@pytest.mark.parametrize("width", [360, 640])
+def test_the_key_to_the_cells_is_whole_where_height_is_short(
+    width: int, app: QApplication, qtbot: QtBot
+) -> None:
+    monday = date(2026, 1, 5)
+    calendar = Calendar()
+    qtbot.addWidget(calendar)
+    calendar.resize(width, 420)
+    calendar.show_days(
+        tuple(Day(monday + timedelta(days=i), 1, 0, 0, None, None, Mark.DONE) for i in range(14))
+    )
+    shot = pixels(calendar)
+    inked = np.flatnonzero(np.ptp(shot, axis=1).max(axis=-1) > 60)
+    # The lowest line is that of a box, with free room below: a cut one would reach the foot.
+    assert inked[-1] < len(shot) - 2
+
+
 @pytest.mark.parametrize("count", [0, 1, 2, 40, 700])
 def test_any_number_of_sessions_looks_right(
     weeks: WeeksPage, make_session: Make, count: int
