@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from PyQt6.QtCore import QObject, QTimer
 from PyQt6.QtWidgets import QWidget
 
+from coach.cues.pacing import saying_s
 from coach.desktop.patient.caption import Caption
 from coach.desktop.patient.cautions_page import CautionsPage
 from coach.desktop.patient.exercise_page import ExercisePage
@@ -19,8 +20,6 @@ from coach.desktop.patient.welcome_page import WelcomePage
 
 CAPTION_MS = 6_000
 """How long words stay: enough to read them, not so long that they are no longer true."""
-MS_A_SIGN = 57
-"""So long a part of long words stays, as it would take to say (``coach.cues.pacing``)."""
 _OF_HEIGHT = 0.08
 _ONE_LINE, _TWO_LINES = 0.16, 0.302
 """Of the window's height where nobody hears the words and they are read from three metres."""
@@ -75,7 +74,8 @@ class Captions(QObject):
     def _show(self, parts: Sequence[str]) -> None:
         part, *self._parts = parts
         self.bar.show_words(part, said=True)
-        self._age.start(MS_A_SIGN * len(part) if self._parts else CAPTION_MS)
+        # A part of long words stays for as long as it would take to say.
+        self._age.start(round(1000 * saying_s(part)) if self._parts else CAPTION_MS)
 
     def _go_on(self) -> None:
         if self._parts:

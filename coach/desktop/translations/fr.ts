@@ -790,77 +790,77 @@
 </context><context>
     <name>calendar</name>
     <message>
-        <location filename="../patient/calendar.py" line="39" />
+        <location filename="../patient/calendar.py" line="41" />
         <source>{mark}: {count}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="46" />
+        <location filename="../patient/calendar.py" line="48" />
         <source>The last 12 weeks. {days}</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="114" />
+        <location filename="../patient/calendar.py" line="119" />
         <source>done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="116" />
+        <location filename="../patient/calendar.py" line="121" />
         <source>partly done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="118" />
+        <location filename="../patient/calendar.py" line="123" />
         <source>nothing done</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="120" />
+        <location filename="../patient/calendar.py" line="125" />
         <source>rest day</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="122" />
+        <location filename="../patient/calendar.py" line="127" />
         <source>still to do today</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="124" />
+        <location filename="../patient/calendar.py" line="129" />
         <source>before the beginning</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="174" />
+        <location filename="../patient/calendar.py" line="179" />
         <source>Mon</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="175" />
+        <location filename="../patient/calendar.py" line="180" />
         <source>Tue</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="176" />
+        <location filename="../patient/calendar.py" line="181" />
         <source>Wed</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="177" />
+        <location filename="../patient/calendar.py" line="182" />
         <source>Thu</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="178" />
+        <location filename="../patient/calendar.py" line="183" />
         <source>Fri</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="179" />
+        <location filename="../patient/calendar.py" line="184" />
         <source>Sat</source>
         <translation type="unfinished" />
     </message>
     <message>
-        <location filename="../patient/calendar.py" line="180" />
+        <location filename="../patient/calendar.py" line="185" />
         <source>Sun</source>
         <translation type="unfinished" />
     </message>
